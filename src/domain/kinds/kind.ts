@@ -1,0 +1,16 @@
+/**
+ * The contract of a built-in interface kind: plain data in the same form in which a catalogue
+ * declares kinds of its own, with nothing left out that a reader of an answer may ask for.
+ */
+
+import type { KindRecord, Text } from '../catalogue/document.js';
+
+export interface BuiltInKind extends KindRecord {
+  readonly name: Text;
+  /** Governing standard and clause; says so where there is none. */
+  readonly standard: string;
+  /** What two faces can still differ in although every check holds. */
+  readonly notChecked: readonly Text[];
+  /** The caution group of the joint. */
+  readonly caution: string;
+}

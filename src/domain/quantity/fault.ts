@@ -1,0 +1,23 @@
+/**
+ * Why a text is not a quantity: a code for programs and a sentence for the person who typed it.
+ */
+
+/** `text` says what was read and what would be right; it never names a program's parts. */
+export interface QuantityFault {
+  readonly code: QuantityFaultCode;
+  readonly text: string;
+}
+
+export type QuantityFaultCode =
+  | 'malformed'
+  | 'unknown-unit'
+  | 'wrong-dimension'
+  | 'missing-unit'
+  | 'not-a-count'
+  | 'out-of-range'
+  | 'unknown-class'
+  | 'unknown-tool';
+
+export function quantityFault(code: QuantityFaultCode, text: string): QuantityFault {
+  return { code, text };
+}

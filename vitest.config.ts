@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+// Two workers: each may hold a compiled catalogue and a native SQLite handle. Forks, since a
+// worker thread that exits while a native handle is open can bring the whole process down.
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    pool: 'forks',
+    maxWorkers: 2,
+    testTimeout: 30_000,
+    hookTimeout: 30_000,
+  },
+});

@@ -79,7 +79,8 @@ export type Check = EqualCheck | OneOfCheck | ClearanceCheck | AgreeCheck | Carr
 export type Condition =
   | { readonly test: 'changed' | 'kept' | 'opened' | 'empty'; readonly position: string }
   | { readonly test: 'adapter'; readonly mating: string; readonly part: string }
-  | { readonly test: 'all' | 'any'; readonly of: readonly Condition[] }
+  | { readonly test: 'all'; readonly of: readonly Condition[] }
+  | { readonly test: 'any'; readonly of: readonly Condition[] }
   | { readonly test: 'not'; readonly of: Condition }
   | { readonly test: 'check'; readonly check: Check };
 

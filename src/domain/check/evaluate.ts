@@ -26,11 +26,27 @@ import {
 } from './polynomial.js';
 import type { CodeReading, NumberReading, RangeReading, Reading } from './reading.js';
 import type { Basis, Outcome } from './state.js';
-import type { Reference, Term } from './term.js';
+import type { Reference, Term, TermShape } from './term.js';
+
+/** The places that a term reads, each with what is found there. */
+export function leavesOf(term: Term): { reference: Reference; shape: TermShape }[] {
+  switch (term.op) {
+    case 'literal':
+      return [];
+    case 'reference':
+      return [{ reference: term.reference, shape: term.shape }];
+    case 'named':
+      return leavesOf(term.term);
+    case 'count':
+      return leavesOf(term.list);
+    default:
+      return term.terms.flatMap(leavesOf);
+  }
+}
 
 /** Finds what one configuration has at a reference. */
 export interface Environment {
-  lookup(reference: Reference): Reading;
+  lookup(reference: Reference, shape: TermShape): Reading;
 }
 
 /** How a question looks at the records. */
@@ -43,6 +59,8 @@ export interface Setting {
   readonly picks: ReadonlyMap<string, number>;
   /** Domains laid over the records, by unknown: how narrowing is tried out. */
   readonly narrowed: ReadonlyMap<string, Interval>;
+  /** Unknowns that are tried out as choices: what value of them would decide? */
+  readonly supposed?: ReadonlySet<string>;
 }
 
 export interface Unknown {
@@ -126,7 +144,7 @@ export class Evaluator {
       case 'named':
         return this.term(term.term);
       case 'reference':
-        return this.#reference(term.reference);
+        return this.#reference(term.reference, term.shape);
       case 'count': {
         const list = this.term(term.list);
         if (list.is !== 'list') throw new Error('only a list has a count');
@@ -140,6 +158,16 @@ export class Evaluator {
       default:
         return this.#extreme(term.op, term.terms);
     }
+  }
+
+  /** A rating: of several adapters in a row, the weakest; of none, there is nothing to load. */
+  rating(term: Term): Value {
+    if (term.op !== 'reference' || term.reference.of !== 'adapter') return this.term(term);
+    const reading = this.#environment.lookup(term.reference, term.shape);
+    if (reading.form !== 'several') return this.term(term);
+    if (reading.items.length === 0) throw new EmptyPlace(term.reference.mating);
+    const parts = reading.items.map((item) => this.#numberReading(item));
+    return this.#least(parts, 'min');
   }
 
   number(term: Term): Polynomial {
@@ -168,6 +196,10 @@ export class Evaluator {
       else if (value.items === null) return this.#synthetic(op, [], value.natural);
       else parts.push(...value.items);
     }
+    return this.#least(parts, op);
+  }
+
+  #least(parts: readonly Polynomial[], op: 'min' | 'max'): Value {
     const [first, ...others] = parts.map((part) => rangeOf(part, this.domains));
     if (first === undefined) throw new Error('an extreme of nothing was compiled');
     const combine = op === 'min' ? minimumInterval : maximumInterval;
@@ -182,7 +214,8 @@ export class Evaluator {
     const key = `${op}(${inner})`;
     const readings = [...this.unknowns.values()].flatMap((unknown) => unknown.readings);
     const narrowed = this.#setting.narrowed.get(key) ?? domain;
-    this.unknowns.set(key, { key, domain: narrowed, isChoice: false, readings });
+    const isChoice = this.#setting.supposed?.has(key) ?? false;
+    this.unknowns.set(key, { key, domain: narrowed, isChoice, readings });
     return { is: 'number', polynomial: unknownOf(key) };
   }
 
@@ -192,8 +225,8 @@ export class Evaluator {
     return last !== undefined && 'key' in last ? String(last.key) : '?';
   }
 
-  #reference(reference: Reference): Value {
-    let reading = this.#environment.lookup(reference);
+  #reference(reference: Reference, shape: TermShape): Value {
+    let reading = this.#environment.lookup(reference, shape);
     if (reading.form === 'choice') {
       const pick = this.#setting.picks.get(reading.choice) ?? 0;
       const option = reading.options[pick];
@@ -242,7 +275,8 @@ export class Evaluator {
     if (key === null) throw new Error('a value that is not exact needs the key of its unknown');
     const known = this.unknowns.get(key);
     const readings = known === undefined ? [reading] : [...known.readings, reading];
-    const isChoice = reading.form === 'range' && trusted;
+    const isSupposed = this.#setting.supposed?.has(key) ?? false;
+    const isChoice = isSupposed || (reading.form === 'range' && trusted);
     this.unknowns.set(key, { key, domain, isChoice, readings });
     return unknownOf(key);
   }
@@ -277,7 +311,9 @@ interface Sides {
 }
 
 function worldsOf(check: Check, evaluator: Evaluator, setting: Setting): Sides {
-  const left = sideOf(evaluator.term(check.left));
+  const left = sideOf(
+    check.primitive === 'carries' ? evaluator.rating(check.left) : evaluator.term(check.left),
+  );
   if (check.primitive === 'one-of') {
     return { worlds: oneOf(check, left, evaluator), left, right: null };
   }

@@ -261,6 +261,8 @@ function exceeds(mismatch: Interval, limit: Rational): 'always' | 'may' | 'never
 function marginOf(prepared: Prepared): Margin | null {
   const { check, left, right, unknowns } = prepared;
   if (left.is !== 'number' || right?.is !== 'number') return null;
+  // A margin that one may still choose is none.
+  if ([...unknowns.values()].some(({ isChoice }) => isChoice)) return null;
   const domains = domainsOf(unknowns);
   if (check.primitive === 'agree') {
     const mismatch = mismatchOf(prepared);
@@ -289,7 +291,7 @@ function shownOf(
   setting: Setting,
 ): Shown {
   const term = which === 'left' || !('right' in check) ? check.left : check.right;
-  const single = term.op === 'reference' ? environment.lookup(term.reference) : null;
+  const single = term.op === 'reference' ? environment.lookup(term.reference, term.shape) : null;
   const reading = single?.form === 'choice' ? single.options[pickOf(single, setting)] : single;
   const address =
     reading !== null && reading !== undefined && 'address' in reading ? reading.address : NOWHERE;

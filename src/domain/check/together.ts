@@ -15,6 +15,7 @@ import { type Decision, decide } from './decide.js';
 import {
   domainsOf,
   type Environment,
+  leavesOf,
   type NotApplying,
   type Prepared,
   prepare,
@@ -22,7 +23,6 @@ import {
   type Unknown,
 } from './evaluate.js';
 import { type Polynomial, rangeOf, signatureOf, timesNumber } from './polynomial.js';
-import { referencesOf } from './term.js';
 
 export interface Member {
   readonly check: Check;
@@ -42,8 +42,8 @@ const MOST_COMBINATIONS = 4096;
 /** The finite choices that a check's values follow, with the number of their options. */
 export function finiteChoices({ check, environment }: Member): Map<string, number> {
   const choices = new Map<string, number>();
-  for (const reference of termsOf(check).flatMap(referencesOf)) {
-    const reading = environment.lookup(reference);
+  for (const { reference, shape } of termsOf(check).flatMap(leavesOf)) {
+    const reading = environment.lookup(reference, shape);
     if (reading.form === 'choice') choices.set(reading.choice, reading.options.length);
   }
   return choices;

@@ -142,8 +142,8 @@ function zoneOf(size: Rational, classText: string): Zone | IsoFault {
   const grade = Number(digits);
   if (!isKnownLetter(letter) || grade < FINEST_GRADE || grade > COARSEST_GRADE) {
     return unknownClass(
-      `“${classText}” is no fit class known here. Known are the shafts c d e f g h js k m n p r s ` +
-        'and the same holes in capital letters, each with a grade from 5 to 16, such as H7 or g6.',
+      `“${classText}” is no fit class known here. Known are the shafts c d e f g h js k m n p ` +
+        'r s and the same holes in capital letters, with a grade from 5 to 16, such as H7 or g6.',
     );
   }
   const isHole = letters !== letter;

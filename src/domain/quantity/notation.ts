@@ -43,8 +43,8 @@ const UNIT = String.raw`(?: ?(\S.*))?`;
 const TOLERANCE = new RegExp(`^(${NUMBER}) ?± ?(${UNSIGNED})${UNIT}$`, 'u');
 const DEVIATIONS = new RegExp(`^(${NUMBER}) ?(${DEVIATION}) ?/ ?(${DEVIATION})${UNIT}$`, 'u');
 const RANGE = new RegExp(`^(${NUMBER}) to (${NUMBER})${UNIT}$`, 'u');
-/** What follows a number but begins no unit: a sign, or a digit other than the 1 of `1/m`. */
-const NO_UNIT = /^(?:[-+±.]|\d(?!\/\p{L}))/u;
+/** How the symbols of all units begin, those of pure numbers included: `mm`, `°`, `1/m`, `/km`. */
+const UNIT_START = /^(?:$|[\p{L}°"″%]|1?\/\p{L})/u;
 const SINGLE = new RegExp(`^(${NUMBER})${UNIT}$`, 'u');
 
 /** Takes a text apart, or says what about its notation cannot be read. */
@@ -84,7 +84,7 @@ function takeApart(text: string): Notation | QuantityFault {
     return zeroDenominator(text) ?? { form: 'range', from, to, unit };
   }
   const [, value = '', unit = ''] = SINGLE.exec(text) ?? [];
-  if (value !== '' && !NO_UNIT.test(unit)) {
+  if (value !== '' && UNIT_START.test(unit)) {
     return zeroDenominator(text) ?? { form: 'single', value, unit };
   }
   return malformed(

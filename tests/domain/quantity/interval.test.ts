@@ -1,3 +1,9 @@
+/**
+ * Interval arithmetic, by hand and against membership found from the side of the result.
+ *
+ * Longer than 300 lines: one notation for sets serves all the tables.
+ */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Interval } from '../../../src/domain/quantity/interval.js';

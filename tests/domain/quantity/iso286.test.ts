@@ -1,3 +1,9 @@
+/**
+ * Limits of size against published limits, public copies of the tables, and the formulas.
+ *
+ * Longer than 300 lines: nearly all of them are figures, and each row stands beside its source.
+ */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { IsoLimits } from '../../../src/domain/quantity/iso286.js';
@@ -55,7 +61,7 @@ function fundamental(upTo: number, letter: string): number {
 describe('published limits', () => {
   const practice = 'handbook tables of preferred fits (ANSI B4.2, metric), from memory';
   const textbook = 'machine design textbook, worked example, read';
-  const holeTable = 'maker of linear guides, table of hole tolerances, read';
+  const holeTable = 'manufacturer’s technical reference, table of hole tolerances, read';
   const h9p9 = 'limits of key seats, DIN 6885, from memory';
   it.each([
     [50, 'H8', 0, 39, 'preferred fit H8/f7, read'],
@@ -136,6 +142,45 @@ describe('published limits', () => {
     expect(clearance(25, 'H7', 'g6')).toEqual([7, 41]);
     expect(clearance(50, 'H7', 'h6')).toEqual([0, 41]);
     expect(clearance(50, 'H7', 'p6')).toEqual([-42, -1]);
+  });
+});
+
+describe('the rows against public copies of ISO 286-1 tables 4 and 5', () => {
+  // Typed again from copies that agree with each other, over the finest ranges of the standard.
+  const ranges = [
+    3, 6, 10, 14, 18, 24, 30, 40, 50, 65, 80, 100, 120, 140, 160, 180, 200, 225, 250, 280, 315, 355,
+    400, 450, 500,
+  ];
+  it.each([
+    [
+      'c',
+      '60 70 80 95 95 110 110 120 130 140 150 170 180 200 210 230 240 260 280 ' +
+        '300 330 360 400 440 480',
+    ],
+    [
+      'd',
+      '20 30 40 50 50 65 65 80 80 100 100 120 120 145 145 145 170 170 170 190 190 210 210 230 230',
+    ],
+    ['e', '14 20 25 32 32 40 40 50 50 60 60 72 72 85 85 85 100 100 100 110 110 125 125 135 135'],
+    ['f', '6 10 13 16 16 20 20 25 25 30 30 36 36 43 43 43 50 50 50 56 56 62 62 68 68'],
+    ['g', '2 4 5 6 6 7 7 9 9 10 10 12 12 14 14 14 15 15 15 17 17 18 18 20 20'],
+    ['h', '0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0'],
+    ['k', '0 1 1 1 1 2 2 2 2 2 2 3 3 3 3 3 4 4 4 4 4 4 4 5 5'],
+    ['m', '2 4 6 7 7 8 8 9 9 11 11 13 13 15 15 15 17 17 17 20 20 21 21 23 23'],
+    ['n', '4 8 10 12 12 15 15 17 17 20 20 23 23 27 27 27 31 31 31 34 34 37 37 40 40'],
+    ['p', '6 12 15 18 18 22 22 26 26 32 32 37 37 43 43 43 50 50 50 56 56 62 62 68 68'],
+    ['r', '10 15 19 23 23 28 28 34 34 41 43 51 54 63 65 68 77 80 84 94 98 108 114 126 132'],
+    ['s', '14 19 23 28 28 35 35 43 43 53 59 71 79 92 100 108 122 130 140 158 170 190 208 232 252'],
+  ])('%s', (letter, row) => {
+    const read = ranges.map((upTo) => fundamental(upTo, letter) + 0);
+    expect(read.join(' ')).toBe(row);
+  });
+
+  it('delta of grade 5, in the hole K5', () => {
+    // Table 3, column of delta for grade 5, from memory.
+    const delta = [0, 1, 2, 3, 3, 4, 5, 5, 6, 6, 7, 7, 7];
+    const read = RANGES.map((upTo) => deviations(upTo, 'K5')[1] + fundamental(upTo, 'k'));
+    expect(read).toEqual(delta);
   });
 });
 

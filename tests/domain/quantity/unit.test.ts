@@ -1,12 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  equals,
-  exactText,
-  multiply,
-  ONE,
-  rational,
-} from '../../../src/domain/quantity/rational.js';
+import { equals, exactText, multiply, ONE } from '../../../src/domain/quantity/rational.js';
 import type { Unit } from '../../../src/domain/quantity/unit.js';
 import {
   baseSymbol,

@@ -1,0 +1,200 @@
+/**
+ * What to measure: the smallest set of facts that, known exactly, would decide an open check, and
+ * how finely each has to be known.
+ *
+ * A fact decides if it has a value for which the check holds whatever the others are. That is
+ * the question that a choice answers, so the fact is supposed to be one. How finely: as far as
+ * the best estimate (the middle of what is recorded) lies from the edge of those values. Near
+ * the edge no tolerance helps for certain; then none is named, and the check may stay open.
+ */
+
+import { type Interval, interval, isPoint, middle, width } from '../quantity/interval.js';
+import {
+  add,
+  compare,
+  divide,
+  fraction,
+  multiply,
+  type Rational,
+  rational,
+  sign,
+  smaller,
+  subtract,
+} from '../quantity/rational.js';
+import { type Prepared, remainingUnknowns, type Setting, type Unknown } from './evaluate.js';
+import type { Reading } from './reading.js';
+import { decidingReadings, isUnrecorded } from './result.js';
+import { type Basis, gradeOf } from './state.js';
+import { type Combined, decideTogether, type Member } from './together.js';
+
+export type Purpose = 'to-decide' | 'to-order' | 'to-confirm';
+
+export interface NarrowingFact {
+  readonly reading: Exclude<Reading, { form: 'empty' | 'several' | 'choice' | 'range' }>;
+  readonly purpose: Purpose;
+  /** Half-width in the base unit at which the best estimate decides; null if none is certain. */
+  readonly needed: Rational | null;
+}
+
+/** Sets of more facts than this are not searched for the smallest: all are named. */
+const MOST_FACTS = 6;
+
+const decides = (basis: Basis) => gradeOf(basis) === 'decides';
+
+/** The facts that would decide members judged together, where they are open. */
+export function narrow(members: readonly Member[], setting: Setting): NarrowingFact[] {
+  const trusting = {
+    ...setting,
+    trusts: (basis: Basis) => setting.trusts(basis) && decides(basis),
+  };
+  const combined = decideTogether(members, trusting);
+  if (combined.outcome !== 'open') return [];
+  const prepared = preparedOf(combined);
+  const words = wordFacts(prepared);
+  const unknowns = openUnknowns(prepared);
+  const chosen = smallestSet(members, trusting, unknowns);
+  const fixed = { ...trusting, picks: combined.picks };
+  const numbers = chosen.flatMap((unknown) => {
+    const [reading] = unknown.readings;
+    if (reading === undefined || reading.form !== 'number') return [];
+    const isWeak = reading.basis !== null && !decides(reading.basis) && reading.recorded;
+    const purpose: Purpose = isWeak ? 'to-confirm' : 'to-decide';
+    return [{ reading, purpose, needed: neededFor(unknown, chosen, members, fixed) }];
+  });
+  return unique([...words, ...numbers]);
+}
+
+/** The facts that would tell what to order, where a choice suits but depends on them. */
+export function narrowToOrder(members: readonly Member[], setting: Setting): NarrowingFact[] {
+  const combined = decideTogether(members, setting);
+  const isMissing = [...combined.orders.values()].some((order) => order === null);
+  if (combined.outcome !== 'holds' || !isMissing) return [];
+  const fixed = { ...setting, picks: combined.picks };
+  const unknowns = openUnknowns(preparedOf(combined));
+  const needed = ladder(unknowns, (narrowed) => {
+    const { orders } = decideTogether(members, { ...fixed, narrowed });
+    return [...orders.values()].every((order) => order !== null);
+  });
+  return unique(
+    unknowns.flatMap(({ readings: [reading] }) =>
+      reading?.form === 'number' ? [{ reading, purpose: 'to-order' as const, needed }] : [],
+    ),
+  );
+}
+
+function preparedOf({ members }: Combined): Prepared[] {
+  return members.filter((member): member is Prepared => !('empty' in member));
+}
+
+/** Codes that nobody recorded, or that only weak evidence has: they are read, not measured. */
+function wordFacts(prepared: readonly Prepared[]): NarrowingFact[] {
+  return prepared.flatMap(decidingReadings).flatMap((reading) => {
+    if (reading.form !== 'code' && reading.form !== 'list') return [];
+    const isMissing = isUnrecorded(reading);
+    const isWeak = reading.basis !== null && !decides(reading.basis);
+    if (!isMissing && !isWeak) return [];
+    return [{ reading, purpose: isMissing ? 'to-decide' : 'to-confirm', needed: null }];
+  });
+}
+
+function openUnknowns(prepared: readonly Prepared[]): Unknown[] {
+  const found = new Map<string, Unknown>();
+  for (const unknown of prepared.flatMap(remainingUnknowns)) {
+    if (!unknown.isChoice && !isPoint(unknown.domain)) found.set(unknown.key, unknown);
+  }
+  return [...found.values()];
+}
+
+function unique(facts: readonly NarrowingFact[]): NarrowingFact[] {
+  const seen = new Map<string, NarrowingFact>();
+  for (const fact of facts) {
+    const key = JSON.stringify(fact.reading.address);
+    if (!seen.has(key)) seen.set(key, fact);
+  }
+  return [...seen.values()];
+}
+
+/** The fewest unknowns that decide, the first in order among equals; all if none do. */
+function smallestSet(
+  members: readonly Member[],
+  setting: Setting,
+  unknowns: readonly Unknown[],
+): readonly Unknown[] {
+  if (unknowns.length > MOST_FACTS) return unknowns;
+  for (let size = 1; size < unknowns.length; size += 1) {
+    for (const set of subsets(unknowns, size)) {
+      const supposed = new Set(set.map(({ key }) => key));
+      const { outcome, orders } = decideTogether(members, { ...setting, supposed });
+      const decidesAll = set.every(({ key }) => (orders.get(key) ?? null) !== null);
+      if (outcome !== 'fails' && decidesAll) return set;
+    }
+  }
+  return unknowns;
+}
+
+function subsets<Item>(items: readonly Item[], size: number): Item[][] {
+  if (size === 0) return [[]];
+  return items.flatMap((item, index) =>
+    subsets(items.slice(index + 1), size - 1).map((rest) => [item, ...rest]),
+  );
+}
+
+function neededFor(
+  unknown: Unknown,
+  set: readonly Unknown[],
+  members: readonly Member[],
+  setting: Setting,
+): Rational | null {
+  if (set.length === 1) {
+    const supposed = new Set([unknown.key]);
+    const order = decideTogether(members, { ...setting, supposed }).orders.get(unknown.key);
+    const exact = order === undefined || order === null ? null : slack(unknown.domain, order);
+    if (exact !== null) return niceBelow(exact);
+  }
+  return ladder(set, (narrowed) => {
+    return decideTogether(members, { ...setting, narrowed }).outcome !== 'open';
+  });
+}
+
+/** How far the best estimate lies inside the values that decide; half of those without one. */
+function slack(domain: Interval, order: Interval): Rational | null {
+  const estimate = middle(domain);
+  if (estimate === null) {
+    const whole = width(order);
+    return whole === null ? null : divide(whole, rational(2));
+  }
+  const below = order.low === null ? null : subtract(estimate, order.low);
+  const above = order.high === null ? null : subtract(order.high, estimate);
+  if (below === null) return above;
+  return above === null ? below : smaller(below, above);
+}
+
+/** The coarsest of 1, 2, 5, 10 … to which all must be known so that the test passes, or null. */
+function ladder(
+  unknowns: readonly Unknown[],
+  test: (narrowed: ReadonlyMap<string, Interval>) => boolean,
+): Rational | null {
+  const estimates = unknowns.map(({ key, domain }) => [key, middle(domain)] as const);
+  for (const step of STEPS) {
+    const narrowed = new Map<string, Interval>();
+    for (const [key, estimate] of estimates) {
+      if (estimate === null) return null;
+      narrowed.set(key, interval(subtract(estimate, step), add(estimate, step)));
+    }
+    if (test(narrowed)) return step;
+  }
+  return null;
+}
+
+/** 100, 50, 20, 10 … 0.001: from a tape across a frame to a comparator. */
+const STEPS: readonly Rational[] = [2, 1, 0, -1, -2, -3].flatMap((exponent) => {
+  const unit =
+    exponent >= 0 ? rational(10n ** BigInt(exponent)) : fraction(1n, 10n ** BigInt(-exponent));
+  return [multiply(unit, rational(5)), multiply(unit, rational(2)), unit];
+});
+
+/** The largest step that is not larger; null for nothing or less. */
+function niceBelow(exact: Rational): Rational | null {
+  if (sign(exact) <= 0) return null;
+  return STEPS.find((step) => compare(step, exact) <= 0) ?? null;
+}

@@ -1,0 +1,173 @@
+/**
+ * One configuration of a vehicle: what stands at each position, which adapters sit in its
+ * matings, and where each of these comes from. Judging it is `judge.ts`.
+ */
+
+import type {
+  Catalogue,
+  FittedHere,
+  Layout,
+  Occupant,
+  Part,
+  Position,
+  Vehicle,
+} from '../catalogue/catalogue.js';
+import type { Use } from '../check/coupling.js';
+import type { Hand } from '../check/reading.js';
+import type { Interval } from '../quantity/interval.js';
+
+/** `works`: on the vehicle's record. `said`: the question says so. `chosen`: the change. */
+export type Origin = 'works' | 'said' | 'chosen';
+
+export interface Seat {
+  readonly occupant: Occupant;
+  readonly origin: Origin;
+}
+
+/** What stands at a position: one seat, or a left and a right one. */
+export type Seats =
+  | { readonly hands: false; readonly seat: Seat }
+  | { readonly hands: true; readonly left: Seat; readonly right: Seat };
+
+export interface Adapters {
+  readonly parts: readonly string[];
+  readonly origin: Origin;
+}
+
+export interface Configuration {
+  readonly catalogue: Catalogue;
+  /** The catalogue whose vehicles give as-built evidence; parts of a question are in neither. */
+  readonly pairsOf: Catalogue;
+  readonly vehicle: Vehicle;
+  readonly layout: Layout;
+  /** What is on the vehicle now. */
+  readonly present: Arrangement;
+  /** What is judged; equal to `present` where nothing is changed. */
+  readonly judged: Arrangement;
+  /** The engine torque that the question names, in N.m, instead of the recorded one. */
+  readonly torque: { readonly interval: Interval; readonly text: string } | null;
+  readonly use: Use | null;
+  /** What fails on the vehicle as it stands is left alone, not mended. */
+  readonly ignorePresent: boolean;
+}
+
+export interface Arrangement {
+  readonly seats: ReadonlyMap<string, Seats>;
+  readonly adapters: ReadonlyMap<string, Adapters>;
+}
+
+const AS_FOUND: Occupant = { is: 'as-found' };
+
+/** What the works fitted; a position without a record is as found. */
+export function asBuilt(vehicle: Vehicle): Arrangement {
+  const seats = new Map<string, Seats>();
+  for (const position of vehicle.layout.positions.values()) {
+    seats.set(position.id, seatsOf(vehicle.fitted.get(position.id), position));
+  }
+  const adapters = new Map<string, Adapters>();
+  for (const [mating, parts] of vehicle.adapters) adapters.set(mating, { parts, origin: 'works' });
+  return { seats, adapters };
+}
+
+function seatsOf(fitted: FittedHere | undefined, position: Position): Seats {
+  const origin = 'works';
+  if (fitted === undefined) {
+    const seat: Seat = { occupant: AS_FOUND, origin };
+    return position.isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
+  }
+  if (!fitted.hands) return { hands: false, seat: { occupant: fitted.occupant, origin } };
+  const left: Seat = { occupant: fitted.left, origin };
+  const right: Seat = { occupant: fitted.right, origin };
+  return { hands: true, left, right };
+}
+
+/** Lays seats and adapters over an arrangement. */
+export function overlay(
+  base: Arrangement,
+  seats: ReadonlyMap<string, Seats>,
+  adapters: ReadonlyMap<string, Adapters> = new Map(),
+): Arrangement {
+  return {
+    seats: new Map([...base.seats, ...seats]),
+    adapters: new Map([...base.adapters, ...adapters]),
+  };
+}
+
+export function seatAt(
+  arrangement: Arrangement,
+  position: string,
+  hand: Hand | null,
+): Seat | undefined {
+  const seats = arrangement.seats.get(position);
+  if (seats === undefined) return undefined;
+  if (!seats.hands) return seats.seat;
+  return hand === 'right' ? seats.right : seats.left;
+}
+
+export function partAt(configuration: Configuration, seat: Seat | undefined): Part | null {
+  if (seat?.occupant.is !== 'part') return null;
+  return configuration.catalogue.parts.get(seat.occupant.part) ?? null;
+}
+
+export function sameOccupant(a: Occupant, b: Occupant): boolean {
+  if (a.is === 'part' && b.is === 'part') return a.part === b.part;
+  return a.is === b.is;
+}
+
+/** Whether this seat holds something else than it does now. The same article is no change. */
+export function isSeatChanged(
+  configuration: Configuration,
+  position: string,
+  hand: Hand | null,
+): boolean {
+  const now = seatAt(configuration.present, position, hand);
+  const then = seatAt(configuration.judged, position, hand);
+  if (now === undefined || then === undefined) return now !== then;
+  return !sameOccupant(now.occupant, then.occupant);
+}
+
+export function handsOf(position: Position): readonly (Hand | null)[] {
+  return position.isHanded ? ['left', 'right'] : [null];
+}
+
+/** Whether either piece of the position is changed. */
+export function isChanged(configuration: Configuration, id: string): boolean {
+  const position = configuration.layout.positions.get(id);
+  if (position === undefined) return false;
+  return handsOf(position).some((hand) => isSeatChanged(configuration, id, hand));
+}
+
+/** Changed, or in the way of something that is (see `behind`). */
+export function isOpened(configuration: Configuration, id: string): boolean {
+  if (isChanged(configuration, id)) return true;
+  const { positions } = configuration.layout;
+  const inTheWay = new Set<string>();
+  const visit = (behind: readonly string[]): void => {
+    for (const other of behind) {
+      if (inTheWay.has(other)) continue;
+      inTheWay.add(other);
+      visit(positions.get(other)?.behind ?? []);
+    }
+  };
+  for (const position of positions.values()) {
+    if (isChanged(configuration, position.id)) visit(position.behind);
+  }
+  return inTheWay.has(id);
+}
+
+/** The piece that a position's part is: one that spans several positions is one piece. */
+export function pieceOf(part: Part, position: string, hand: Hand | null): string {
+  const place = part.spans?.includes(position) ? (part.spans[0] ?? position) : position;
+  return hand === null ? place : `${place}:${hand}`;
+}
+
+export function adaptersIn(arrangement: Arrangement, mating: string): Adapters | null {
+  const adapters = arrangement.adapters.get(mating);
+  return adapters === undefined || adapters.parts.length === 0 ? null : adapters;
+}
+
+export function sameAdapters(a: Adapters | null, b: Adapters | null): boolean {
+  const left = a?.parts ?? [];
+  const right = b?.parts ?? [];
+  return left.length === right.length && left.every((part, index) => part === right[index]);
+}

@@ -1,0 +1,233 @@
+/**
+ * The heart: one configuration in, every constraint with its state out.
+ *
+ * Fit, inspect and mate are readings of what comes out here. Nothing is decided elsewhere.
+ */
+
+import type { Check } from '../check/check.js';
+import { type NotApplying, prepare, type Setting } from '../check/evaluate.js';
+import { signatureOf } from '../check/polynomial.js';
+import { type CheckResult, type GroupResult, judgeCheck, judgeGroup } from '../check/result.js';
+import { allOf, type Outcome } from '../check/state.js';
+import { equalIntervals } from '../quantity/interval.js';
+import { choiceConstraint } from './choice.js';
+import type { Arrangement, Configuration } from './configuration.js';
+import { adaptersIn, seatAt } from './configuration.js';
+import type { CheckConstraint, Constraint } from './constraint.js';
+import { LayoutEnvironment } from './environment.js';
+import { type BuiltPairs, builtPairs } from './evidence.js';
+import { judgeMating } from './judge-mating.js';
+import { softened } from './meeting.js';
+import { judgePlaces } from './place.js';
+import { type Plan, type PlannedCheck, planConfiguration } from './plan.js';
+import { judgeRules } from './rule.js';
+import { type Standing, standingOf, stateOf } from './standing.js';
+import { applyStatements } from './statement.js';
+
+/** A configuration as judged. */
+export interface Judgement {
+  readonly configuration: Configuration;
+  readonly constraints: readonly Constraint[];
+  /** AND of all constraints of severity `must`; `given` counts as `holds`. */
+  readonly outcome: Outcome;
+}
+
+export type Judged = CheckResult | NotApplying;
+
+/** What judging one configuration needs at hand. */
+export interface Bench {
+  readonly configuration: Configuration;
+  readonly setting: Setting;
+  readonly plan: Plan;
+  /** The result of each planned check, in the order of the plan. */
+  readonly results: readonly Judged[];
+  readonly pairs: BuiltPairs;
+}
+
+export function judge(configuration: Configuration): Judgement {
+  const setting = settingOf(configuration);
+  const plan = planConfiguration(configuration, configuration.judged, setting);
+  const { results, groups } = judgePlanned(plan, setting);
+  const pairs = builtPairs(configuration.pairsOf);
+  const bench: Bench = { configuration, setting, plan, results, pairs };
+  const found: Constraint[] = [
+    ...judgePlaces(configuration),
+    ...plan.matings.map((mating) => judgeMating(mating, bench)),
+    ...judgeLayoutChecks(bench),
+    ...groups.map((group, index) => {
+      const members = plan.groups[index] ?? [];
+      return choiceConstraint(members, group, bench);
+    }),
+    ...judgeRules(configuration, setting),
+  ];
+  const constraints = applyStatements(configuration, found);
+  return { configuration, constraints, outcome: outcomeOfAll(constraints) };
+}
+
+/** How questions look at the records when nothing is tried out. */
+export function settingOf(configuration: Configuration): Setting {
+  const { catalogue, use } = configuration;
+  const { couplings } = catalogue;
+  return { couplings, use, trusts: () => true, picks: new Map(), narrowed: new Map() };
+}
+
+export function outcomeOfAll(constraints: readonly Constraint[]): Outcome {
+  return allOf(
+    constraints
+      .filter(({ severity }) => severity === 'must')
+      .map(({ state }) => (state === 'given' ? 'holds' : state)),
+  );
+}
+
+function judgePlanned(plan: Plan, setting: Setting): { results: Judged[]; groups: GroupResult[] } {
+  const results: Judged[] = [];
+  const groups = plan.groups.map((members) => {
+    const planned = members.flatMap((index) => plan.checks[index] ?? []);
+    const group = judgeGroup(planned, setting);
+    for (const [at, index] of members.entries()) {
+      const result = group.results[at];
+      const applies = planned[at]?.applies ?? 'holds';
+      if (result !== undefined) results[index] = soften(result, applies);
+    }
+    return group;
+  });
+  for (const [index, planned] of plan.checks.entries()) {
+    results[index] ??= soften(judgeCheck(planned, setting), planned.applies);
+  }
+  return { results, groups };
+}
+
+function soften(result: Judged, applies: Outcome): Judged {
+  return 'empty' in result ? result : softened(result, applies);
+}
+
+function judgeLayoutChecks(bench: Bench): CheckConstraint[] {
+  return bench.plan.checks.flatMap((planned, index) => {
+    const result = bench.results[index];
+    if (planned.joint !== null || result === undefined) return [];
+    return layoutConstraint(planned, result, bench) ?? [];
+  });
+}
+
+function layoutConstraint(
+  planned: PlannedCheck,
+  result: Judged,
+  bench: Bench,
+): CheckConstraint | null {
+  const { configuration } = bench;
+  const { check, hand, positions, matings } = planned;
+  const standing = standingOf(configuration, positions, hand, matings);
+  const base = { form: 'check', id: check.id, hand, positions, severity: check.severity } as const;
+  if ('empty' in result) {
+    const emptied = emptiedBy(check, result, configuration, planned);
+    if (emptied === null) return null;
+    const broken = { state: 'fails', computed: 'fails', code: 'chain-broken' } as const;
+    return { ...base, ...broken, basis: null, checks: [], missing: [], emptied, statement: null };
+  }
+  const { outcome: computed, code, basis } = result;
+  const common = { ...base, computed, checks: [result], missing: [], emptied: null };
+  const settled = settleChain(planned, result, standing, bench);
+  return { ...common, code, basis, ...settled, statement: null };
+}
+
+/** A loop that a change has broken by emptying a position; the position, or null. */
+function emptiedBy(
+  check: Check,
+  { empty }: NotApplying,
+  configuration: Configuration,
+  { hand }: PlannedCheck,
+): string | null {
+  if (check.primitive !== 'agree') return null;
+  for (const id of empty) {
+    const own = configuration.layout.positions.get(id)?.isHanded ? hand : null;
+    const now = seatAt(configuration.present, id, own)?.occupant;
+    if (now !== undefined && now.is !== 'empty') return id;
+  }
+  return null;
+}
+
+/**
+ * The state of a check of the layout. Where the change leaves the same values of the same
+ * articles in it, or values recorded as exactly equal, nothing in it is new and it is given. A
+ * check that fails with values as wide as those the works fitted, and fails with those too,
+ * tells of bad records: it is open.
+ */
+function settleChain(
+  planned: PlannedCheck,
+  result: CheckResult,
+  standing: Standing,
+  bench: Bench,
+): Pick<CheckConstraint, 'state'> & { readonly code?: string } {
+  const { configuration, setting } = bench;
+  const { ignorePresent } = configuration;
+  const isAsked = readsAskedTorque(result, configuration);
+  const { outcome } = result;
+  if (standing !== 'changed')
+    return { state: stateOf(outcome, standing, { ignorePresent, isAsked }) };
+  if (outcome === 'holds' || isAsked) return { state: outcome };
+  const { check, hand } = planned;
+  const before = new LayoutEnvironment(configuration, configuration.present, hand, setting);
+  if (sameChain(check, before, planned, setting)) return { state: 'given' };
+  if (outcome !== 'fails') return { state: outcome };
+  const present = judgeCheck({ check, environment: before }, setting);
+  if ('empty' in present || present.outcome !== 'fails') return { state: 'fails' };
+  if (!isAsWide(present, result) || !isWorks(planned, configuration)) return { state: 'fails' };
+  return { state: 'open', code: 'fails-as-built-too' };
+}
+
+function readsAskedTorque(result: CheckResult, { torque }: Configuration): boolean {
+  if (torque === null) return false;
+  return result.readings.some(
+    (reading) => 'address' in reading && reading.basis === null && reading.text === torque.text,
+  );
+}
+
+/** Whether both arrangements give a check the same unknowns and the same exact values. */
+function sameChain(
+  check: Check,
+  before: LayoutEnvironment,
+  planned: PlannedCheck,
+  setting: Setting,
+): boolean {
+  const was = chainOf(check, before, setting);
+  return was !== null && was === chainOf(check, planned.environment, setting);
+}
+
+function chainOf(
+  check: Check,
+  environment: PlannedCheck['environment'],
+  setting: Setting,
+): string | null {
+  const prepared = prepare(check, environment, setting);
+  if ('empty' in prepared) return null;
+  const sides = [prepared.left, prepared.right].map((side) => {
+    if (side === null) return '';
+    if (side.is === 'number') return signatureOf(side.polynomial);
+    return side.reading.codes === null ? `? ${side.reading.key}` : side.reading.codes.join();
+  });
+  const codes = prepared.readings.flatMap((reading) =>
+    reading.form === 'code' ? [reading.codes?.join() ?? `? ${reading.key}`] : [],
+  );
+  return JSON.stringify([sides, codes]);
+}
+
+/** The same sets of values on both sides, though of other articles: like for like. */
+function isAsWide(present: CheckResult, result: CheckResult): boolean {
+  const same = (a: CheckResult['left'] | null, b: CheckResult['left'] | null) =>
+    a?.interval == null || b?.interval == null || equalIntervals(a.interval, b.interval);
+  return same(present.left, result.left) && same(present.right, result.right);
+}
+
+function isWorks({ positions, hand, matings }: PlannedCheck, configuration: Configuration) {
+  const { present, layout } = configuration;
+  const seats = positions.map((id) =>
+    seatAt(present, id, layout.positions.get(id)?.isHanded ? hand : null),
+  );
+  const adapters = matings.map((mating) => adaptersIn(present, mating));
+  return [...seats, ...adapters].every((one) => one === null || one?.origin !== 'said');
+}
+
+/** The arrangement that is judged, for readers of a judgement. */
+export function judgedArrangement({ configuration }: Judgement): Arrangement {
+  return configuration.judged;
+}

@@ -1,0 +1,284 @@
+/**
+ * What meets in one mating of a configuration, for one hand: the two ends, the adapters between
+ * them, and for each joint either two faces to check or an outcome that needs no check.
+ *
+ *   left \ right   needed face   optional face   not recorded   absent   empty
+ *   needed face    checks        checks          open           fails    fails
+ *   optional face  checks        checks          open           holds    holds
+ *   not recorded   open          open            open           open     holds at an optional
+ *                                                                        position, else open
+ *   absent         fails         holds           open           holds    holds
+ */
+
+import type { Face, Mating, Occupant, Part, Position } from '../catalogue/catalogue.js';
+import type { Setting } from '../check/evaluate.js';
+import { type FactAddress, type Hand, NOWHERE } from '../check/reading.js';
+import { judgeCheck } from '../check/result.js';
+import { allOf, type Outcome } from '../check/state.js';
+import {
+  type Adapters,
+  type Arrangement,
+  adaptersIn,
+  type Configuration,
+  partAt,
+  pieceOf,
+  type Seat,
+  seatAt,
+} from './configuration.js';
+import type { End } from './constraint.js';
+import {
+  appliesResult,
+  type FaceOf,
+  type Joint,
+  type Misfit,
+  pairFaces,
+  softened,
+  valueCondition,
+} from './meeting.js';
+
+/** What stands at one end of a joint. */
+type EndState =
+  | { readonly is: 'face'; readonly faceOf: FaceOf }
+  | { readonly is: 'unrecorded'; readonly address: FactAddress }
+  | { readonly is: 'absent' }
+  | { readonly is: 'empty'; readonly isOptional: boolean };
+
+interface Station {
+  readonly end: End;
+  readonly state: EndState;
+}
+
+export type JointPlan = {
+  readonly ends: readonly [End, End];
+} & (
+  | { readonly is: 'checks'; readonly joint: Joint }
+  | {
+      readonly is: 'settled';
+      readonly outcome: Outcome;
+      readonly code: string;
+      readonly missing: readonly FactAddress[];
+    }
+);
+
+export interface MatingPlan {
+  readonly mating: Mating;
+  readonly hand: Hand | null;
+  readonly ends: readonly [End, End];
+  readonly adapters: Adapters | null;
+  readonly joints: readonly JointPlan[];
+}
+
+/** Lays out one mating; null where there is nothing to judge (both ends empty, or one piece). */
+export function planMating(
+  configuration: Configuration,
+  arrangement: Arrangement,
+  mating: Mating,
+  hand: Hand | null,
+  setting: Setting,
+): MatingPlan | null {
+  const [left, right] = mating.ends.map((end) =>
+    stationAt(configuration, arrangement, end.position, end.interface, hand),
+  );
+  if (left === undefined || right === undefined) throw new Error('a mating has two ends');
+  if (left.state.is === 'empty' && right.state.is === 'empty') return null;
+  if (isOnePiece(configuration, arrangement, mating, hand)) return null;
+  const adapters = adaptersIn(arrangement, mating.id);
+  const stations = adapterStations(configuration, mating, adapters, hand);
+  const plans = stations.map((between) => jointsOf([left], between, [right]));
+  const joints = best(plans, setting);
+  return { mating, hand, ends: [left.end, right.end], adapters, joints };
+}
+
+/** A part that fills both positions meets nothing between them. */
+function isOnePiece(
+  configuration: Configuration,
+  arrangement: Arrangement,
+  mating: Mating,
+  hand: Hand | null,
+): boolean {
+  const [a, b] = mating.ends;
+  const part = partAt(configuration, seatAt(arrangement, a.position, hand));
+  const other = partAt(configuration, seatAt(arrangement, b.position, hand));
+  if (part === null || part.id !== other?.id || part.spans === null) return false;
+  return part.spans.includes(a.position) && part.spans.includes(b.position);
+}
+
+function stationAt(
+  configuration: Configuration,
+  arrangement: Arrangement,
+  id: string,
+  face: string,
+  hand: Hand | null,
+): Station {
+  const position = configuration.layout.positions.get(id);
+  const own = position?.isHanded ? hand : null;
+  const seat = seatAt(arrangement, id, own);
+  const occupant: Occupant = seat?.occupant ?? { is: 'as-found' };
+  const end: End = { position: id, interface: face, occupant, adapter: null };
+  return { end, state: stateAt(configuration, position, seat, face, own) };
+}
+
+function stateAt(
+  configuration: Configuration,
+  position: Position | undefined,
+  seat: Seat | undefined,
+  name: string,
+  hand: Hand | null,
+): EndState {
+  const id = position?.id ?? null;
+  if (seat?.occupant.is === 'empty') {
+    return { is: 'empty', isOptional: position?.isOptional ?? false };
+  }
+  const part = partAt(configuration, seat);
+  const address = { ...NOWHERE, position: id, hand };
+  if (part === null) return { is: 'unrecorded', address };
+  const face = part.faces.get(name);
+  const at = { ...address, part: part.id, interface: name };
+  if (face === undefined) {
+    return declares(configuration, part, name)
+      ? { is: 'unrecorded', address: at }
+      : { is: 'absent' };
+  }
+  if (face.isAbsent) return { is: 'absent' };
+  const piece = pieceOf(part, id ?? '', hand);
+  return { is: 'face', faceOf: { part, face, piece, address: at } };
+}
+
+/** Whether a part of these roles has such a face; a role that lists no faces may have any. */
+function declares(configuration: Configuration, part: Part, face: string): boolean {
+  return part.roles.some((id) => {
+    const faces = configuration.catalogue.roles.get(id)?.faces ?? null;
+    return faces === null || faces.has(face);
+  });
+}
+
+/** The faces of the adapters from left to right, for each way of turning them. */
+function adapterStations(
+  configuration: Configuration,
+  mating: Mating,
+  adapters: Adapters | null,
+  hand: Hand | null,
+): (readonly Station[])[] {
+  let ways: Station[][] = [[]];
+  for (const [index, id] of (adapters?.parts ?? []).entries()) {
+    const part = configuration.catalogue.parts.get(id);
+    const faces = [...(part?.faces.values() ?? [])];
+    const [first, second] = faces;
+    if (part === undefined || first === undefined || second === undefined) {
+      throw new Error(`${id} has not the two faces of an adapter`);
+    }
+    const side = hand === null ? '' : `:${hand}`;
+    const piece = `adapter ${mating.id} ${index}${side}`;
+    const station = (face: Face): Station => adapterStation(part, face, piece, mating.id, hand);
+    const turned = [
+      [station(first), station(second)],
+      [station(second), station(first)],
+    ];
+    ways = ways.flatMap((way) => turned.map((pair) => [...way, ...pair]));
+  }
+  return ways;
+}
+
+function adapterStation(
+  part: Part,
+  face: Face,
+  piece: string,
+  mating: string,
+  hand: Hand | null,
+): Station {
+  const end: End = {
+    position: null,
+    interface: face.name,
+    occupant: { is: 'part', part: part.id },
+    adapter: part.id,
+  };
+  if (face.isAbsent) return { end, state: { is: 'absent' } };
+  const address = { ...NOWHERE, mating, hand, part: part.id, interface: face.name };
+  return { end, state: { is: 'face', faceOf: { part, face, piece, address } } };
+}
+
+function jointsOf(
+  left: readonly Station[],
+  between: readonly Station[],
+  right: readonly Station[],
+): JointPlan[] {
+  const stations = [...left, ...between, ...right];
+  const joints: JointPlan[] = [];
+  for (let index = 0; index + 1 < stations.length; index += 2) {
+    const a = stations[index];
+    const b = stations[index + 1];
+    if (a === undefined || b === undefined) throw new Error('stations come in pairs');
+    joints.push({ ends: [a.end, b.end], ...settle(a.state, b.state) });
+  }
+  return joints;
+}
+
+type Settled =
+  | { readonly is: 'checks'; readonly joint: Joint }
+  | {
+      readonly is: 'settled';
+      readonly outcome: Outcome;
+      readonly code: string;
+      readonly missing: readonly FactAddress[];
+    };
+
+function settled(outcome: Outcome, code: string, missing: readonly FactAddress[] = []): Settled {
+  return { is: 'settled', outcome, code, missing };
+}
+
+/** The table at the head of this file. */
+function settle(a: EndState, b: EndState): Settled {
+  if (a.is === 'face' && b.is === 'face') {
+    const pair: Joint | Misfit = pairFaces(a.faceOf, b.faceOf);
+    return 'code' in pair ? settled('fails', pair.code) : { is: 'checks', joint: pair };
+  }
+  if (a.is === 'unrecorded' || b.is === 'unrecorded') {
+    const other = a.is === 'unrecorded' ? b : a;
+    const missing = [a, b].flatMap((end) => (end.is === 'unrecorded' ? [end.address] : []));
+    if (other.is === 'empty' && other.isOptional) return settled('holds', 'nothing-needed');
+    return settled('open', 'face-not-recorded', missing);
+  }
+  const face = a.is === 'face' ? a.faceOf.face : b.is === 'face' ? b.faceOf.face : null;
+  if (face === null || face.isOptional) return settled('holds', 'nothing-needed');
+  const isEmpty = a.is === 'empty' || b.is === 'empty';
+  return settled('fails', isEmpty ? 'needed-empty' : 'needed-absent');
+}
+
+/** The way of turning the adapters that comes out best, the first of equals. */
+function best(plans: readonly (readonly JointPlan[])[], setting: Setting): readonly JointPlan[] {
+  const [first, ...others] = plans;
+  if (first === undefined) throw new Error('there is always one way');
+  if (others.length === 0) return first;
+  const rank: readonly Outcome[] = ['holds', 'open', 'fails'];
+  let chosen = first;
+  let chosenRank = rank.indexOf(outcomeAlone(first, setting));
+  for (const plan of others) {
+    const itsRank = rank.indexOf(outcomeAlone(plan, setting));
+    if (itsRank >= chosenRank) continue;
+    chosen = plan;
+    chosenRank = itsRank;
+  }
+  return chosen;
+}
+
+function outcomeAlone(joints: readonly JointPlan[], setting: Setting): Outcome {
+  return allOf(
+    joints.flatMap((plan) => {
+      if (plan.is === 'settled') return [plan.outcome];
+      return mustOutcomes(plan.joint, setting);
+    }),
+  );
+}
+
+function mustOutcomes({ checks, environment }: Joint, setting: Setting): Outcome[] {
+  const outcomes: Outcome[] = [];
+  for (const check of checks) {
+    if (check.severity !== 'must') continue;
+    const applies =
+      check.when === null ? 'holds' : valueCondition(check.when, environment, setting);
+    if (applies === 'fails') continue;
+    const result = judgeCheck({ check, environment }, setting);
+    if (appliesResult(result)) outcomes.push(softened(result, applies).outcome);
+  }
+  return outcomes;
+}

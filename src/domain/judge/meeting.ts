@@ -1,0 +1,162 @@
+/**
+ * Whether two faces meet: the checks of their kind, with the values of both. This is the joint
+ * itself; what a mating makes of empty and unrecorded ends, adapters and evidence is `mating.ts`.
+ */
+
+import type { Face, Kind, Part, Values } from '../catalogue/catalogue.js';
+import type { Text } from '../catalogue/document.js';
+import { ENDS } from '../catalogue/scope.js';
+import type { Check, Condition } from '../check/check.js';
+import { termsOf } from '../check/check.js';
+import { type Environment, leavesOf, type NotApplying, type Setting } from '../check/evaluate.js';
+import type { FactAddress, Reading } from '../check/reading.js';
+import { type CheckResult, judgeCheck } from '../check/result.js';
+import { allOf, anyOf, negation, type Outcome } from '../check/state.js';
+import { readingOf, type Where } from './readings.js';
+
+/** One recorded face of one piece. */
+export interface FaceOf {
+  readonly part: Part;
+  readonly face: Face;
+  readonly piece: string;
+  readonly address: FactAddress;
+}
+
+/** A joint that could be checked: both faces of one kind, on opposite sides. */
+export interface Joint {
+  readonly kind: Kind;
+  readonly ends: readonly [FaceOf, FaceOf];
+  readonly environment: Environment;
+  /** The checks that apply; those whose optional values nobody recorded are in `silent`. */
+  readonly checks: readonly Check[];
+  /** Names of the optional parameters that were not recorded. */
+  readonly silent: readonly Text[];
+}
+
+/** Why two recorded faces cannot even be compared. */
+export interface Misfit {
+  readonly code: 'different-kinds' | 'same-side';
+  readonly ends: readonly [FaceOf, FaceOf];
+}
+
+/** Pairs two recorded faces, or says why they are no pair. */
+export function pairFaces(a: FaceOf, b: FaceOf): Joint | Misfit {
+  const { kind } = a.face;
+  if (kind === null || b.face.kind === null) throw new Error('an absent face cannot be paired');
+  const ends = [a, b] as const;
+  if (kind.id !== b.face.kind.id) return { code: 'different-kinds', ends };
+  if (kind.sides !== null && a.face.side === b.face.side) return { code: 'same-side', ends };
+  const environment = jointEnvironment(kind, ends);
+  const applying = kind.checks.map((check) => ({
+    check,
+    silent: silentOf(check, kind, environment),
+  }));
+  const checks = applying.filter(({ silent }) => silent.length === 0).map(({ check }) => check);
+  const silent = [...new Set(applying.flatMap((item) => item.silent))];
+  return { kind, ends, environment, checks, silent: silent.map((id) => nameOf(kind, id)) };
+}
+
+function nameOf(kind: Kind, parameter: string): Text {
+  return kind.parameters.get(parameter)?.name ?? parameter.replaceAll('-', ' ');
+}
+
+export function choiceOf(end: FaceOf): string {
+  return `${end.piece} ${end.face.name}`;
+}
+
+function jointEnvironment(kind: Kind, ends: readonly [FaceOf, FaceOf]): Environment {
+  const names = kind.sides ?? ENDS;
+  const bySide = new Map(
+    ends.map((end, index) => [end.face.side ?? names[index] ?? '', end] as const),
+  );
+  return {
+    lookup: (reference) => {
+      if (reference.of !== 'side') throw new Error('a kind reads its two sides only');
+      const end = bySide.get(reference.side);
+      if (end === undefined) throw new Error(`no face on the side ${reference.side}`);
+      return faceReading(end, kind, reference.parameter);
+    },
+  };
+}
+
+/** The value of one parameter of a face; a choice where the face has alternatives. */
+export function faceReading(end: FaceOf, kind: Kind, parameter: string): Reading {
+  const spec = kind.parameters.get(parameter);
+  if (spec === undefined) throw new Error(`${kind.id} has no parameter ${parameter}`);
+  const { face, part } = end;
+  const where: Where = {
+    address: { ...end.address, interface: face.name, parameter },
+    article: part.id,
+    piece: end.piece,
+    path: `${face.name}.${parameter}`,
+  };
+  const [only, ...others] = face.alternatives;
+  if (others.length === 0) return readingOf(only?.get(parameter), spec, where);
+  const values = face.alternatives.map((values_: Values) => values_.get(parameter));
+  const options = values.map((value, index) => {
+    const reading = readingOf(value, spec, { ...where, path: `${where.path}#${index}` });
+    if (reading.form === 'number' || reading.form === 'code') return reading;
+    throw new Error('an alternative of a face holds single values');
+  });
+  return {
+    form: 'choice',
+    key: null,
+    choice: choiceOf(end),
+    options,
+    basis: face.evidence.basis,
+    address: where.address,
+    text: null,
+    tool: spec.tool,
+  };
+}
+
+/** The optional parameters that a check names and a face does not record. */
+function silentOf(check: Check, kind: Kind, environment: Environment): string[] {
+  return termsOf(check)
+    .flatMap(leavesOf)
+    .filter(({ reference, shape }) => {
+      if (reference.of !== 'side') return false;
+      if (kind.parameters.get(reference.parameter)?.isOptional !== true) return false;
+      const reading = environment.lookup(reference, shape);
+      return isSilent(reading);
+    })
+    .map(({ reference }) => (reference.of === 'side' ? reference.parameter : ''));
+}
+
+function isSilent(reading: Reading): boolean {
+  if (reading.form === 'choice') return reading.options.some(isSilent);
+  if (reading.form === 'code') return reading.codes === null;
+  return reading.form === 'number' && !reading.recorded;
+}
+
+/** Judges the condition under which a check applies, where it is about values only. */
+export function valueCondition(
+  condition: Condition,
+  environment: Environment,
+  setting: Setting,
+): Outcome {
+  switch (condition.test) {
+    case 'all':
+      return allOf(condition.of.map((one) => valueCondition(one, environment, setting)));
+    case 'any':
+      return anyOf(condition.of.map((one) => valueCondition(one, environment, setting)));
+    case 'not':
+      return negation(valueCondition(condition.of, environment, setting));
+    case 'check': {
+      const result = judgeCheck({ check: condition.check, environment }, setting);
+      return 'empty' in result ? 'fails' : result.outcome;
+    }
+    default:
+      throw new Error('a kind knows no positions');
+  }
+}
+
+/** A check that may not apply, since its condition is open, cannot fail for sure. */
+export function softened(result: CheckResult, applies: Outcome): CheckResult {
+  if (applies === 'holds' || result.outcome === 'holds') return result;
+  return { ...result, outcome: 'open', code: 'may-not-apply' };
+}
+
+export function appliesResult(result: CheckResult | NotApplying): result is CheckResult {
+  return !('empty' in result);
+}

@@ -1,0 +1,180 @@
+/**
+ * Values of the catalogue as readings of the evaluator: which unknown each is, and what else a
+ * person needs to know to measure it.
+ *
+ * Two pieces of one article share counts, ratios, codes and designations, since those belong to
+ * the article; a measured length belongs to the piece.
+ */
+
+import type { ListItem, Part, RoleValue, Value, ValueSpec } from '../catalogue/catalogue.js';
+import { naturalRange } from '../catalogue/value.js';
+import { Evaluator, type Setting } from '../check/evaluate.js';
+import { rangeOf } from '../check/polynomial.js';
+import type { CodeReading, FactAddress, NumberReading, Reading } from '../check/reading.js';
+import { type Basis, weaker } from '../check/state.js';
+import type { TermShape } from '../check/term.js';
+import { EVERYTHING, type Interval, isPoint, NON_NEGATIVE } from '../quantity/interval.js';
+
+/** Where a value is read, and which piece of which article it belongs to. */
+export interface Where {
+  readonly address: FactAddress;
+  /** Null for what nobody recorded: then only the piece tells unknowns apart. */
+  readonly article: string | null;
+  readonly piece: string;
+  /** `values.length`, `rear.pitch-circle`: the place within the part. */
+  readonly path: string;
+}
+
+function keyOf(where: Where, isShared: boolean): string {
+  const { article, piece, path } = where;
+  return isShared && article !== null ? `${article} ${path}` : `${piece}/${article ?? ''} ${path}`;
+}
+
+/** A value as recorded, or the unknown that stands in its place. */
+export function readingOf(value: Value | undefined, spec: ValueSpec, where: Where): Reading {
+  if (value === undefined) return unrecorded(spec, where);
+  const common = {
+    address: where.address,
+    basis: value.evidence.basis,
+    text: value.text,
+    tool: spec.tool,
+  };
+  const key = keyOf(where, spec.type !== 'measured');
+  const natural = naturalRange(spec);
+  const { dimension } = spec;
+  switch (value.form) {
+    case 'code':
+      return { ...common, form: 'code', key, codes: [value.code] };
+    case 'number': {
+      const domain = value.interval;
+      return { ...common, form: 'number', key, domain, natural, dimension, recorded: true };
+    }
+    case 'range':
+      return {
+        ...common,
+        form: 'range',
+        key: keyOf(where, false),
+        domain: value.interval,
+        dimension,
+      };
+    case 'list': {
+      const items = value.items.map((item, index) =>
+        itemReading(item, `${key}#${index}`, spec, { ...common, text: item.text }),
+      );
+      const numbers = items.filter((item): item is NumberReading => item.form === 'number');
+      return { ...common, form: 'list', key, items: numbers, natural, dimension };
+    }
+    case 'set': {
+      const options = value.items.map((item) =>
+        itemReading(item, null, spec, { ...common, text: item.text }),
+      );
+      return { ...common, form: 'choice', key: null, choice: keyOf(where, false), options };
+    }
+  }
+}
+
+type Common = Pick<NumberReading, 'address' | 'basis' | 'text' | 'tool'>;
+
+function itemReading(
+  item: ListItem,
+  key: string | null,
+  spec: ValueSpec,
+  common: Common,
+): NumberReading | CodeReading {
+  if (item.code !== null) return { ...common, form: 'code', key, codes: [item.code] };
+  const domain = item.interval ?? naturalRange(spec);
+  return {
+    ...common,
+    form: 'number',
+    key: isPoint(domain) ? null : key,
+    domain,
+    natural: naturalRange(spec),
+    dimension: spec.dimension,
+    recorded: true,
+  };
+}
+
+function unrecorded(spec: ValueSpec, where: Where): Reading {
+  const shape: TermShape =
+    spec.type === 'code'
+      ? { is: 'code' }
+      : { is: spec.isList ? 'list' : 'number', dimension: spec.dimension };
+  return unknownReading(shape, where, spec.type !== 'measured', naturalRange(spec), spec.tool);
+}
+
+/** Something that nobody recorded, of a shape. */
+export function unknownReading(
+  shape: TermShape,
+  where: Where,
+  isShared = false,
+  natural: Interval = naturalOf(shape),
+  tool: string | null = null,
+): Reading {
+  const key = keyOf(where, isShared);
+  const common = { key, basis: null, address: where.address, text: null, tool };
+  if (shape.is === 'code') return { ...common, form: 'code', codes: null };
+  const { dimension } = shape;
+  if (shape.is === 'list') return { ...common, form: 'list', items: null, natural, dimension };
+  return { ...common, form: 'number', domain: natural, natural, dimension, recorded: false };
+}
+
+function naturalOf(shape: TermShape): Interval {
+  if (shape.is === 'code') return EVERYTHING;
+  return ['length', 'angle', 'temperature'].includes(shape.dimension) ? EVERYTHING : NON_NEGATIVE;
+}
+
+/** The unknown behind a derived value (the greatest of the gears), as one reading. */
+export function derivedReading(
+  part: Part,
+  value: RoleValue,
+  specs: ReadonlyMap<string, RoleValue>,
+  where: Where,
+  setting: Setting,
+): Reading {
+  if (value.term === null) throw new Error(`${value.id} is not derived`);
+  const read: Reading[] = [];
+  const environment = {
+    lookup: (reference: { readonly of: string; readonly parameter?: string }): Reading => {
+      const id = reference.parameter ?? '';
+      const spec = specs.get(id);
+      if (spec === undefined) throw new Error(`no value ${id} to derive ${value.id} from`);
+      const inner = {
+        ...where,
+        path: `values.${id}`,
+        address: { ...where.address, parameter: id },
+      };
+      const reading = readingOf(part.values.get(id), spec, inner);
+      read.push(reading);
+      return reading;
+    },
+  };
+  const evaluator = new Evaluator(environment, { ...setting, trusts: () => true });
+  const domain = rangeOf(evaluator.number(value.term), evaluator.domains);
+  const [first] = read;
+  const address = first !== undefined && 'address' in first ? first.address : where.address;
+  let basis: Basis | null = null;
+  for (const reading of read) if ('basis' in reading) basis = weaker(basis, reading.basis);
+  const isShared = [...read].every(
+    (reading) =>
+      !('address' in reading) || specs.get(reading.address.parameter ?? '')?.type !== 'measured',
+  );
+  const recorded = read.every((reading) => basisKnown(reading));
+  return {
+    form: 'number',
+    key: isPoint(domain) ? null : keyOf(where, isShared),
+    basis,
+    address,
+    text: null,
+    tool: null,
+    domain,
+    natural: naturalRange(value),
+    dimension: value.dimension,
+    recorded,
+  };
+}
+
+function basisKnown(reading: Reading): boolean {
+  if (reading.form === 'list') return reading.items !== null;
+  if (reading.form === 'code') return reading.codes !== null;
+  return reading.form !== 'number' || reading.recorded;
+}

@@ -1,0 +1,71 @@
+/**
+ * Judges rules: when its condition holds, what a rule needs must hold and what it excludes must
+ * not; notes and cautions are said.
+ */
+
+import type { Rule } from '../catalogue/catalogue.js';
+import type { Setting } from '../check/evaluate.js';
+import { allOf, gradeOf, negation, type Outcome } from '../check/state.js';
+import { judgeCondition, positionsRead } from './condition.js';
+import type { Configuration } from './configuration.js';
+import type { RuleConstraint } from './constraint.js';
+import { standingOf, stateOf } from './standing.js';
+
+export function judgeRules(configuration: Configuration, setting: Setting): RuleConstraint[] {
+  const rules = configuration.catalogue.rules.get(configuration.layout.id) ?? [];
+  return rules.flatMap((rule) => judgeRule(rule, configuration, setting) ?? []);
+}
+
+function judgeRule(
+  rule: Rule,
+  configuration: Configuration,
+  setting: Setting,
+): RuleConstraint | null {
+  const when = judgeCondition(rule.when, configuration, setting);
+  if (when === 'fails') return null;
+  const demanded = demandOf(rule, configuration, setting);
+  const computed = weigh(rule, when, demanded);
+  const conditions = [rule.when, rule.needs, rule.excludes].filter((one) => one !== null);
+  const positions = positionsRead(conditions, [], configuration);
+  const standing = standingOf(configuration, positions, null);
+  const { ignorePresent } = configuration;
+  const isDemand = rule.needs !== null || rule.excludes !== null;
+  return {
+    form: 'rule',
+    id: rule.id,
+    hand: null,
+    positions,
+    state: stateOf(computed, standing, { ignorePresent, isAsked: false }),
+    computed,
+    severity: isDemand ? 'must' : 'caution',
+    code: codeOf(rule, computed, when),
+    basis: rule.evidence.basis,
+    checks: [],
+    missing: [],
+    because: rule.because,
+    note: rule.note,
+    caution: rule.caution,
+  };
+}
+
+function demandOf(rule: Rule, configuration: Configuration, setting: Setting): Outcome {
+  const outcomes: Outcome[] = [];
+  if (rule.needs !== null) outcomes.push(judgeCondition(rule.needs, configuration, setting));
+  if (rule.excludes !== null) {
+    outcomes.push(negation(judgeCondition(rule.excludes, configuration, setting)));
+  }
+  return allOf(outcomes);
+}
+
+/** Where it is open whether the rule speaks, or its evidence is weak, it cannot decide alone. */
+function weigh(rule: Rule, when: Outcome, demanded: Outcome): Outcome {
+  if (demanded !== 'fails') return demanded;
+  if (when === 'open') return 'open';
+  return gradeOf(rule.evidence.basis) === 'opens-only' ? 'open' : 'fails';
+}
+
+function codeOf(rule: Rule, computed: Outcome, when: Outcome): string {
+  if (computed === 'holds') return 'rule-met';
+  if (computed === 'open') return when === 'open' ? 'rule-may-apply' : 'rule-open';
+  return rule.needs === null ? 'rule-excludes' : 'rule-needs';
+}

@@ -1,0 +1,58 @@
+/**
+ * Where a constraint stands between the vehicle as it is and the change: what the change does
+ * not touch is given, whatever is missing in the records.
+ */
+
+import type { Hand } from '../check/reading.js';
+import type { Outcome, State } from '../check/state.js';
+import {
+  adaptersIn,
+  type Configuration,
+  isSeatChanged,
+  sameAdapters,
+  seatAt,
+} from './configuration.js';
+
+/**
+ * `works`: all of it is as the works built it. `said`: nothing of it is changed, but a part of
+ * it is there because the question says so. `changed`: the change touches it.
+ */
+export type Standing = 'works' | 'said' | 'changed';
+
+export function standingOf(
+  configuration: Configuration,
+  positions: readonly string[],
+  hand: Hand | null,
+  matings: readonly string[] = [],
+): Standing {
+  let standing: Standing = 'works';
+  const { present, judged, layout } = configuration;
+  for (const id of positions) {
+    const own = layout.positions.get(id)?.isHanded ? hand : null;
+    const hands = layout.positions.get(id)?.isHanded && hand === null ? BOTH : [own];
+    for (const one of hands) {
+      if (isSeatChanged(configuration, id, one)) return 'changed';
+      if (seatAt(present, id, one)?.origin === 'said') standing = 'said';
+    }
+  }
+  for (const mating of matings) {
+    const now = adaptersIn(present, mating);
+    if (!sameAdapters(now, adaptersIn(judged, mating))) return 'changed';
+    if (now?.origin === 'said') standing = 'said';
+  }
+  return standing;
+}
+
+const BOTH: readonly Hand[] = ['left', 'right'];
+
+/** The state of a constraint: given where the change does not touch it, else as computed. */
+export function stateOf(
+  computed: Outcome,
+  standing: Standing,
+  options: { readonly ignorePresent: boolean; readonly isAsked: boolean },
+): State {
+  if (standing === 'changed' || options.isAsked) return computed;
+  if (standing === 'works') return 'given';
+  if (computed === 'fails') return options.ignorePresent ? 'given' : 'fails';
+  return computed === 'open' ? 'given' : 'holds';
+}

@@ -1,0 +1,76 @@
+/**
+ * What the use-cases need from outside: a store of editions and a clock.
+ *
+ * All of it is synchronous: an edition is loaded once and answers from memory after that.
+ */
+
+import type { CatalogueDocument, OfferRecord } from '../domain/catalogue/document.js';
+
+/** One immutable, numbered state of the catalogue. */
+export interface EditionHead {
+  /** 1, 2, 3 … without gaps. */
+  readonly number: number;
+  /** `sha256-` and 64 hex digits of the canonical document without its offers. */
+  readonly hash: string;
+  /** ISO 8601 instant, UTC. */
+  readonly publishedAt: string;
+  readonly note: string | null;
+  /** How many entities of each list it has. */
+  readonly counts: Readonly<Record<string, number>>;
+}
+
+export interface OffersHead {
+  /** 0 before the first offers, then 1, 2, 3 … */
+  readonly number: number;
+  readonly publishedAt: string | null;
+}
+
+export interface PublishRequest {
+  /** Canonical, without offers. */
+  readonly document: CatalogueDocument;
+  readonly hash: string;
+  readonly publishedAt: string;
+  readonly note: string | null;
+  /** Null leaves the offers as they are. */
+  readonly offers: readonly OfferRecord[] | null;
+  /** The compiled index of the edition, as columns. */
+  readonly columns: readonly IndexColumn[];
+}
+
+/** One typed column of an edition's compiled index. */
+export interface IndexColumn {
+  readonly name: string;
+  readonly data: Uint8Array | Int32Array;
+}
+
+export interface PublishResult {
+  readonly edition: EditionHead;
+  /** False where the latest edition already had this very content. */
+  readonly isNew: boolean;
+  readonly offers: OffersHead;
+}
+
+export interface StoredEdition {
+  readonly head: EditionHead;
+  readonly document: CatalogueDocument;
+  readonly columns: readonly IndexColumn[];
+}
+
+export interface EditionStore {
+  latest(): EditionHead | null;
+  edition(number: number): EditionHead | null;
+  /** All editions, the newest first. */
+  editions(): readonly EditionHead[];
+  /** Throws `StoreFault` where what is stored does not agree with its hash. */
+  load(number: number): StoredEdition;
+  /** One transaction: all of it is stored, or nothing. */
+  publish(request: PublishRequest): PublishResult;
+  offersHead(): OffersHead;
+  offers(): readonly OfferRecord[];
+}
+
+/** Now, as an ISO 8601 instant in UTC. */
+export type Clock = () => string;
+
+/** SHA-256 of a text in UTF-8, as 64 lower-case hex digits. */
+export type Digest = (text: string) => string;

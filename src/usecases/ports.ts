@@ -4,6 +4,7 @@
  * All of it is synchronous: an edition is loaded once and answers from memory after that.
  */
 
+import type { Catalogue } from '../domain/catalogue/catalogue.js';
 import type { CatalogueDocument, OfferRecord } from '../domain/catalogue/document.js';
 
 /** One immutable, numbered state of the catalogue. */
@@ -28,6 +29,8 @@ export interface OffersHead {
 export interface PublishRequest {
   /** Canonical, without offers. */
   readonly document: CatalogueDocument;
+  /** The same, compiled: what queries over its rows need. */
+  readonly catalogue: Catalogue;
   readonly hash: string;
   readonly publishedAt: string;
   readonly note: string | null;

@@ -155,7 +155,7 @@ const LAYOUT: Shape = object({
   ),
 });
 
-const INTERFACE: Shape = {
+export const INTERFACE: Shape = {
   is: 'object',
   fields: {
     kind: may(ID, 'the kind of interface'),

@@ -26,9 +26,11 @@ const CODE_PATTERN = /^[\p{L}\p{N}][\p{L}\p{N} .,_/x×+-]*$/u;
 export function naturalRange(spec: Pick<ValueSpec, 'type' | 'dimension'>): Interval {
   if (spec.type === 'ratio') return POSITIVE;
   if (spec.type === 'count') return NON_NEGATIVE;
-  const signed = ['length', 'angle', 'temperature', '1'];
-  return signed.includes(spec.dimension) ? EVERYTHING : NON_NEGATIVE;
+  return SIGNED.has(spec.dimension) ? EVERYTHING : NON_NEGATIVE;
 }
+
+/** Dimensions whose values may be negative: offsets, angles, temperatures. */
+const SIGNED: ReadonlySet<Dimension> = new Set(['length', 'angle', 'temperature', '1']);
 
 /** Reads the common part of a parameter or a role's value. */
 export function compileSpec(

@@ -91,9 +91,11 @@ export interface Prepared {
   /** What the check read, literals left out. */
   readonly readings: readonly Reading[];
   readonly unknowns: ReadonlyMap<string, Unknown>;
+  /** Its condition is open: one of its worlds asks nothing. */
+  readonly mayNotApply?: true;
 }
 
-/** The check names a position where nothing is (or a mating without an adapter). */
+/** A check that does not apply: its condition fails, or it names places where nothing is. */
 export interface NotApplying {
   readonly empty: readonly string[];
 }

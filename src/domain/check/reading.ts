@@ -49,6 +49,8 @@ export interface NumberReading extends ReadingBase {
   readonly natural: Interval;
   readonly dimension: Dimension;
   readonly recorded: boolean;
+  /** The question named it, instead of what is recorded. */
+  readonly isAsked?: true;
 }
 
 /** A number that one may set or order anywhere in `domain` (closed). */

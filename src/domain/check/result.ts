@@ -190,7 +190,9 @@ function codeOf(weighed: Weighed, check?: Check): string {
   const read = combined.members.flatMap((member) =>
     'empty' in member ? [] : decidingReadings(member),
   );
-  return read.some(isUnrecorded) ? 'not-recorded' : 'not-precise-enough';
+  if (read.some(isUnrecorded)) return 'not-recorded';
+  const isConditional = combined.members.some((one) => 'mayNotApply' in one && one.mayNotApply);
+  return isConditional ? 'may-not-apply' : 'not-precise-enough';
 }
 
 export function isUnrecorded(reading: Reading): boolean {

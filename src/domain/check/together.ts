@@ -23,10 +23,13 @@ import {
   type Unknown,
 } from './evaluate.js';
 import { type Polynomial, rangeOf, signatureOf, timesNumber } from './polynomial.js';
+import type { Outcome } from './state.js';
 
 export interface Member {
   readonly check: Check;
   readonly environment: Environment;
+  /** Whether the check applies, where it has a condition; asked anew for each combination. */
+  readonly applies?: (setting: Setting) => Outcome;
 }
 
 export interface Combined extends Decision {
@@ -92,9 +95,19 @@ function tryPicks(
   picks: ReadonlyMap<string, number>,
 ): Combined {
   const own = { ...setting, picks: new Map([...setting.picks, ...picks]) };
-  const prepared = members.map(({ check, environment }) => prepare(check, environment, own));
+  const prepared = members.map((member) => prepareMember(member, own));
   const applying = prepared.filter((member): member is Prepared => !('empty' in member));
   return { ...decide(applying), picks: own.picks, members: prepared };
+}
+
+/** A check that may not apply has a world more, in which nothing is asked. */
+function prepareMember(member: Member, setting: Setting): Prepared | NotApplying {
+  const applies = member.applies?.(setting) ?? 'holds';
+  if (applies === 'fails') return { empty: [] };
+  const prepared = prepare(member.check, member.environment, setting);
+  if (applies === 'holds' || 'empty' in prepared) return prepared;
+  const worlds = [...prepared.worlds, { requirements: [] }];
+  return { ...prepared, worlds, mayNotApply: true };
 }
 
 /** Whether the combinations, each good for a part of what the unknowns allow, cover all of it. */

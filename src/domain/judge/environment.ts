@@ -23,6 +23,8 @@ export class LayoutEnvironment implements Environment {
   readonly #arrangement: Arrangement;
   readonly #hand: Hand | null;
   readonly #setting: Setting;
+  /** A check is read several times; references are the compiled layout's own. */
+  readonly #known = new Map<Reference, Reading>();
 
   constructor(
     configuration: Configuration,
@@ -37,6 +39,15 @@ export class LayoutEnvironment implements Environment {
   }
 
   lookup(reference: Reference, shape: TermShape): Reading {
+    let reading = this.#known.get(reference);
+    if (reading === undefined) {
+      reading = this.#find(reference, shape);
+      this.#known.set(reference, reading);
+    }
+    return reading;
+  }
+
+  #find(reference: Reference, shape: TermShape): Reading {
     switch (reference.of) {
       case 'value':
         return this.#value(reference.position, reference.value, shape);
@@ -99,7 +110,15 @@ export class LayoutEnvironment implements Environment {
     if (spec?.askedAs !== 'torque') return null;
     const { interval: domain, text } = torque;
     const key = isPoint(domain) ? null : 'asked torque';
-    const common = { key, basis: null, address, text, tool: null, recorded: true };
+    const common = {
+      key,
+      basis: null,
+      address,
+      text,
+      tool: null,
+      recorded: true,
+      isAsked: true,
+    } as const;
     const { dimension } = spec;
     return { ...common, form: 'number', domain, natural: domain, dimension };
   }

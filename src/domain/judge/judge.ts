@@ -11,13 +11,12 @@ import { type CheckResult, type GroupResult, judgeCheck, judgeGroup } from '../c
 import { allOf, type Outcome } from '../check/state.js';
 import { equalIntervals } from '../quantity/interval.js';
 import { choiceConstraint } from './choice.js';
-import type { Arrangement, Configuration } from './configuration.js';
+import type { Configuration } from './configuration.js';
 import { adaptersIn, seatAt } from './configuration.js';
 import type { CheckConstraint, Constraint } from './constraint.js';
 import { LayoutEnvironment } from './environment.js';
 import { type BuiltPairs, builtPairs } from './evidence.js';
 import { judgeMating } from './judge-mating.js';
-import { softened } from './meeting.js';
 import { judgePlaces } from './place.js';
 import { type Plan, type PlannedCheck, planConfiguration } from './plan.js';
 import { judgeRules } from './rule.js';
@@ -30,6 +29,8 @@ export interface Judgement {
   readonly constraints: readonly Constraint[];
   /** AND of all constraints of severity `must`; `given` counts as `holds`. */
   readonly outcome: Outcome;
+  /** What it was judged with, for those who ask what would decide an open point. */
+  readonly bench: Bench;
 }
 
 export type Judged = CheckResult | NotApplying;
@@ -61,7 +62,7 @@ export function judge(configuration: Configuration): Judgement {
     ...judgeRules(configuration, setting),
   ];
   const constraints = applyStatements(configuration, found);
-  return { configuration, constraints, outcome: outcomeOfAll(constraints) };
+  return { configuration, constraints, outcome: outcomeOfAll(constraints), bench };
 }
 
 /** How questions look at the records when nothing is tried out. */
@@ -86,19 +87,14 @@ function judgePlanned(plan: Plan, setting: Setting): { results: Judged[]; groups
     const group = judgeGroup(planned, setting);
     for (const [at, index] of members.entries()) {
       const result = group.results[at];
-      const applies = planned[at]?.applies ?? 'holds';
-      if (result !== undefined) results[index] = soften(result, applies);
+      if (result !== undefined) results[index] = result;
     }
     return group;
   });
   for (const [index, planned] of plan.checks.entries()) {
-    results[index] ??= soften(judgeCheck(planned, setting), planned.applies);
+    results[index] ??= judgeCheck(planned, setting);
   }
   return { results, groups };
-}
-
-function soften(result: Judged, applies: Outcome): Judged {
-  return 'empty' in result ? result : softened(result, applies);
 }
 
 function judgeLayoutChecks(bench: Bench): CheckConstraint[] {
@@ -160,7 +156,7 @@ function settleChain(
 ): Pick<CheckConstraint, 'state'> & { readonly code?: string } {
   const { configuration, setting } = bench;
   const { ignorePresent } = configuration;
-  const isAsked = readsAskedTorque(result, configuration);
+  const isAsked = readsAsked(result);
   const { outcome } = result;
   if (standing !== 'changed')
     return { state: stateOf(outcome, standing, { ignorePresent, isAsked }) };
@@ -175,11 +171,8 @@ function settleChain(
   return { state: 'open', code: 'fails-as-built-too' };
 }
 
-function readsAskedTorque(result: CheckResult, { torque }: Configuration): boolean {
-  if (torque === null) return false;
-  return result.readings.some(
-    (reading) => 'address' in reading && reading.basis === null && reading.text === torque.text,
-  );
+function readsAsked({ readings }: CheckResult): boolean {
+  return readings.some((reading) => reading.form === 'number' && reading.isAsked === true);
 }
 
 /** Whether both arrangements give a check the same unknowns and the same exact values. */
@@ -225,9 +218,4 @@ function isWorks({ positions, hand, matings }: PlannedCheck, configuration: Conf
   );
   const adapters = matings.map((mating) => adaptersIn(present, mating));
   return [...seats, ...adapters].every((one) => one === null || one?.origin !== 'said');
-}
-
-/** The arrangement that is judged, for readers of a judgement. */
-export function judgedArrangement({ configuration }: Judgement): Arrangement {
-  return configuration.judged;
 }

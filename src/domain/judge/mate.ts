@@ -6,7 +6,7 @@ import type { Catalogue, Layout, Part, Position, Vehicle } from '../catalogue/ca
 import type { Use } from '../check/coupling.js';
 import type { Adapters, Arrangement, Configuration, Seats } from './configuration.js';
 import type { MatingConstraint } from './constraint.js';
-import { judge } from './judge.js';
+import { type Judgement, judge } from './judge.js';
 
 export interface MateEnd {
   readonly part: Part;
@@ -21,11 +21,17 @@ export interface MateQuestion {
   readonly use?: Use | null;
 }
 
+export interface Meeting {
+  readonly mating: MatingConstraint;
+  readonly judgement: Judgement;
+}
+
 /** Judges one meeting. Parts need not be in the catalogue; their kinds are. */
-export function judgeMeeting(catalogue: Catalogue, question: MateQuestion): MatingConstraint {
+export function judgeMeeting(catalogue: Catalogue, question: MateQuestion): Meeting {
   const { a, b, adapters = [], use = null } = question;
   const layout = meetingLayout(a, b, adapters.length);
-  const parts = new Map([...catalogue.parts, [a.part.id, a.part], [b.part.id, b.part]]);
+  const between = adapters.flatMap((id) => catalogue.parts.get(id) ?? []);
+  const parts = new Map([a.part, b.part, ...between].map((part) => [part.id, part]));
   const vehicle = bareVehicle(layout, catalogue);
   const inCatalogue: Catalogue = { ...catalogue, parts, statements: [], rules: new Map() };
   const configuration: Configuration = {
@@ -39,10 +45,12 @@ export function judgeMeeting(catalogue: Catalogue, question: MateQuestion): Mati
     use,
     ignorePresent: false,
   };
-  const { constraints } = judge(configuration);
-  const mating = constraints.find((one): one is MatingConstraint => one.form === 'mating');
+  const judgement = judge(configuration);
+  const mating = judgement.constraints.find(
+    (one): one is MatingConstraint => one.form === 'mating',
+  );
   if (mating === undefined) throw new Error('two parts at one mating are always judged');
-  return mating;
+  return { mating, judgement };
 }
 
 function seat(position: string, part: string | null): [string, Seats] {

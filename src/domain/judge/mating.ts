@@ -32,7 +32,6 @@ import {
   type Joint,
   type Misfit,
   pairFaces,
-  softened,
   valueCondition,
 } from './meeting.js';
 
@@ -271,14 +270,12 @@ function outcomeAlone(joints: readonly JointPlan[], setting: Setting): Outcome {
 }
 
 function mustOutcomes({ checks, environment }: Joint, setting: Setting): Outcome[] {
-  const outcomes: Outcome[] = [];
-  for (const check of checks) {
-    if (check.severity !== 'must') continue;
-    const applies =
-      check.when === null ? 'holds' : valueCondition(check.when, environment, setting);
-    if (applies === 'fails') continue;
-    const result = judgeCheck({ check, environment }, setting);
-    if (appliesResult(result)) outcomes.push(softened(result, applies).outcome);
-  }
-  return outcomes;
+  return checks.flatMap((check) => {
+    if (check.severity !== 'must') return [];
+    const { when } = check;
+    const applies = (own: Setting): Outcome =>
+      when === null ? 'holds' : valueCondition(when, environment, own);
+    const result = judgeCheck({ check, environment, applies }, setting);
+    return appliesResult(result) ? [result.outcome] : [];
+  });
 }

@@ -12,6 +12,7 @@ import { type Environment, leavesOf, type NotApplying, type Setting } from '../c
 import type { FactAddress, Reading } from '../check/reading.js';
 import { type CheckResult, judgeCheck } from '../check/result.js';
 import { allOf, anyOf, negation, type Outcome } from '../check/state.js';
+import type { Reference } from '../check/term.js';
 import { readingOf, type Where } from './readings.js';
 
 /** One recorded face of one piece. */
@@ -69,12 +70,19 @@ function jointEnvironment(kind: Kind, ends: readonly [FaceOf, FaceOf]): Environm
   const bySide = new Map(
     ends.map((end, index) => [end.face.side ?? names[index] ?? '', end] as const),
   );
+  // A check is read several times; references are the compiled kind's own, so they tell it.
+  const known = new Map<Reference, Reading>();
   return {
     lookup: (reference) => {
       if (reference.of !== 'side') throw new Error('a kind reads its two sides only');
-      const end = bySide.get(reference.side);
-      if (end === undefined) throw new Error(`no face on the side ${reference.side}`);
-      return faceReading(end, kind, reference.parameter);
+      let reading = known.get(reference);
+      if (reading === undefined) {
+        const end = bySide.get(reference.side);
+        if (end === undefined) throw new Error(`no face on the side ${reference.side}`);
+        reading = faceReading(end, kind, reference.parameter);
+        known.set(reference, reading);
+      }
+      return reading;
     },
   };
 }
@@ -110,8 +118,19 @@ export function faceReading(end: FaceOf, kind: Kind, parameter: string): Reading
   };
 }
 
+/** Conditions of a kind read recorded values, and nothing of the question. */
+const AS_RECORDED: Setting = {
+  couplings: new Map(),
+  use: null,
+  trusts: () => true,
+  picks: new Map(),
+  narrowed: new Map(),
+};
+
 /** The optional parameters that a check names and a face does not record. */
 function silentOf(check: Check, kind: Kind, environment: Environment): string[] {
+  const { when } = check;
+  if (when !== null && valueCondition(when, environment, AS_RECORDED) === 'fails') return [];
   return termsOf(check)
     .flatMap(leavesOf)
     .filter(({ reference, shape }) => {
@@ -149,12 +168,6 @@ export function valueCondition(
     default:
       throw new Error('a kind knows no positions');
   }
-}
-
-/** A check that may not apply, since its condition is open, cannot fail for sure. */
-export function softened(result: CheckResult, applies: Outcome): CheckResult {
-  if (applies === 'holds' || result.outcome === 'holds') return result;
-  return { ...result, outcome: 'open', code: 'may-not-apply' };
 }
 
 export function appliesResult(result: CheckResult | NotApplying): result is CheckResult {

@@ -14,11 +14,11 @@ import { LayoutEnvironment } from './environment.js';
 import { type MatingPlan, planMating } from './mating.js';
 import { valueCondition } from './meeting.js';
 
-/** One check to judge, with whether it applies for certain. */
+/** One check to judge, with whether it applies. */
 export interface PlannedCheck {
   readonly check: Check;
   readonly environment: Environment;
-  readonly applies: Outcome;
+  readonly applies: (setting: Setting) => Outcome;
   /** The mating and joint it belongs to, or null for a check of the layout. */
   readonly joint: { readonly plan: MatingPlan; readonly index: number } | null;
   readonly hand: Hand | null;
@@ -41,7 +41,7 @@ export function planConfiguration(
 ): Plan {
   const matings = planMatings(configuration, arrangement, setting);
   const checks = [
-    ...matings.flatMap((plan) => jointChecks(plan, setting)),
+    ...matings.flatMap(jointChecks),
     ...layoutChecks(configuration, arrangement, setting),
   ];
   return { matings, checks, groups: sharedGroups(checks) };
@@ -63,17 +63,17 @@ function planMatings(
   return plans;
 }
 
-function jointChecks(plan: MatingPlan, setting: Setting): PlannedCheck[] {
+function jointChecks(plan: MatingPlan): PlannedCheck[] {
   return plan.joints.flatMap((joint, index) => {
     if (joint.is === 'settled') return [];
     const { environment, checks } = joint.joint;
-    return checks.flatMap((check) => {
-      const applies =
-        check.when === null ? 'holds' : valueCondition(check.when, environment, setting);
-      if (applies === 'fails') return [];
-      const { hand } = plan;
+    const { hand } = plan;
+    return checks.map((check) => {
+      const { when } = check;
+      const applies = (setting: Setting): Outcome =>
+        when === null ? 'holds' : valueCondition(when, environment, setting);
       const own = { check, environment, applies, hand, positions: [], matings: [] };
-      return [{ ...own, joint: { plan, index } }];
+      return { ...own, joint: { plan, index } };
     });
   });
 }
@@ -85,9 +85,10 @@ export function layoutChecks(
   setting: Setting,
 ): PlannedCheck[] {
   return configuration.layout.checks.flatMap((check) => {
-    const applies =
+    const outcome =
       check.when === null ? 'holds' : judgeCondition(check.when, configuration, setting);
-    if (applies === 'fails') return [];
+    if (outcome === 'fails') return [];
+    const applies = () => outcome;
     const references = termsOf(check)
       .flatMap(leavesOf)
       .map(({ reference }) => reference);

@@ -33,42 +33,39 @@ function keyOf(where: Where, isShared: boolean): string {
 /** A value as recorded, or the unknown that stands in its place. */
 export function readingOf(value: Value | undefined, spec: ValueSpec, where: Where): Reading {
   if (value === undefined) return unrecorded(spec, where);
-  const common = {
-    address: where.address,
-    basis: value.evidence.basis,
-    text: value.text,
-    tool: spec.tool,
-  };
+  const { address } = where;
+  const { text } = value;
+  const { tool } = spec;
+  const { basis } = value.evidence;
   const key = keyOf(where, spec.type !== 'measured');
   const natural = naturalRange(spec);
   const { dimension } = spec;
   switch (value.form) {
     case 'code':
-      return { ...common, form: 'code', key, codes: [value.code] };
+      return { form: 'code', key, basis, address, text, tool, codes: [value.code] };
     case 'number': {
       const domain = value.interval;
-      return { ...common, form: 'number', key, domain, natural, dimension, recorded: true };
+      const exact = { form: 'number', key, basis, address, text, tool } as const;
+      return { ...exact, domain, natural, dimension, recorded: true };
     }
-    case 'range':
-      return {
-        ...common,
-        form: 'range',
-        key: keyOf(where, false),
-        domain: value.interval,
-        dimension,
-      };
+    case 'range': {
+      const own = keyOf(where, false);
+      const { interval: domain } = value;
+      return { form: 'range', key: own, basis, address, text, tool, domain, dimension };
+    }
     case 'list': {
       const items = value.items.map((item, index) =>
-        itemReading(item, `${key}#${index}`, spec, { ...common, text: item.text }),
+        itemReading(item, `${key}#${index}`, spec, { address, basis, tool, text: item.text }),
       );
       const numbers = items.filter((item): item is NumberReading => item.form === 'number');
-      return { ...common, form: 'list', key, items: numbers, natural, dimension };
+      return { form: 'list', key, basis, address, text, tool, items: numbers, natural, dimension };
     }
     case 'set': {
       const options = value.items.map((item) =>
-        itemReading(item, null, spec, { ...common, text: item.text }),
+        itemReading(item, null, spec, { address, basis, tool, text: item.text }),
       );
-      return { ...common, form: 'choice', key: null, choice: keyOf(where, false), options };
+      const choice = keyOf(where, false);
+      return { form: 'choice', key: null, basis, address, text, tool, choice, options };
     }
   }
 }

@@ -7,8 +7,10 @@ import type { KindRecord, Text } from '../catalogue/document.js';
 
 export interface BuiltInKind extends KindRecord {
   readonly name: Text;
-  /** Governing standard and clause; says so where there is none. */
+  /** Governing standard and part; says so where there is none. */
   readonly standard: string;
+  /** What each side is, by its id; left out where both ends are alike. */
+  readonly sideNames?: { readonly [side: string]: Text };
   /** What two faces can still differ in although every check holds. */
   readonly notChecked: readonly Text[];
   /** The caution group of the joint. */

@@ -2,7 +2,17 @@
  * The one list of built-in kinds. A new kind is a file beside this one and a line here.
  */
 
+import { bellHousing } from './bell-housing.js';
+import { clutchRelease } from './clutch-release.js';
+import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { propshaftFlange } from './propshaft-flange.js';
+import { wheelMount } from './wheel-mount.js';
 
-export const BUILT_IN_KINDS: readonly BuiltInKind[] = [propshaftFlange];
+export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
+  bellHousing,
+  clutchRelease,
+  involuteSpline,
+  propshaftFlange,
+  wheelMount,
+];

@@ -20,7 +20,10 @@ export interface Tool {
    * number and may have rounded it or cut it off.
    */
   readonly reading: 'measures' | 'exact' | 'printed';
-  /** Half-width of a reading in the base unit, for each dimension that the tool can tell. */
+  /**
+   * Half-width of a reading in the base unit, for each dimension that the tool can tell; none for
+   * a tool that tells codes alone.
+   */
   readonly uncertainty: Readonly<Record<Dimension, Rational>>;
   readonly source: string;
 }
@@ -59,6 +62,20 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
     uncertainty: { length: NONE },
     source: PRACTICE,
   },
+  'known-mate': {
+    name: 'known mating part',
+    reading: 'exact',
+    uncertainty: { length: NONE, angle: NONE },
+    source: PRACTICE,
+  },
+  'seat-sample': {
+    name: 'seat sample',
+    reading: 'exact',
+    uncertainty: { length: NONE, angle: NONE },
+    source: PRACTICE,
+  },
+  'punch-plate': { name: 'punch plate', reading: 'exact', uncertainty: {}, source: PRACTICE },
+  'visual-check': { name: 'visual check', reading: 'exact', uncertainty: {}, source: PRACTICE },
   count: { name: 'count', reading: 'exact', uncertainty: { '1': NONE }, source: PRACTICE },
   tag: { name: 'tag or plate', reading: 'printed', uncertainty: { '1': NONE }, source: PRACTICE },
 };

@@ -1,0 +1,187 @@
+/**
+ * A reason is a code with data: programs read these, people read the sentence that `words.ts`
+ * makes of them. Codes are stable. No decision is made here.
+ */
+
+/** A part at its place, as sentences name it. */
+export interface Named {
+  readonly position: string | null;
+  readonly positionName: string | null;
+  readonly hand: 'left' | 'right' | null;
+  readonly part: string | null;
+  readonly partName: string | null;
+  readonly interface: string | null;
+  /** The kind of interface, in words, where the face is recorded. */
+  readonly kindName: string | null;
+}
+
+/** One value of a check, as sentences name it. */
+export interface NamedValue extends Named {
+  readonly parameter: string | null;
+  readonly parameterName: string | null;
+  /** As recorded, or as computed; null where it is not recorded. */
+  readonly value: string | null;
+}
+
+export interface ReasonData {
+  readonly left?: NamedValue;
+  readonly right?: NamedValue;
+  /** What the check says of itself, in words of the trade. */
+  readonly says?: string;
+  readonly a?: Named;
+  readonly b?: Named;
+  readonly adapters?: readonly string[];
+  readonly part?: Named;
+  readonly margin?: string;
+  readonly vehicles?: readonly string[];
+  readonly basis?: string;
+  readonly because?: string;
+  readonly statement?: string;
+  readonly between?: readonly string[];
+  readonly order?: string;
+  readonly text?: string;
+  readonly count?: number;
+  readonly needed?: string;
+  readonly tool?: string;
+  readonly group?: string;
+  readonly names?: readonly string[];
+}
+
+export interface Reason {
+  readonly code: string;
+  readonly data: ReasonData;
+}
+
+/** Codes of single checks. A kind or a layout can give a failing check a code of its own. */
+export const CHECK_CODES = [
+  'equal',
+  'one-of',
+  'clears',
+  'agrees',
+  'carries',
+  'not-equal',
+  'not-one-of',
+  'too-small',
+  'too-large',
+  'too-weak',
+  'first-too-fast',
+  'first-too-slow',
+  'out-of-range',
+  'not-recorded',
+  'not-precise-enough',
+  'evidence-too-weak',
+  'not-decided',
+  'too-many-choices',
+  'may-not-apply',
+] as const;
+
+/** What a loop that holds still warns of. */
+export const CAUTION_CODES = [
+  'winds-up',
+  'may-wind-up',
+  'off-road-only',
+  'may-be-off-road-only',
+  'caution-fails',
+  'caution-open',
+] as const;
+
+/** Codes of matings, beside those of the check that decides one. */
+export const MATING_CODES = [
+  'meets',
+  'as-built',
+  'contradicts-as-built',
+  'nothing-needed',
+  'needed-empty',
+  'needed-absent',
+  'face-not-recorded',
+  'different-kinds',
+  'same-side',
+  'stated',
+  'contradicts-statement',
+] as const;
+
+export const CONSTRAINT_CODES = [
+  'chain-broken',
+  'fails-as-built-too',
+  'suits',
+  'no-common-choice',
+  'rule-met',
+  'rule-may-apply',
+  'rule-open',
+  'rule-needs',
+  'rule-excludes',
+  'needed-place-empty',
+  'wrong-role',
+  'wrong-hand',
+  'no-place-to-span',
+  'span-occupied',
+  'no-mating-for-interface',
+  'stated-not-to-fit',
+] as const;
+
+export const SUMMARY_CODES = [
+  'fits',
+  'fits-made-to-order',
+  'fits-already-there',
+  'unknown',
+  'not-alone',
+  'no-position',
+  'right-as-it-stands',
+  'open-as-it-stands',
+  'wrong-as-it-stands',
+  'faces-meet',
+  'faces-may-meet',
+  'faces-do-not-meet',
+] as const;
+
+/** What an answer did not look at. */
+export const NOT_CHECKED_CODES = [
+  'kind-does-not-check',
+  'position-not-recorded',
+  'face-on-no-mating',
+] as const;
+
+export const MEASURE_CODES = [
+  'measure-to-decide',
+  'measure-to-order',
+  'confirm',
+  'look-up',
+  'identify',
+  'record-face',
+] as const;
+
+export const ORDER_CODES = ['order-to-suit', 'order-after-measuring', 'use-alternative'] as const;
+
+/** Caution groups that roles and kinds name, and the two that every answer may carry. */
+export const CAUTION_GROUPS = [
+  'general',
+  'driveline',
+  'brakes',
+  'steering',
+  'suspension',
+  'wheels',
+  'fuel',
+  'electrical',
+] as const;
+
+export type ReasonCode =
+  | (typeof CHECK_CODES)[number]
+  | (typeof CAUTION_CODES)[number]
+  | (typeof MATING_CODES)[number]
+  | (typeof CONSTRAINT_CODES)[number]
+  | (typeof SUMMARY_CODES)[number]
+  | (typeof NOT_CHECKED_CODES)[number]
+  | (typeof MEASURE_CODES)[number]
+  | (typeof ORDER_CODES)[number];
+
+/** All codes that answers can carry, beside those that a catalogue gives its own checks. */
+export const REASON_CODES: readonly ReasonCode[] = [
+  ...CHECK_CODES,
+  ...CAUTION_CODES,
+  ...MATING_CODES,
+  ...CONSTRAINT_CODES,
+  ...SUMMARY_CODES,
+  ...NOT_CHECKED_CODES,
+  ...MEASURE_CODES,
+  ...ORDER_CODES,
+];

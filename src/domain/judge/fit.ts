@@ -1,0 +1,193 @@
+/**
+ * Does this part fit this vehicle? For each place where it could stand: the vehicle as it is,
+ * with the part (and its companions) put there and nothing else changed.
+ */
+
+import type { Catalogue, Part, Position, Vehicle } from '../catalogue/catalogue.js';
+import type { Use } from '../check/coupling.js';
+import type { Outcome } from '../check/state.js';
+import type { Interval } from '../quantity/interval.js';
+import {
+  type Adapters,
+  type Arrangement,
+  asBuilt,
+  type Configuration,
+  handsOf,
+  isChanged,
+  overlay,
+  type Seat,
+  type Seats,
+  seatAt,
+} from './configuration.js';
+import { type Judgement, judge } from './judge.js';
+
+export interface FitQuestion {
+  readonly vehicle: Vehicle;
+  readonly part: Part;
+  /** The place asked about; null asks about all that take such a part. */
+  readonly position: string | null;
+  /** What is fitted beside it, by position. */
+  readonly with: ReadonlyMap<string, string>;
+  /** What is on this vehicle instead of what the works fitted. */
+  readonly said: Said;
+  readonly torque: { readonly interval: Interval; readonly text: string } | null;
+  readonly use: Use | null;
+  readonly ignorePresent: boolean;
+}
+
+/** What a question says is on the vehicle, over its record. */
+export interface Said {
+  readonly seats: ReadonlyMap<string, Seats>;
+  readonly adapters: ReadonlyMap<string, Adapters>;
+}
+
+export interface FitAt {
+  readonly position: Position;
+  /** What the part takes the place of; several on a handed position. */
+  readonly replaces: readonly string[];
+  readonly alone: Outcome;
+  readonly verdict: FitVerdict | null;
+  /** The part is there already. */
+  readonly isPresent: boolean;
+  readonly judgement: Judgement;
+}
+
+export type FitVerdict = 'fits' | 'does-not-fit' | 'unknown';
+
+export interface Fit {
+  readonly positions: readonly FitAt[];
+  /** The best of the positions; `fails` where there is none. */
+  readonly alone: Outcome;
+  /** Null where only changes could make it fit, and nobody asked for changes. */
+  readonly verdict: FitVerdict | null;
+  readonly isPresent: boolean;
+  /** The positions differ. */
+  readonly isAmbiguous: boolean;
+  /** Where the best verdict is had. */
+  readonly at: readonly string[];
+}
+
+/** The part at each of its places; the question's ids are resolved already. */
+export function judgeFit(catalogue: Catalogue, question: FitQuestion): Fit {
+  const { vehicle, part, position, said } = question;
+  const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
+  const places =
+    position === null
+      ? placesFor(part, vehicle)
+      : [...vehicle.layout.positions.values()].filter(({ id }) => id === position);
+  const positions = places.map((place) => judgeAt(catalogue, question, present, place));
+  return { positions, ...overall(positions) };
+}
+
+/** The positions that take a part of its roles; one that spans several is asked of the first. */
+export function placesFor(part: Part, vehicle: Vehicle): Position[] {
+  const { positions } = vehicle.layout;
+  const places = [...positions.values()].filter(({ roles }) =>
+    part.roles.some((role) => roles.includes(role)),
+  );
+  if (part.spans === null) return places;
+  const [first] = part.spans;
+  const own = first === undefined ? undefined : positions.get(first);
+  return own === undefined ? places.slice(0, 1) : [own];
+}
+
+function judgeAt(
+  catalogue: Catalogue,
+  question: FitQuestion,
+  present: Arrangement,
+  place: Position,
+): FitAt {
+  const { vehicle, part, torque, use, ignorePresent } = question;
+  const seats = new Map<string, Seats>();
+  seatPart(seats, part, place, present, catalogue, vehicle);
+  for (const [id, companion] of question.with) {
+    const position = vehicle.layout.positions.get(id);
+    const other = catalogue.parts.get(companion);
+    if (position === undefined || other === undefined) continue;
+    seatPart(seats, other, position, present, catalogue, vehicle);
+  }
+  const configuration: Configuration = {
+    catalogue,
+    pairsOf: catalogue,
+    vehicle,
+    layout: vehicle.layout,
+    present,
+    judged: overlay(present, seats),
+    torque,
+    use,
+    ignorePresent,
+  };
+  const judgement = judge(configuration);
+  const alone = judgement.outcome;
+  const replaces = replacedBy(place, configuration);
+  const isPresent = !isChanged(configuration, place.id);
+  const verdict = alone === 'holds' ? 'fits' : alone === 'open' ? 'unknown' : null;
+  return { position: place, replaces, alone, verdict, isPresent, judgement };
+}
+
+/**
+ * Puts a part in its place: on both hands, or on the one that it is made for; in all the places
+ * that it spans. What spanned the place before comes out of its other places too.
+ */
+function seatPart(
+  seats: Map<string, Seats>,
+  part: Part,
+  place: Position,
+  present: Arrangement,
+  catalogue: Catalogue,
+  vehicle: Vehicle,
+): void {
+  const seat: Seat = { occupant: { is: 'part', part: part.id }, origin: 'chosen' };
+  const filled = part.spans?.includes(place.id) ? part.spans : [place.id];
+  for (const id of filled) {
+    const position = vehicle.layout.positions.get(id);
+    if (position === undefined) continue;
+    for (const hand of handsOf(position)) {
+      const old = seatAt(present, id, hand)?.occupant;
+      const spans = old?.is === 'part' ? (catalogue.parts.get(old.part)?.spans ?? []) : [];
+      if (!spans.includes(id)) continue;
+      for (const other of spans.filter((one) => !filled.includes(one) && !seats.has(one))) {
+        const empty: Seat = { occupant: { is: 'empty' }, origin: 'chosen' };
+        seats.set(other, { hands: false, seat: empty });
+      }
+    }
+    if (!position.isHanded) {
+      seats.set(id, { hands: false, seat });
+      continue;
+    }
+    const before = seats.get(id) ?? present.seats.get(id);
+    const left = part.hand === 'right' && before?.hands ? before.left : seat;
+    const right = part.hand === 'left' && before?.hands ? before.right : seat;
+    seats.set(id, { hands: true, left, right });
+  }
+}
+
+function replacedBy(place: Position, { present, judged }: Configuration): string[] {
+  const replaced = handsOf(place).flatMap((hand) => {
+    const old = seatAt(present, place.id, hand)?.occupant;
+    const now = seatAt(judged, place.id, hand)?.occupant;
+    if (old?.is !== 'part' || (now?.is === 'part' && now.part === old.part)) return [];
+    return [old.part];
+  });
+  return [...new Set(replaced)];
+}
+
+const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];
+
+function overall(positions: readonly FitAt[]): Omit<Fit, 'positions'> {
+  const [first, ...others] = positions;
+  if (first === undefined) {
+    const none = { isPresent: false, isAmbiguous: false, at: [] };
+    return { alone: 'fails', verdict: 'does-not-fit', ...none };
+  }
+  let best = first;
+  for (const one of others) if (RANK.indexOf(one.alone) < RANK.indexOf(best.alone)) best = one;
+  const at = positions.filter(({ alone }) => alone === best.alone);
+  return {
+    alone: best.alone,
+    verdict: best.verdict,
+    isPresent: at.some(({ isPresent }) => isPresent),
+    isAmbiguous: at.length < positions.length,
+    at: at.map(({ position }) => position.id),
+  };
+}

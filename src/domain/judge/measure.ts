@@ -1,0 +1,125 @@
+/**
+ * What to measure, read, confirm or ask so that what is open gets decided, and what to measure
+ * before something made to suit can be ordered.
+ */
+
+import { narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
+import type { FactAddress, Reading } from '../check/reading.js';
+import type { Rational } from '../quantity/rational.js';
+import { nameOf } from './choice.js';
+import type { Constraint } from './constraint.js';
+import type { Judgement } from './judge.js';
+import type { PlannedCheck } from './plan.js';
+
+export interface Measure {
+  readonly address: FactAddress;
+  /** What is recorded now; null where a whole face or article is not recorded. */
+  readonly reading: Reading | null;
+  readonly purpose: Purpose;
+  /** Half-width in the base unit at which the best estimate decides; null if none is certain. */
+  readonly needed: Rational | null;
+  /** The constraints (ids) that it touches. */
+  readonly touches: readonly string[];
+  /** Those among them that it decides alone. */
+  readonly settles: readonly string[];
+}
+
+interface Asked extends Omit<Measure, 'touches' | 'settles'> {
+  readonly constraint: string;
+  readonly isAlone: boolean;
+}
+
+/** The facts for all open constraints and all choices that still depend on something. */
+export function measureFor(judgement: Judgement): Measure[] {
+  const asked: Asked[] = [];
+  for (const constraint of judgement.constraints) {
+    if (constraint.severity !== 'must') continue;
+    const own = constraint.state === 'open' ? openFacts(constraint, judgement) : [];
+    const order = constraint.state === 'holds' ? orderFacts(constraint, judgement) : [];
+    asked.push(...own, ...order);
+  }
+  return merged(asked);
+}
+
+function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
+  const missing = constraint.missing.map((address) => ({
+    address,
+    reading: null,
+    purpose: 'to-decide' as const,
+    needed: null,
+  }));
+  const facts = groupsOf(constraint, judgement).flatMap((members) =>
+    narrow(members, judgement.bench.setting).map(({ reading, purpose, needed }) => ({
+      address: reading.address,
+      reading,
+      purpose,
+      needed,
+    })),
+  );
+  const all = [...missing, ...facts];
+  const isAlone = all.length === 1;
+  return all.map((fact) => ({ ...fact, constraint: constraint.id, isAlone }));
+}
+
+function orderFacts(constraint: Constraint, judgement: Judgement): Asked[] {
+  const facts = groupsOf(constraint, judgement).flatMap((members) =>
+    narrowToOrder(members, judgement.bench.setting),
+  );
+  const isAlone = facts.length === 1;
+  return facts.map(({ reading, purpose, needed }) => ({
+    address: reading.address,
+    reading,
+    purpose,
+    needed,
+    constraint: constraint.id,
+    isAlone,
+  }));
+}
+
+/** The planned checks behind a constraint: each alone, or all of a shared choice together. */
+function groupsOf(constraint: Constraint, { bench }: Judgement): PlannedCheck[][] {
+  const { plan, results } = bench;
+  if (constraint.form === 'choice') {
+    return plan.groups
+      .map((members) => members.flatMap((index) => plan.checks[index] ?? []))
+      .filter((members) => constraint.id === members.map(nameOf).join('+').slice(0, 200));
+  }
+  if (constraint.form !== 'mating' && constraint.form !== 'check') return [];
+  return plan.checks.flatMap((planned, index) => {
+    const isOwn =
+      constraint.form === 'mating'
+        ? planned.joint?.plan.mating.id === constraint.id && planned.hand === constraint.hand
+        : planned.joint === null &&
+          planned.check.id === constraint.id &&
+          planned.hand === constraint.hand;
+    const result = results[index];
+    if (!isOwn || result === undefined || 'empty' in result) return [];
+    if (planned.check.severity !== 'must') return [];
+    const isWanted = constraint.state === 'open' ? result.outcome === 'open' : true;
+    return isWanted ? [[planned]] : [];
+  });
+}
+
+function merged(asked: readonly Asked[]): Measure[] {
+  const byAddress = new Map<string, Measure>();
+  for (const { constraint, isAlone, ...fact } of asked) {
+    const key = JSON.stringify(fact.address);
+    const known = byAddress.get(key);
+    const touches = [...new Set([...(known?.touches ?? []), constraint])];
+    const settles = isAlone ? [...new Set([...(known?.settles ?? []), constraint])] : [];
+    byAddress.set(key, {
+      ...(known ?? fact),
+      needed: finer(known?.needed ?? null, fact.needed),
+      touches,
+      settles: isAlone ? settles : (known?.settles ?? []),
+    });
+  }
+  return [...byAddress.values()];
+}
+
+/** Of two tolerances the finer; one that is not certain says nothing. */
+function finer(a: Rational | null, b: Rational | null): Rational | null {
+  if (a === null) return b;
+  if (b === null) return a;
+  return a.compare(b) <= 0 ? a : b;
+}

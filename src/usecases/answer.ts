@@ -1,0 +1,208 @@
+/**
+ * The answers, as every door gives them. Closed words: state, alone, verdict, severity, basis.
+ * Open words (a reader must take an unknown one as "other"): codes, groups, roles, kinds, units.
+ */
+
+import type { ReasonData } from '../domain/explain/reason.js';
+
+export type Hand = 'left' | 'right';
+export type Outcome = 'holds' | 'open' | 'fails';
+export type State = Outcome | 'given';
+export type Severity = 'must' | 'caution';
+export type Basis = 'built' | 'measured' | 'drawing' | 'maker' | 'inferred' | 'reported';
+
+/** A value as people read it, and exactly: low = high where it is exact. */
+export interface ShownValue {
+  /** Null where nothing is recorded. */
+  text: string | null;
+  /** Decimal or fraction in `unit`; null for a code, and where there is no end. */
+  low: string | null;
+  high: string | null;
+  /** Empty for pure numbers and codes. */
+  unit: string;
+}
+
+export interface SaidReason {
+  code: string;
+  data: ReasonData;
+  text: string;
+}
+
+export interface AnswerHead {
+  edition: number;
+  engine: string;
+  lang: string;
+}
+
+/** One side of a check. Places that do not apply are null. */
+export interface SideView {
+  position: string | null;
+  hand: Hand | null;
+  part: string | null;
+  name: string | null;
+  interface: string | null;
+  parameter: string | null;
+  /** The layout's term, where the side is one. */
+  term: string | null;
+  value: ShownValue;
+}
+
+export interface CheckView extends SaidReason {
+  check: string;
+  primitive: string;
+  severity: Severity;
+  state: Outcome;
+  left: SideView;
+  right: SideView | null;
+  margin: ShownValue | null;
+  basis: Basis | null;
+  caution: SaidReason | null;
+}
+
+export interface EndView {
+  position: string | null;
+  positionName: string | null;
+  part: string | null;
+  name: string | null;
+  interface: string;
+  /** `as-found`: something may be there, nobody recorded what. */
+  occupant: 'part' | 'empty' | 'as-found';
+}
+
+export interface AdapterView {
+  part: string;
+  name: string;
+}
+
+export interface MatingView extends SaidReason {
+  mating: string;
+  hand: Hand | null;
+  state: State;
+  /** What the records alone come to. */
+  computed: Outcome;
+  ends: EndView[];
+  /** The end across from the part that was asked about; null where the question is of no part. */
+  other: EndView | null;
+  adapters: AdapterView[];
+  basis: Basis | null;
+  /** Vehicles whose works fitted the two together. */
+  builtOn: string[];
+  statement: string | null;
+  checks: CheckView[];
+}
+
+/** A check of the layout, a rule, a place, a face, a choice or a statement. */
+export interface ConstraintView extends SaidReason {
+  id: string;
+  form: 'check' | 'choice' | 'rule' | 'place' | 'face' | 'statement';
+  hand: Hand | null;
+  positions: string[];
+  severity: Severity;
+  state: State;
+  computed: Outcome;
+  basis: Basis | null;
+  statement: string | null;
+  checks: CheckView[];
+}
+
+export interface OrderView extends SaidReason {
+  on: FactView;
+  /** What to order; null where something must be measured first. */
+  value: ShownValue | null;
+}
+
+/** Where a value stands, for whoever measures or orders it. */
+export interface FactView {
+  position: string | null;
+  hand: Hand | null;
+  part: string | null;
+  name: string | null;
+  interface: string | null;
+  parameter: string | null;
+  fact: string | null;
+  mating: string | null;
+}
+
+export interface MeasureView extends SaidReason {
+  id: string;
+  on: FactView;
+  /** What is recorded now; null where nothing is. */
+  now: ShownValue | null;
+  /** Half-width that decides, such as "±0.05 mm"; null where no tolerance is certain to. */
+  needed: string | null;
+  tool: string | null;
+  purpose: 'to-decide' | 'to-order' | 'to-confirm';
+  /** Constraints that this fact alone settles. */
+  settles: string[];
+  /** Constraints that it helps to settle. */
+  helps: string[];
+}
+
+export interface CautionView {
+  code: string;
+  group: string;
+  show: 'always' | 'trade';
+  text: string;
+}
+
+export interface JudgedView {
+  matings: MatingView[];
+  checks: ConstraintView[];
+  choices: ConstraintView[];
+  rules: ConstraintView[];
+  places: ConstraintView[];
+  statements: ConstraintView[];
+}
+
+export interface FitPositionView extends JudgedView {
+  position: string;
+  name: string;
+  replaces: string[];
+  present: boolean;
+  alone: Outcome;
+  verdict: 'fits' | 'does-not-fit' | 'unknown' | null;
+  order: OrderView[];
+}
+
+export interface FitAnswer extends AnswerHead {
+  changes: 'no';
+  asked: string;
+  vehicle: string;
+  part: string;
+  name: string;
+  alone: Outcome;
+  /** Null where only changes around the part could make it fit: those were not looked for. */
+  verdict: 'fits' | 'does-not-fit' | 'unknown' | null;
+  complete: boolean;
+  present: boolean;
+  ambiguous: boolean;
+  at: string[];
+  summary: SaidReason;
+  positions: FitPositionView[];
+  kit: null;
+  measure: MeasureView[];
+  notChecked: SaidReason[];
+  cautions: CautionView[];
+}
+
+export interface InspectAnswer extends AnswerHead {
+  vehicle: string;
+  /** AND over all constraints; what is as the works built it counts as holding. */
+  state: Outcome;
+  summary: SaidReason;
+  /** All constraints, the given ones too, with what the records alone come to. */
+  judged: JudgedView;
+  order: OrderView[];
+  measure: MeasureView[];
+  notChecked: SaidReason[];
+  cautions: CautionView[];
+}
+
+export interface MateAnswer extends AnswerHead {
+  state: Outcome;
+  summary: SaidReason;
+  mating: MatingView;
+  measure: MeasureView[];
+  notChecked: SaidReason[];
+  cautions: CautionView[];
+}

@@ -1,0 +1,223 @@
+/**
+ * What stands beside the verdict in every answer: what to measure, what to order, what was not
+ * checked, and the cautions.
+ */
+
+import { type FactAddress, NOWHERE } from '../domain/check/reading.js';
+import { sayCaution } from '../domain/explain/words.js';
+import { handsOf, isChanged, partAt, seatAt } from '../domain/judge/configuration.js';
+import type { Constraint } from '../domain/judge/constraint.js';
+import type { Judgement } from '../domain/judge/judge.js';
+import { type Measure, measureFor } from '../domain/judge/measure.js';
+import { unmatedOptionalFaces } from '../domain/judge/place.js';
+import { point } from '../domain/quantity/interval.js';
+import { formatQuantity, TOOLS } from '../domain/quantity/quantity.js';
+import type { CautionView, MeasureView, OrderView, SaidReason } from './answer.js';
+import type { Speaker } from './speaker.js';
+import { checkView } from './views.js';
+
+/** What would decide the open points of several judgements, each fact once. */
+export function measureViews(judgements: readonly Judgement[], speaker: Speaker): MeasureView[] {
+  const byAddress = new Map<string, Measure>();
+  for (const measure of judgements.flatMap(measureFor)) {
+    const key = JSON.stringify(measure.address);
+    if (!byAddress.has(key)) byAddress.set(key, measure);
+  }
+  return [...byAddress.values()].map((measure, index) => measureView(measure, index, speaker));
+}
+
+function measureView(measure: Measure, index: number, speaker: Speaker): MeasureView {
+  const { address, reading, purpose, needed, touches, settles } = measure;
+  const dimension = reading?.form === 'number' ? reading.dimension : null;
+  const now = nowOf(measure, speaker);
+  const tolerance = needed === null || dimension === null ? null : halfWidth(needed, dimension);
+  const toolId = reading !== null && 'tool' in reading ? reading.tool : null;
+  const tool = toolId === null ? null : (TOOLS[toolId]?.name ?? toolId);
+  const basis = reading !== null && 'basis' in reading ? reading.basis : null;
+  const data = {
+    left: speaker.namedValue(address, now?.text ?? null, null),
+    part: speaker.named(address),
+    ...(tolerance === null ? {} : { needed: tolerance }),
+    ...(tool === null ? {} : { tool }),
+    ...(basis === null ? {} : { basis }),
+  };
+  const said = speaker.said(measureCode(measure), data);
+  const helps = touches.filter((id) => !settles.includes(id));
+  const on = speaker.fact(address);
+  const settled = [...settles];
+  return {
+    id: `m${index + 1}`,
+    on,
+    now,
+    needed: tolerance,
+    tool,
+    purpose,
+    settles: settled,
+    helps,
+    ...said,
+  };
+}
+
+function nowOf({ reading }: Measure, speaker: Speaker) {
+  if (reading === null || !('text' in reading) || reading.text === null) return null;
+  if (reading.form !== 'number') return { text: reading.text, low: null, high: null, unit: '' };
+  return { ...speaker.interval(reading.domain, reading.dimension), text: reading.text };
+}
+
+function halfWidth(needed: NonNullable<Measure['needed']>, dimension: string): string {
+  return `±${formatQuantity(point(needed), dimension).text}`;
+}
+
+function measureCode({ address, reading, purpose }: Measure): string {
+  if (purpose === 'to-confirm') return 'confirm';
+  if (purpose === 'to-order') return 'measure-to-order';
+  if (reading === null) return address.interface === null ? 'identify' : 'record-face';
+  return reading.form === 'number' && reading.dimension !== '1' ? 'measure-to-decide' : 'look-up';
+}
+
+/** What is made or set to suit, for choices that a holding configuration rests on. */
+export function orderViews(judgement: Judgement, speaker: Speaker): OrderView[] {
+  const orders = new Map<string, OrderView>();
+  for (const constraint of judgement.constraints) {
+    if (constraint.state !== 'holds') continue;
+    for (const order of ordersOf(constraint, speaker)) {
+      const key = JSON.stringify(order.on);
+      if (constraint.form === 'choice' || !orders.has(key)) orders.set(key, order);
+    }
+  }
+  return [...orders.values()];
+}
+
+function ordersOf(constraint: Constraint, speaker: Speaker): OrderView[] {
+  if (constraint.form === 'choice') {
+    return constraint.choices.flatMap(({ address, order, dimension, pick }) => {
+      if (pick !== null) return [];
+      return [orderView(address, order, dimension, speaker)];
+    });
+  }
+  return constraint.checks.flatMap((result) =>
+    result.readings.flatMap((reading) => {
+      if (reading.form !== 'range' || reading.key === null) return [];
+      const order = result.orders.get(reading.key);
+      if (order === undefined) return [];
+      return [orderView(reading.address, order, reading.dimension, speaker)];
+    }),
+  );
+}
+
+function orderView(
+  address: FactAddress,
+  order: Parameters<Speaker['interval']>[0] | null,
+  dimension: string,
+  speaker: Speaker,
+): OrderView {
+  const value = order === null ? null : speaker.interval(order, dimension);
+  const left = speaker.namedValue(address, value?.text ?? null, null);
+  const data = { left, ...(value?.text == null ? {} : { order: value.text }) };
+  const code = value === null ? 'order-after-measuring' : 'order-to-suit';
+  return { on: speaker.fact(address), value, ...speaker.said(code, data) };
+}
+
+/** What nobody looked at: what kinds leave out, places without a record, faces with no mate. */
+export function notCheckedViews(judgement: Judgement, speaker: Speaker): SaidReason[] {
+  const found = [
+    ...kindGaps(judgement, speaker),
+    ...unrecordedPlaces(judgement, speaker),
+    ...unmatedFaces(judgement, speaker),
+  ];
+  return once(found);
+}
+
+function kindGaps({ constraints }: Judgement, speaker: Speaker): SaidReason[] {
+  return constraints.flatMap((constraint) => {
+    if (constraint.form !== 'mating' || constraint.state === 'given') return [];
+    return constraint.joints.flatMap(({ ends: [a, b], notChecked }) => {
+      if (notChecked.length === 0) return [];
+      const text = notChecked.map((one) => speaker.text(one)).join(', ');
+      const data = { a: speaker.namedEnd(a), b: speaker.namedEnd(b), text };
+      return [speaker.said('kind-does-not-check', data)];
+    });
+  });
+}
+
+function unrecordedPlaces({ configuration }: Judgement, speaker: Speaker): SaidReason[] {
+  const { layout, judged } = configuration;
+  return [...layout.positions.values()].flatMap((position) => {
+    const hands = handsOf(position);
+    const isFound = hands.some(
+      (hand) => seatAt(judged, position.id, hand)?.occupant.is === 'as-found',
+    );
+    if (!isFound) return [];
+    const part = speaker.named({ ...NOWHERE, position: position.id });
+    return [speaker.said('position-not-recorded', { part })];
+  });
+}
+
+function unmatedFaces({ configuration }: Judgement, speaker: Speaker): SaidReason[] {
+  const { layout, judged } = configuration;
+  return [...layout.positions.values()].flatMap((position) => {
+    if (!isChanged(configuration, position.id)) return [];
+    const [hand = null] = handsOf(position);
+    const part = partAt(configuration, seatAt(judged, position.id, hand));
+    if (part === null) return [];
+    return unmatedOptionalFaces(configuration, part, position).map((face) => {
+      const address = { ...NOWHERE, position: position.id, part: part.id, interface: face };
+      return speaker.said('face-on-no-mating', { part: speaker.named(address) });
+    });
+  });
+}
+
+/** The groups of everything that the change touches, then what its checks and rules warn of. */
+export function cautionViews(judgement: Judgement, speaker: Speaker): CautionView[] {
+  const { configuration, constraints } = judgement;
+  const groups = new Set<string>(['general']);
+  const { roles } = configuration.catalogue;
+  for (const position of configuration.layout.positions.values()) {
+    if (!isChanged(configuration, position.id)) continue;
+    for (const role of position.roles) {
+      const group = roles.get(role)?.caution;
+      if (group !== null && group !== undefined) groups.add(group);
+    }
+  }
+  for (const constraint of constraints) {
+    if (constraint.form !== 'mating' || constraint.state === 'given') continue;
+    for (const { kind } of constraint.joints) {
+      if (kind?.caution !== null && kind?.caution !== undefined) groups.add(kind.caution);
+    }
+  }
+  const usual = [...groups].map(
+    (group): CautionView => ({
+      code: group,
+      group,
+      show: 'always',
+      text: sayCaution(group, speaker.lang),
+    }),
+  );
+  return once([...usual, ...constraints.flatMap((constraint) => ownCautions(constraint, speaker))]);
+}
+
+function ownCautions(constraint: Constraint, speaker: Speaker): CautionView[] {
+  if (constraint.state === 'given') return [];
+  const cautions = constraint.checks.flatMap((result) => {
+    const { caution } = checkView(result, speaker);
+    if (caution === null) return [];
+    const { code, text } = caution;
+    return [{ code, group: 'general', show: 'always' as const, text }];
+  });
+  if (constraint.form !== 'rule') return cautions;
+  const said = [constraint.caution, constraint.note].filter((text) => text !== null);
+  const rules = said.map((text) => ({
+    code: constraint.id,
+    group: 'general',
+    show: text === constraint.caution ? ('always' as const) : ('trade' as const),
+    text: speaker.text(text),
+  }));
+  return [...cautions, ...rules];
+}
+
+/** What is said twice is said once. */
+export function once<Said extends { readonly text: string }>(said: readonly Said[]): Said[] {
+  const byText = new Map<string, Said>();
+  for (const one of said) if (!byText.has(one.text)) byText.set(one.text, one);
+  return [...byText.values()];
+}

@@ -1,0 +1,132 @@
+/**
+ * Does this part fit this vehicle? The vehicle as it is, with the part put in its place.
+ */
+
+import { type Fit, type FitAt, judgeFit } from '../domain/judge/fit.js';
+import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
+import { cautionViews, measureViews, notCheckedViews, once, orderViews } from './asides.js';
+import { QuestionError } from './errors.js';
+import { headOf } from './head.js';
+import type { Library } from './library.js';
+import {
+  Faults,
+  partOf,
+  positionOf,
+  saidOf,
+  torqueOf,
+  type VehicleInput,
+  vehicleOf,
+} from './question.js';
+import { Speaker } from './speaker.js';
+import { judgedView } from './views.js';
+
+export interface FitInput extends VehicleInput {
+  readonly part: string;
+  readonly position: string | null;
+  /** Parts fitted beside it, by position. */
+  readonly with: Readonly<Record<string, string>>;
+  readonly changes: 'yes' | 'no' | null;
+}
+
+export function checkFit(library: Library, input: FitInput): FitAnswer {
+  refuseChanges(input);
+  const edition = library.edition(input.edition);
+  const { catalogue } = edition;
+  const faults = new Faults();
+  const vehicle = vehicleOf(catalogue, input.vehicle, faults);
+  const part = partOf(catalogue, input.part, 'part', faults);
+  const torque = torqueOf(input.torque, faults);
+  if (vehicle === null || part === null) {
+    faults.end();
+    throw new Error('a question without a vehicle or part has a fault');
+  }
+  if (input.position !== null) positionOf(vehicle, input.position, 'position', faults);
+  for (const [position, companion] of Object.entries(input.with)) {
+    positionOf(vehicle, position, `with.${position}`, faults);
+    partOf(catalogue, companion, `with.${position}`, faults);
+  }
+  const said = saidOf(catalogue, vehicle, input, faults);
+  faults.end();
+  const { position, use, ignorePresent } = input;
+  const companions = new Map(Object.entries(input.with));
+  const question = { vehicle, part, position, with: companions, said, torque, use, ignorePresent };
+  const fit = judgeFit(catalogue, question);
+  const speaker = new Speaker({ catalogue, layout: vehicle.layout, lang: input.lang });
+  return answerOf(fit, input, edition, speaker);
+}
+
+/** The resolver is not there yet: an answer must not claim that changes were looked for. */
+function refuseChanges({ changes }: FitInput): void {
+  if (changes !== 'yes') return;
+  const text = 'Changes around the part are not looked for yet; ask with changes=no.';
+  const fault = { at: 'changes', code: 'changes-not-supported', text } as const;
+  throw new QuestionError('changes-not-supported', text, [fault]);
+}
+
+function answerOf(
+  fit: Fit,
+  input: FitInput,
+  edition: Parameters<typeof headOf>[0],
+  speaker: Speaker,
+): FitAnswer {
+  const best = fit.positions.filter(({ position }) => fit.at.includes(position.id));
+  const judgements = best.map(({ judgement }) => judgement);
+  const positions = fit.positions.map((one) => positionView(one, speaker));
+  const measure = measureViews(judgements, speaker);
+  return {
+    ...headOf(edition, speaker),
+    changes: 'no',
+    asked: input.part,
+    vehicle: input.vehicle,
+    part: input.part,
+    name: speaker.partName(input.part) ?? input.part,
+    alone: fit.alone,
+    verdict: fit.verdict,
+    complete: true,
+    present: fit.isPresent,
+    ambiguous: fit.isAmbiguous,
+    at: [...fit.at],
+    summary: summaryOf(fit, positions, measure.length, speaker),
+    positions,
+    kit: null,
+    measure,
+    notChecked: once(judgements.flatMap((one) => notCheckedViews(one, speaker))),
+    cautions: once(judgements.flatMap((one) => cautionViews(one, speaker))),
+  };
+}
+
+/** What the change does not touch is given and not listed; the state of the rest is. */
+function positionView(fit: FitAt, speaker: Speaker): FitPositionView {
+  const { position, judgement, replaces, alone, verdict, isPresent } = fit;
+  const touched = judgement.constraints.filter(({ state }) => state !== 'given');
+  return {
+    position: position.id,
+    name: speaker.text(position.name),
+    replaces: [...replaces],
+    present: isPresent,
+    alone,
+    verdict,
+    ...judgedView(touched, speaker, position.id),
+    order: orderViews(judgement, speaker),
+  };
+}
+
+function summaryOf(
+  fit: Fit,
+  positions: readonly FitPositionView[],
+  facts: number,
+  speaker: Speaker,
+): SaidReason {
+  const names = positions
+    .filter(({ position }) => fit.at.includes(position))
+    .map(({ name }) => name);
+  if (fit.positions.length === 0) return speaker.said('no-position', {});
+  if (fit.alone === 'open') return speaker.said('unknown', { count: facts });
+  if (fit.alone === 'fails') return speaker.said('not-alone', {});
+  if (fit.isPresent) return speaker.said('fits-already-there', {});
+  const isOrdered = positions.some(
+    ({ position, order }) => fit.at.includes(position) && order.length > 0,
+  );
+  if (isOrdered) return speaker.said('fits-made-to-order', {});
+  return speaker.said('fits', fit.isAmbiguous || positions.length > 1 ? { names } : {});
+}

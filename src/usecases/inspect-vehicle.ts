@@ -1,0 +1,59 @@
+/**
+ * Is this vehicle right as it stands, with what the question says is on it?
+ */
+
+import { asBuilt, type Configuration, overlay } from '../domain/judge/configuration.js';
+import { judge } from '../domain/judge/judge.js';
+import type { InspectAnswer } from './answer.js';
+import { cautionViews, measureViews, notCheckedViews, orderViews } from './asides.js';
+import { headOf } from './head.js';
+import type { Library } from './library.js';
+import { Faults, saidOf, torqueOf, type VehicleInput, vehicleOf } from './question.js';
+import { Speaker } from './speaker.js';
+import { judgedView } from './views.js';
+
+export function inspectVehicle(library: Library, input: VehicleInput): InspectAnswer {
+  const edition = library.edition(input.edition);
+  const { catalogue } = edition;
+  const faults = new Faults();
+  const vehicle = vehicleOf(catalogue, input.vehicle, faults);
+  const torque = torqueOf(input.torque, faults);
+  if (vehicle === null) {
+    faults.end();
+    throw new Error('a question without a vehicle has a fault');
+  }
+  const said = saidOf(catalogue, vehicle, input, faults);
+  faults.end();
+  const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
+  const { layout } = vehicle;
+  const { use, ignorePresent } = input;
+  const configuration: Configuration = {
+    catalogue,
+    pairsOf: catalogue,
+    vehicle,
+    layout,
+    present,
+    judged: present,
+    torque,
+    use,
+    ignorePresent,
+  };
+  const judgement = judge(configuration);
+  const speaker = new Speaker({ catalogue, layout, lang: input.lang });
+  const codes = {
+    holds: 'right-as-it-stands',
+    open: 'open-as-it-stands',
+    fails: 'wrong-as-it-stands',
+  } as const;
+  return {
+    ...headOf(edition, speaker),
+    vehicle: vehicle.id,
+    state: judgement.outcome,
+    summary: speaker.said(codes[judgement.outcome], {}),
+    judged: judgedView(judgement.constraints, speaker),
+    order: orderViews(judgement, speaker),
+    measure: measureViews([judgement], speaker),
+    notChecked: notCheckedViews(judgement, speaker),
+    cautions: cautionViews(judgement, speaker),
+  };
+}

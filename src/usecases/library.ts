@@ -1,0 +1,93 @@
+/**
+ * The editions at hand: the newest, and the pinned ones that were asked for last. An edition is
+ * read from the store and compiled once, then answers from memory.
+ */
+
+import type { Catalogue } from '../domain/catalogue/catalogue.js';
+import { compileDocument } from '../domain/catalogue/compile.js';
+import { CompiledIndex } from '../domain/index/compiled-index.js';
+import { BUILT_IN_KINDS } from '../domain/kinds/registry.js';
+import { QuestionError, StoreFault } from './errors.js';
+import { columnsOf } from './index-columns.js';
+import type { EditionHead, EditionStore, IndexColumn } from './ports.js';
+
+export interface Edition {
+  readonly head: EditionHead;
+  readonly catalogue: Catalogue;
+  readonly index: CompiledIndex;
+}
+
+/** So many editions are kept in memory, the newest among them. */
+const KEPT = 4;
+
+export class Library {
+  readonly #store: EditionStore;
+  readonly #kept = new Map<number, Edition>();
+
+  constructor(store: EditionStore) {
+    this.#store = store;
+  }
+
+  /** The newest edition where `number` is null. Throws `QuestionError` where there is none. */
+  edition(number: number | null): Edition {
+    const head = number === null ? this.#store.latest() : this.#store.edition(number);
+    if (head === null && number === null) {
+      throw new QuestionError('no-edition', 'Nothing has been published yet.');
+    }
+    if (head === null) {
+      const text = `There is no edition ${number}.`;
+      const fault = { at: 'edition', code: 'unknown-edition', text };
+      throw new QuestionError('unknown-edition', text, [fault]);
+    }
+    return this.#keep(head);
+  }
+
+  editions(): readonly EditionHead[] {
+    return this.#store.editions();
+  }
+
+  #keep(head: EditionHead): Edition {
+    const known = this.#kept.get(head.number);
+    if (known !== undefined) {
+      this.#kept.delete(head.number);
+      this.#kept.set(head.number, known);
+      return known;
+    }
+    const edition = this.#load(head);
+    this.#kept.set(head.number, edition);
+    for (const oldest of this.#kept.keys()) {
+      if (this.#kept.size <= KEPT) break;
+      this.#kept.delete(oldest);
+    }
+    return edition;
+  }
+
+  /** What was published without a fault compiles without one, unless a kind has changed. */
+  #load(head: EditionHead): Edition {
+    const { document, columns } = this.#store.load(head.number);
+    const { catalogue, faults } = compileDocument(document, BUILT_IN_KINDS);
+    if (catalogue !== null) return { head, catalogue, index: indexOf(head, catalogue, columns) };
+    const [first] = faults;
+    throw new StoreFault(
+      `edition ${head.number} no longer compiles: ${first?.pointer ?? ''} ${first?.text ?? ''}`,
+      'publish the catalogue again with this program, or answer with the program that published it',
+    );
+  }
+}
+
+function indexOf(
+  head: EditionHead,
+  catalogue: Catalogue,
+  columns: readonly IndexColumn[],
+): CompiledIndex {
+  try {
+    return new CompiledIndex(catalogue, columnsOf(columns));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    throw new StoreFault(
+      `the stored index of edition ${head.number} is damaged: ${error.message}`,
+      'restore the database from a backup, or publish the catalogue again',
+      { cause: error },
+    );
+  }
+}

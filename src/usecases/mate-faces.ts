@@ -1,0 +1,164 @@
+/**
+ * Do these two faces meet? Of recorded parts, or written out in the question.
+ */
+
+import type { Catalogue, Face, Part } from '../domain/catalogue/catalogue.js';
+import { compileFace } from '../domain/catalogue/compile-part.js';
+import type { InterfaceRecord } from '../domain/catalogue/document.js';
+import { FaultList, hint } from '../domain/catalogue/faults.js';
+import { readInterface } from '../domain/catalogue/read-interface.js';
+import type { Use } from '../domain/check/coupling.js';
+import type { Outcome } from '../domain/check/state.js';
+import type { CompiledIndex } from '../domain/index/compiled-index.js';
+import { judgeMeeting, type MateEnd, type Meeting } from '../domain/judge/mate.js';
+import type { MateAnswer } from './answer.js';
+import { cautionViews, measureViews, notCheckedViews } from './asides.js';
+import { headOf } from './head.js';
+import type { Library } from './library.js';
+import { type CommonInput, checkAdapter, Faults, partOf } from './question.js';
+import { Speaker } from './speaker.js';
+import { matingView } from './views.js';
+
+/** A recorded part with one of its faces (any, where none is named), or a face written out. */
+export type MateEndInput =
+  | { readonly part: string; readonly interface: string | null }
+  | { readonly inline: unknown };
+
+export interface MateInput extends CommonInput {
+  readonly a: MateEndInput;
+  readonly b: MateEndInput;
+  readonly adapters: readonly string[];
+  readonly use: Use | null;
+}
+
+export function mateFaces(library: Library, input: MateInput): MateAnswer {
+  const edition = library.edition(input.edition);
+  const { catalogue } = edition;
+  const faults = new Faults();
+  const a = endsOf(catalogue, input.a, 'a', faults);
+  const b = endsOf(catalogue, input.b, 'b', faults);
+  for (const [index, id] of input.adapters.entries()) {
+    checkAdapter(catalogue, id, `adapters.${index}`, faults);
+  }
+  faults.end();
+  const { adapters, use } = input;
+  const pairs = likeliest(a, b, edition.index);
+  const meeting = bestOf(
+    pairs.map(([x, y]) => judgeMeeting(catalogue, { a: x, b: y, adapters, use })),
+  );
+  const { mating, judgement } = meeting;
+  const inquired = judgement.configuration.catalogue;
+  const speaker = new Speaker({ catalogue: inquired, layout: null, lang: input.lang });
+  const { outcome } = judgement;
+  const codes = {
+    holds: 'faces-meet',
+    open: 'faces-may-meet',
+    fails: 'faces-do-not-meet',
+  } as const;
+  return {
+    ...headOf(edition, speaker),
+    state: outcome,
+    summary: speaker.said(codes[outcome], {}),
+    mating: matingView(mating, speaker, null),
+    measure: measureViews([judgement], speaker),
+    notChecked: notCheckedViews(judgement, speaker),
+    cautions: cautionViews(judgement, speaker),
+  };
+}
+
+const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];
+
+/** The faces that may be meant: the one that is named, or each face of the part. */
+function endsOf(
+  catalogue: Catalogue,
+  input: MateEndInput,
+  at: string,
+  faults: Faults,
+): readonly MateEnd[] {
+  if ('inline' in input) return inlineEnd(catalogue, input.inline, at, faults);
+  const part = partOf(catalogue, input.part, `${at}`, faults);
+  if (part === null) return [];
+  if (input.interface === null) {
+    const faces = [...part.faces.values()].filter(({ isAbsent }) => !isAbsent);
+    if (faces.length === 0) {
+      faults.add(at, 'unknown-interface', `No face of "${part.id}" is recorded.`);
+    }
+    return faces.map(({ name }) => ({ part, interface: name }));
+  }
+  if (!part.faces.has(input.interface)) {
+    const known = hint(input.interface, part.faces.keys());
+    const text = `"${part.id}" has no recorded face "${input.interface}".${known}`;
+    faults.add(`${at}.face`, 'unknown-interface', text);
+    return [];
+  }
+  return [{ part, interface: input.interface }];
+}
+
+/** A face of a question, in the form of the catalogue document. */
+function inlineEnd(
+  catalogue: Catalogue,
+  raw: unknown,
+  at: string,
+  faults: Faults,
+): readonly MateEnd[] {
+  const list = new FaultList();
+  const record: InterfaceRecord | null = readInterface(raw, `/${at}/interface`, list);
+  const kindIds = new Set(catalogue.kinds.keys());
+  const { kinds, evidence } = catalogue;
+  const names = { kinds, kindIds };
+  const face =
+    record === null ? null : compileFace('face', record, names, evidence, `/${at}/interface`, list);
+  for (const { pointer, text } of list.faults) faults.add(pointer, 'invalid-question', text);
+  return face === null ? [] : [{ part: inlinePart(face, at, catalogue), interface: face.name }];
+}
+
+function inlinePart(face: Face, at: string, { evidence }: Catalogue): Part {
+  return {
+    // No id of a catalogue has brackets, so this part is nobody else's.
+    id: `(${at})`,
+    roles: ['(question)'],
+    name: `part ${at} of the question`,
+    maker: null,
+    numbers: [],
+    supersededBy: null,
+    hand: null,
+    spans: null,
+    faces: new Map([[face.name, face]]),
+    values: new Map(),
+    evidence,
+  };
+}
+
+type Pair = readonly [MateEnd, MateEnd];
+
+/** The pairs of faces that come out best by the index; all of them where it knows neither. */
+function likeliest(a: readonly MateEnd[], b: readonly MateEnd[], index: CompiledIndex): Pair[] {
+  const ranked = a.flatMap((x) =>
+    b.map((y) => ({ pair: [x, y] as const, rank: RANK.indexOf(outcomeOf(x, y, index)) })),
+  );
+  const best = Math.min(...ranked.map(({ rank }) => rank));
+  const kept = ranked.filter(({ rank }) => rank === best).map(({ pair }) => pair);
+  const alike = kept.filter(([x, y]) => kindOf(x) === kindOf(y));
+  return alike.length > 0 ? alike : kept;
+}
+
+/** What the index knows of two faces; a face that a question writes out is in no index. */
+function outcomeOf(x: MateEnd, y: MateEnd, index: CompiledIndex): Outcome {
+  const a = index.classOf(x.part.id, x.interface);
+  const b = index.classOf(y.part.id, y.interface);
+  return a === null || b === null ? 'open' : index.meets(a, b);
+}
+
+function bestOf(meetings: readonly Meeting[]): Meeting {
+  const [first, ...others] = meetings;
+  if (first === undefined) throw new Error('a question without two faces has a fault');
+  return others.reduce((best, one) => (rankOf(one) < rankOf(best) ? one : best), first);
+}
+
+function rankOf({ judgement }: Meeting): number {
+  return RANK.indexOf(judgement.outcome);
+}
+
+function kindOf({ part, interface: face }: MateEnd): string | null {
+  return part.faces.get(face)?.kind?.id ?? null;
+}

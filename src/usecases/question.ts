@@ -1,0 +1,197 @@
+/**
+ * What questions have in common: naming a vehicle, parts, places and what is fitted. Every
+ * fault of a question is said at once, at the field that has it.
+ */
+
+import type { Catalogue, Part, Position, Vehicle } from '../domain/catalogue/catalogue.js';
+import { hint } from '../domain/catalogue/faults.js';
+import type { Use } from '../domain/check/coupling.js';
+import type { Adapters, Seat, Seats } from '../domain/judge/configuration.js';
+import type { Said } from '../domain/judge/fit.js';
+import type { Interval } from '../domain/quantity/interval.js';
+import { isFault, parseQuantity } from '../domain/quantity/quantity.js';
+import { sign } from '../domain/quantity/rational.js';
+import { QuestionError, type QuestionErrorCode, type QuestionFault } from './errors.js';
+
+export interface CommonInput {
+  /** Null for the newest. */
+  readonly edition: number | null;
+  readonly lang: string;
+}
+
+/** What is on this vehicle: a part, `none`, `unknown`; or one for each hand. */
+export type FittedInput = string | { readonly left: string; readonly right: string };
+
+export interface VehicleInput extends CommonInput {
+  readonly vehicle: string;
+  readonly fitted: Readonly<Record<string, FittedInput>>;
+  /** Adapters on matings, in a row. */
+  readonly adapters: Readonly<Record<string, readonly string[]>>;
+  readonly torque: string | null;
+  readonly use: Use | null;
+  readonly ignorePresent: boolean;
+}
+
+export interface Torque {
+  readonly interval: Interval;
+  readonly text: string;
+}
+
+/** Collects faults; `end` throws one error that names them all. */
+export class Faults {
+  readonly #found: (QuestionFault & { readonly code: QuestionErrorCode })[] = [];
+
+  add(at: string, code: QuestionErrorCode, text: string): void {
+    this.#found.push({ at, code, text });
+  }
+
+  /** Throws where there was a fault: by its own code if all are of one, else as invalid. */
+  end(): void {
+    const [first, ...others] = this.#found;
+    if (first === undefined) return;
+    const isOne = others.every(({ code }) => code === first.code);
+    const code = isOne ? first.code : 'invalid-question';
+    throw new QuestionError(code, first.text, this.#found);
+  }
+}
+
+export function vehicleOf(catalogue: Catalogue, id: string, faults: Faults): Vehicle | null {
+  const vehicle = catalogue.vehicles.get(id);
+  if (vehicle !== undefined) return vehicle;
+  const text = `There is no vehicle "${id}".${hint(id, catalogue.vehicles.keys())}`;
+  faults.add('vehicle', 'unknown-vehicle', text);
+  return null;
+}
+
+export function partOf(catalogue: Catalogue, id: string, at: string, faults: Faults): Part | null {
+  const part = catalogue.parts.get(id);
+  if (part !== undefined) return part;
+  const text = `There is no part "${id}".${hint(id, catalogue.parts.keys())}`;
+  faults.add(at, 'unknown-part', text);
+  return null;
+}
+
+export function positionOf(
+  vehicle: Vehicle,
+  id: string,
+  at: string,
+  faults: Faults,
+): Position | null {
+  const { positions } = vehicle.layout;
+  const position = positions.get(id);
+  if (position !== undefined) return position;
+  const text = `"${vehicle.id}" has no position "${id}".${hint(id, positions.keys())}`;
+  faults.add(at, 'unknown-position', text);
+  return null;
+}
+
+/** What the question says is on the vehicle, resolved. */
+export function saidOf(
+  catalogue: Catalogue,
+  vehicle: Vehicle,
+  input: Pick<VehicleInput, 'fitted' | 'adapters'>,
+  faults: Faults,
+): Said {
+  const seats = new Map<string, Seats>();
+  for (const [id, fitted] of Object.entries(input.fitted)) {
+    const at = `fitted.${id}`;
+    const position = positionOf(vehicle, id, at, faults);
+    if (position === null) continue;
+    const said = seatsOf(catalogue, position, fitted, at, faults);
+    if (said !== null) placeSaid(seats, catalogue, vehicle, id, said);
+  }
+  return { seats, adapters: saidAdapters(catalogue, vehicle, input.adapters, faults) };
+}
+
+/** A part that spans positions is in all of them, unless the question says otherwise. */
+function placeSaid(
+  seats: Map<string, Seats>,
+  catalogue: Catalogue,
+  vehicle: Vehicle,
+  id: string,
+  said: Seats,
+): void {
+  seats.set(id, said);
+  if (said.hands || said.seat.occupant.is !== 'part') return;
+  const spans = catalogue.parts.get(said.seat.occupant.part)?.spans ?? [];
+  if (!spans.includes(id)) return;
+  for (const other of spans) {
+    if (vehicle.layout.positions.has(other) && !seats.has(other)) seats.set(other, said);
+  }
+}
+
+function seatsOf(
+  catalogue: Catalogue,
+  position: Position,
+  fitted: FittedInput,
+  at: string,
+  faults: Faults,
+): Seats | null {
+  if (typeof fitted !== 'string') {
+    if (!position.isHanded) {
+      const text = `"${position.id}" has no left and right; name one part.`;
+      faults.add(at, 'invalid-question', text);
+      return null;
+    }
+    const left = seatOf(catalogue, fitted.left, `${at}.left`, faults);
+    const right = seatOf(catalogue, fitted.right, `${at}.right`, faults);
+    return left === null || right === null ? null : { hands: true, left, right };
+  }
+  const seat = seatOf(catalogue, fitted, at, faults);
+  if (seat === null) return null;
+  return position.isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
+}
+
+function seatOf(catalogue: Catalogue, word: string, at: string, faults: Faults): Seat | null {
+  const origin = 'said';
+  if (word === 'none') return { occupant: { is: 'empty' }, origin };
+  if (word === 'unknown') return { occupant: { is: 'as-found' }, origin };
+  const part = partOf(catalogue, word, at, faults);
+  return part === null ? null : { occupant: { is: 'part', part: part.id }, origin };
+}
+
+function saidAdapters(
+  catalogue: Catalogue,
+  vehicle: Vehicle,
+  input: Readonly<Record<string, readonly string[]>>,
+  faults: Faults,
+): Map<string, Adapters> {
+  const adapters = new Map<string, Adapters>();
+  for (const [id, parts] of Object.entries(input)) {
+    const at = `adapters.${id}`;
+    const mating = vehicle.layout.matings.get(id);
+    if (mating === undefined) {
+      const text = `"${vehicle.id}" has no mating "${id}".${hint(id, vehicle.layout.matings.keys())}`;
+      faults.add(at, 'invalid-question', text);
+      continue;
+    }
+    if (parts.length > mating.adapters) {
+      faults.add(at, 'invalid-question', `"${id}" takes ${mating.adapters} adapters in a row.`);
+    }
+    for (const part of parts) checkAdapter(catalogue, part, at, faults);
+    adapters.set(id, { parts, origin: 'said' });
+  }
+  return adapters;
+}
+
+export function checkAdapter(catalogue: Catalogue, id: string, at: string, faults: Faults): void {
+  const part = partOf(catalogue, id, at, faults);
+  if (part === null || part.faces.size === 2) return;
+  faults.add(at, 'invalid-question', `"${id}" is no adapter: it has not two faces.`);
+}
+
+/** The torque that a question names, such as "400 N.m"; it is taken as exact. */
+export function torqueOf(text: string | null, faults: Faults): Torque | null {
+  if (text === null) return null;
+  const read = parseQuantity(text, { type: 'designation', dimension: 'torque' });
+  if (isFault(read)) {
+    faults.add('torque', 'invalid-question', read.text);
+    return null;
+  }
+  const { low } = read.interval;
+  if (low !== null && sign(low) < 0) {
+    faults.add('torque', 'invalid-question', 'A torque is not negative.');
+    return null;
+  }
+  return { interval: read.interval, text: read.text };
+}

@@ -1,0 +1,175 @@
+/**
+ * Says things of one catalogue in one language: names, values, reasons.
+ */
+
+import type { Catalogue, Layout } from '../domain/catalogue/catalogue.js';
+import type { Text } from '../domain/catalogue/document.js';
+import type { FactAddress } from '../domain/check/reading.js';
+import type { Margin, Shown } from '../domain/check/result.js';
+import { textIn } from '../domain/explain/language.js';
+import type { Named, NamedValue, Reason, ReasonData } from '../domain/explain/reason.js';
+import { say, spokenFor } from '../domain/explain/words.js';
+import type { End } from '../domain/judge/constraint.js';
+import type { Interval } from '../domain/quantity/interval.js';
+import { formatQuantity } from '../domain/quantity/quantity.js';
+import {
+  absolute,
+  exactText,
+  larger,
+  type Rational,
+  shortText,
+} from '../domain/quantity/rational.js';
+import type { FactView, SaidReason, ShownValue, SideView } from './answer.js';
+
+export interface SpeakerContext {
+  readonly catalogue: Catalogue;
+  readonly layout: Layout | null;
+  /** The language wished for. */
+  readonly lang: string;
+}
+
+export class Speaker {
+  readonly catalogue: Catalogue;
+  readonly lang: string;
+  readonly #layout: Layout | null;
+
+  constructor({ catalogue, layout, lang }: SpeakerContext) {
+    this.catalogue = catalogue;
+    this.lang = spokenFor(lang);
+    this.#layout = layout;
+  }
+
+  text(text: Text): string {
+    return textIn(text, this.lang, this.catalogue.lang).text;
+  }
+
+  partName(id: string | null): string | null {
+    if (id === null) return null;
+    const part = this.catalogue.parts.get(id);
+    return part === undefined ? id : this.text(part.name);
+  }
+
+  positionName(id: string | null): string | null {
+    const position = id === null ? undefined : this.#layout?.positions.get(id);
+    return position === undefined ? null : this.text(position.name);
+  }
+
+  said(code: string, data: ReasonData): SaidReason {
+    const reason: Reason = { code, data };
+    return { code, data, text: say(reason, this.lang) };
+  }
+
+  named(address: FactAddress): Named {
+    const { position, hand, part, interface: face } = address;
+    return {
+      position,
+      positionName: this.positionName(position),
+      hand,
+      part,
+      partName: this.partName(part),
+      interface: face,
+      kindName: this.#kindName(part, face),
+    };
+  }
+
+  namedEnd(end: End): Named {
+    const part = end.occupant.is === 'part' ? end.occupant.part : null;
+    return {
+      position: end.position,
+      positionName: this.positionName(end.position),
+      hand: null,
+      part,
+      partName: this.partName(part),
+      interface: end.interface,
+      kindName: this.#kindName(part, end.interface),
+    };
+  }
+
+  #kindName(part: string | null, face: string | null): string | null {
+    if (part === null || face === null) return null;
+    const kind = this.catalogue.parts.get(part)?.faces.get(face)?.kind;
+    return kind === null || kind === undefined ? null : this.text(kind.name);
+  }
+
+  /** The name of a parameter or value, in words where the catalogue has them. */
+  parameterName(address: FactAddress): string | null {
+    const { part: id, interface: face, parameter, fact } = address;
+    if (fact !== null) {
+      const known = this.catalogue.facts.get(fact);
+      return known === undefined ? fact : this.text(known.name);
+    }
+    if (parameter === null) return null;
+    const part = id === null ? undefined : this.catalogue.parts.get(id);
+    const name =
+      face === null
+        ? part?.roles
+            .map((role) => this.catalogue.roles.get(role)?.values.get(parameter)?.name)
+            .find((found) => found !== null && found !== undefined)
+        : part?.faces.get(face)?.kind?.parameters.get(parameter)?.name;
+    if (name !== null && name !== undefined) return this.text(name);
+    return parameter.replaceAll('-', ' ');
+  }
+
+  namedValue(address: FactAddress, value: string | null, term: string | null): NamedValue {
+    const name = this.parameterName(address) ?? term?.replaceAll('-', ' ') ?? null;
+    return { ...this.named(address), parameter: address.parameter, parameterName: name, value };
+  }
+
+  value(shown: Shown): ShownValue {
+    const { text, interval, dimension, codes } = shown;
+    if (codes !== null) return { text: codes.join(' or '), low: null, high: null, unit: '' };
+    if (interval === null || dimension === null) return { text, low: null, high: null, unit: '' };
+    const { low, high, unit, text: formatted } = formatQuantity(interval, dimension);
+    const isKnown = low !== null || high !== null;
+    return { text: text ?? (isKnown ? formatted : null), low, high, unit };
+  }
+
+  interval(interval: Interval, dimension: string): ShownValue {
+    return formatQuantity(interval, dimension);
+  }
+
+  side(shown: Shown): SideView {
+    const { position, hand, part, interface: face, parameter } = shown.address;
+    return {
+      position,
+      hand,
+      part,
+      name: this.partName(part),
+      interface: face,
+      parameter,
+      term: shown.term,
+      value: this.value(shown),
+    };
+  }
+
+  fact(address: FactAddress): FactView {
+    return { ...address, name: this.partName(address.part) };
+  }
+
+  margin({ interval, measure }: Margin): ShownValue {
+    const { low, high } = interval;
+    if (measure !== 'ratio' && measure !== '%') return formatQuantity(interval, measure);
+    const ends = { low: exact(low), high: exact(high), unit: measure };
+    const suffix = measure === '%' ? ' %' : '';
+    const [from, to] = [low, high].map((end) => (end === null ? '…' : shortText(end, 2)));
+    const text = from === to ? `${from}${suffix}` : `${from} to ${to}${suffix}`;
+    return { ...ends, text };
+  }
+
+  /** A margin in one number: the greatest mismatch of a loop, the least reserve otherwise. */
+  marginWord(margin: Margin | null): string | undefined {
+    if (margin === null) return undefined;
+    const { low, high } = margin.interval;
+    if (margin.measure === '%') {
+      if (low === null || high === null) return undefined;
+      return `${shortText(larger(absolute(low), absolute(high)), 2)} %`;
+    }
+    if (low === null) return undefined;
+    if (margin.measure === 'ratio') return shortText(low, 2);
+    return formatQuantity({ low, high: low, lowOpen: false, highOpen: false }, margin.measure).text;
+  }
+}
+
+function exact(end: Rational | null): string | null {
+  return end === null ? null : exactText(end);
+}

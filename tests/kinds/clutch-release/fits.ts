@@ -1,0 +1,70 @@
+/**
+ * Releases that suit their clutches, and the two faces that the other fixtures start from.
+ */
+
+import type { Expected, Fixture } from '../fixture.js';
+
+export const cover = {
+  kind: 'clutch-release',
+  side: 'cover',
+  type: 'push',
+  'travel-needed': '8.0 mm',
+} as const;
+
+export const actuator = {
+  kind: 'clutch-release',
+  side: 'actuator',
+  type: 'push',
+  travel: '9.0 mm',
+} as const;
+
+export const held: Expected = {
+  'equal-type': 'holds',
+  'known-type': 'holds',
+  travel: 'holds',
+};
+
+export const fixtures: readonly Fixture[] = [
+  {
+    says: 'push on push, with a millimetre of travel to spare',
+    faces: [cover, actuator],
+    outcome: 'holds',
+    checks: held,
+  },
+  {
+    says: 'pull on pull, with a latch that both know',
+    faces: [
+      { ...cover, type: 'pull', latch: 'snap-ring-52' },
+      { ...actuator, type: 'pull', latch: 'snap-ring-52' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, 'equal-latch': 'holds' },
+  },
+  {
+    says: 'the bearing comes with the cover and slides on the guide tube',
+    faces: [
+      { ...cover, 'bearing-bore': '35.10 mm', 'travel-limit': '11 mm' },
+      { ...actuator, quill: '34.95 mm' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, 'over-travel': 'holds', quill: 'holds', 'quill-play': 'holds' },
+  },
+  {
+    says: 'a concentric cylinder with its bearing, on the tips of the fingers',
+    faces: [
+      { ...cover, 'tips-inner': '38 mm', 'tips-outer': '60 mm' },
+      { ...actuator, 'contact-diameter': '48 mm' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, 'contact-inner': 'holds', 'contact-outer': 'holds' },
+  },
+  {
+    says: 'a latch is no matter of push bearings',
+    faces: [
+      { ...cover, latch: 'none' },
+      { ...actuator, latch: 'snap-ring-52' },
+    ],
+    outcome: 'holds',
+    checks: held,
+  },
+];

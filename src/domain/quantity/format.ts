@@ -78,7 +78,7 @@ export function formatQuantity(
   const exact = convert(interval, metric.unit);
   return {
     text: wordsOf(convert(interval, shown.unit), shown.symbol, {
-      longestFraction: longestFraction(dimension, options.system),
+      longestFraction: longestFraction(dimension),
     }),
     low: exact.low === null ? null : exactText(exact.low),
     high: exact.high === null ? null : exactText(exact.high),
@@ -113,10 +113,9 @@ function convert(interval: Interval, unit: Unit | undefined): Interval {
   };
 }
 
-/** Nobody reads inches and pounds in fractions such as 1121/508; metric ones read back exactly. */
-function longestFraction(dimension: Dimension, system: UnitSystem): number {
-  if (dimension === PURE) return LONGEST_RATIO;
-  return system === 'metric' ? LONGEST_EXACT : 0;
+/** Nobody reads inches or newton metres in fractions such as 1121/508; tooth counts one does. */
+function longestFraction(dimension: Dimension): number {
+  return dimension === PURE ? LONGEST_RATIO : 0;
 }
 
 function wordsOf(shown: Interval, symbol: string, limits: Limits): string {

@@ -1,0 +1,75 @@
+/**
+ * An edition store in memory, for tests of use-cases and doors that are not about storage.
+ */
+
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { Library } from '../src/usecases/library.js';
+import type {
+  EditionHead,
+  EditionStore,
+  OffersHead,
+  PublishRequest,
+  PublishResult,
+  StoredEdition,
+} from '../src/usecases/ports.js';
+import { publishEdition } from '../src/usecases/publish-edition.js';
+
+export class MemoryStore implements EditionStore {
+  readonly #editions: StoredEdition[] = [];
+  #offers: PublishRequest['offers'] = null;
+
+  latest(): EditionHead | null {
+    return this.#editions.at(-1)?.head ?? null;
+  }
+
+  edition(number: number): EditionHead | null {
+    return this.#editions[number - 1]?.head ?? null;
+  }
+
+  editions(): readonly EditionHead[] {
+    return this.#editions.map(({ head }) => head).reverse();
+  }
+
+  load(number: number): StoredEdition {
+    const stored = this.#editions[number - 1];
+    if (stored === undefined) throw new Error(`no edition ${number}`);
+    return stored;
+  }
+
+  publish(request: PublishRequest): PublishResult {
+    const { document, hash, publishedAt, note, columns } = request;
+    const latest = this.latest();
+    if (request.offers !== null) this.#offers = request.offers;
+    const offers = this.offersHead();
+    if (latest?.hash === hash) return { edition: latest, isNew: false, offers };
+    const number = this.#editions.length + 1;
+    const head: EditionHead = { number, hash, publishedAt, note, counts: {} };
+    this.#editions.push({ head, document, columns });
+    return { edition: head, isNew: true, offers };
+  }
+
+  offersHead(): OffersHead {
+    return { number: this.#offers === null ? 0 : 1, publishedAt: null };
+  }
+
+  offers() {
+    return this.#offers ?? [];
+  }
+}
+
+export const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** A library of the given documents, published in order. */
+export function libraryOf(...documents: readonly unknown[]): Library {
+  const store = new MemoryStore();
+  const deps = { store, clock: () => '2026-01-01T00:00:00.000Z', digest: sha256 };
+  for (const raw of documents) publishEdition(deps, { raw, note: null });
+  return new Library(store);
+}
+
+/** The demo catalogue as it is written. */
+export function demoDocument(): Record<string, unknown> {
+  const url = new URL('../db/demo/catalogue.json', import.meta.url);
+  return JSON.parse(readFileSync(url, 'utf8')) as Record<string, unknown>;
+}

@@ -11,19 +11,40 @@ import type { Judgement } from '../domain/judge/judge.js';
 import { type Measure, measureFor } from '../domain/judge/measure.js';
 import { unmatedOptionalFaces } from '../domain/judge/place.js';
 import { point } from '../domain/quantity/interval.js';
-import { formatQuantity, TOOLS } from '../domain/quantity/quantity.js';
+import { formatQuantity } from '../domain/quantity/quantity.js';
+import { toolOf } from '../domain/quantity/tool.js';
 import type { CautionView, MeasureView, OrderView, SaidReason } from './answer.js';
+import { orderText } from './check-words.js';
 import type { Speaker } from './speaker.js';
 import { checkView } from './views.js';
 
 /** What would decide the open points of several judgements, each fact once. */
 export function measureViews(judgements: readonly Judgement[], speaker: Speaker): MeasureView[] {
   const byAddress = new Map<string, Measure>();
-  for (const measure of judgements.flatMap(measureFor)) {
-    const key = JSON.stringify(measure.address);
-    if (!byAddress.has(key)) byAddress.set(key, measure);
+  for (const own of judgements) {
+    const ofThis = new Map<string, Measure>();
+    for (const measure of measureFor(own).map(identifyFirst)) {
+      const key = JSON.stringify(measure.address);
+      const known = ofThis.get(key);
+      ofThis.set(key, known === undefined ? measure : joined(known, measure));
+    }
+    for (const [key, measure] of ofThis) if (!byAddress.has(key)) byAddress.set(key, measure);
   }
   return [...byAddress.values()].map((measure, index) => measureView(measure, index, speaker));
+}
+
+/** Nobody measures a part that nobody has identified: which part it is comes first. */
+function identifyFirst(measure: Measure): Measure {
+  const { position, part, parameter } = measure.address;
+  if (position === null || part !== null || parameter === null) return measure;
+  const address = { ...measure.address, interface: null, parameter: null };
+  return { ...measure, address, reading: null, purpose: 'to-decide', needed: null };
+}
+
+function joined(a: Measure, b: Measure): Measure {
+  const touches = [...new Set([...a.touches, ...b.touches])];
+  const settles = [...new Set([...a.settles, ...b.settles])];
+  return { ...a, touches, settles };
 }
 
 function measureView(measure: Measure, index: number, speaker: Speaker): MeasureView {
@@ -32,7 +53,7 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
   const now = nowOf(measure, speaker);
   const tolerance = needed === null || dimension === null ? null : halfWidth(needed, dimension);
   const toolId = reading !== null && 'tool' in reading ? reading.tool : null;
-  const tool = toolId === null ? null : (TOOLS[toolId]?.name ?? toolId);
+  const tool = toolId === null ? null : (toolOf(toolId)?.name ?? toolId);
   const basis = reading !== null && 'basis' in reading ? reading.basis : null;
   const data = {
     left: speaker.namedValue(address, now?.text ?? null, null),
@@ -72,20 +93,32 @@ function measureCode({ address, reading, purpose }: Measure): string {
   if (purpose === 'to-confirm') return 'confirm';
   if (purpose === 'to-order') return 'measure-to-order';
   if (reading === null) return address.interface === null ? 'identify' : 'record-face';
-  return reading.form === 'number' && reading.dimension !== '1' ? 'measure-to-decide' : 'look-up';
+  const tool = reading.form === 'number' ? toolOf(reading.tool ?? '') : undefined;
+  return tool?.reading === 'measures' ? 'measure-to-decide' : 'look-up';
 }
 
-/** What is made or set to suit, for choices that a holding configuration rests on. */
+/** What is made or set to suit; nothing where something fails, since nobody should order then. */
 export function orderViews(judgement: Judgement, speaker: Speaker): OrderView[] {
+  if (judgement.outcome === 'fails') return [];
   const orders = new Map<string, OrderView>();
+  const unsettled = unsettledChoices(judgement, speaker);
   for (const constraint of judgement.constraints) {
     if (constraint.state !== 'holds') continue;
     for (const order of ordersOf(constraint, speaker)) {
       const key = JSON.stringify(order.on);
+      if (unsettled.has(key)) continue;
       if (constraint.form === 'choice' || !orders.has(key)) orders.set(key, order);
     }
   }
   return [...orders.values()];
+}
+
+/** What one check alone would have made is not to be ordered while the others are open. */
+function unsettledChoices({ constraints }: Judgement, speaker: Speaker): Set<string> {
+  const unsettled = constraints.flatMap((one) =>
+    one.form === 'choice' && one.state !== 'holds' ? one.choices : [],
+  );
+  return new Set(unsettled.map(({ address }) => JSON.stringify(speaker.fact(address))));
 }
 
 function ordersOf(constraint: Constraint, speaker: Speaker): OrderView[] {
@@ -111,7 +144,9 @@ function orderView(
   dimension: string,
   speaker: Speaker,
 ): OrderView {
-  const value = order === null ? null : speaker.interval(order, dimension);
+  const exact = order === null ? null : speaker.interval(order, dimension);
+  const text = order === null ? null : orderText(order, dimension, speaker);
+  const value = exact === null ? null : { ...exact, text };
   const left = speaker.namedValue(address, value?.text ?? null, null);
   const data = { left, ...(value?.text == null ? {} : { order: value.text }) };
   const code = value === null ? 'order-after-measuring' : 'order-to-suit';
@@ -155,6 +190,7 @@ function unrecordedPlaces({ configuration }: Judgement, speaker: Speaker): SaidR
 
 function unmatedFaces({ configuration }: Judgement, speaker: Speaker): SaidReason[] {
   const { layout, judged } = configuration;
+  if (layout.unmated === 'ignore') return [];
   return [...layout.positions.values()].flatMap((position) => {
     if (!isChanged(configuration, position.id)) return [];
     const [hand = null] = handsOf(position);
@@ -198,6 +234,8 @@ export function cautionViews(judgement: Judgement, speaker: Speaker): CautionVie
 
 function ownCautions(constraint: Constraint, speaker: Speaker): CautionView[] {
   if (constraint.state === 'given') return [];
+  // Where two faces do not meet anyway, what else they would want is noise.
+  if (constraint.form === 'mating' && constraint.state === 'fails') return [];
   const cautions = constraint.checks.flatMap((result) => {
     const { caution } = checkView(result, speaker);
     if (caution === null) return [];

@@ -7,6 +7,8 @@
 import type { Catalogue } from '../domain/catalogue/catalogue.js';
 import type { CatalogueDocument, OfferRecord } from '../domain/catalogue/document.js';
 
+export { StoreFault } from './errors.js';
+
 /** One immutable, numbered state of the catalogue. */
 export interface EditionHead {
   /** 1, 2, 3 … without gaps. */

@@ -7,12 +7,7 @@ import type { Statement } from '../domain/catalogue/catalogue.js';
 import { NOWHERE } from '../domain/check/reading.js';
 import type { CheckResult } from '../domain/check/result.js';
 import type { ReasonData } from '../domain/explain/reason.js';
-import type {
-  ChoiceConstraint,
-  Constraint,
-  End,
-  MatingConstraint,
-} from '../domain/judge/constraint.js';
+import type { Constraint, End, MatingConstraint } from '../domain/judge/constraint.js';
 import type {
   CheckView,
   ConstraintView,
@@ -21,6 +16,7 @@ import type {
   MatingView,
   SaidReason,
 } from './answer.js';
+import { checkData, choiceData } from './check-words.js';
 import type { Speaker } from './speaker.js';
 
 /** The constraints by form; `asked` is the position that the question is about. */
@@ -49,19 +45,6 @@ export function judgedView(
     rules: by.rule,
     places: [...by.place, ...by.face],
     statements: by.statement,
-  };
-}
-
-export function checkData(result: CheckResult, speaker: Speaker): ReasonData {
-  const { check, left, right, margin } = result;
-  const value = (shown: CheckResult['left']) =>
-    speaker.namedValue(shown.address, speaker.value(shown).text, shown.term);
-  const word = speaker.marginWord(margin);
-  return {
-    left: value(left),
-    ...(right === null ? {} : { right: value(right) }),
-    ...(check.text === null ? {} : { says: speaker.text(check.text) }),
-    ...(word === undefined ? {} : { margin: word }),
   };
 }
 
@@ -131,21 +114,39 @@ export function matingView(
 
 /** A mating is said by the check that decides it, with both parts' names beside. */
 function matingData(constraint: MatingConstraint, speaker: Speaker): ReasonData {
-  const { ends, joints, code, builtPair, statement, missing, checks } = constraint;
-  const decisive = joints.find((joint) => joint.code === code);
-  const [a, b] = decisive?.ends ?? ends;
-  const named = [speaker.namedEnd(a), speaker.namedEnd(b)] as const;
-  const check = checks.find((result) => result.code === code && result.outcome !== 'holds');
+  const { joints, code, builtPair, statement, missing, adapters } = constraint;
+  const isWhole = code === 'meets' && adapters.length > 0;
+  const decisive = isWhole ? undefined : joints.find((joint) => joint.code === code);
+  const [a, b] = decisive?.ends ?? constraint.ends;
+  const check = decisiveCheck(constraint);
   const [absent] = missing;
   const needing = [a, b].find((end) => isNeeding(end, speaker)) ?? a;
   const part = absent === undefined ? speaker.namedEnd(needing) : speaker.named(absent);
   return {
     ...(check === undefined ? {} : checkData(check, speaker)),
-    a: named[0],
-    b: named[1],
+    a: speaker.namedEnd(a),
+    b: speaker.namedEnd(b),
     part,
-    ...(builtPair === null ? {} : { vehicles: builtPair.vehicles }),
+    ...(isWhole ? { adapters: adapters.map((id) => speaker.partName(id) ?? id) } : {}),
+    ...(builtPair === null ? {} : { vehicles: builtPair.vehicles.map(vehicleName(speaker)) }),
     ...statementData(statement),
+  };
+}
+
+/** The check that a mating rests on; where a statement denies it, the one that fails. */
+function decisiveCheck({ checks, code }: MatingConstraint): CheckResult | undefined {
+  if (code !== 'contradicts-statement') {
+    return checks.find((result) => result.code === code && result.outcome !== 'holds');
+  }
+  return checks.find(({ outcome, check }) => outcome === 'fails' && check.severity === 'must');
+}
+
+function vehicleName({ catalogue }: Speaker): (id: string) => string {
+  return (id) => {
+    const vehicle = catalogue.vehicles.get(id);
+    if (vehicle === undefined) return id;
+    const { make, model, variant } = vehicle;
+    return [`${make} ${model}`, variant].filter((words) => words !== null).join(', ');
   };
 }
 
@@ -217,11 +218,4 @@ function constraintData(
     case 'statement':
       return statementData(constraint.statement);
   }
-}
-
-function choiceData(constraint: ChoiceConstraint, speaker: Speaker): ReasonData {
-  const order = constraint.choices.find((choice) => choice.order !== null);
-  if (order === undefined || order.order === null) return { between: constraint.between };
-  const { text } = speaker.interval(order.order, order.dimension);
-  return { between: constraint.between, order: text ?? '' };
 }

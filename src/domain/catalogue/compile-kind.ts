@@ -2,18 +2,27 @@
  * Compiles kinds and roles: the vocabulary that faces and parts are recorded in.
  */
 
-import type { Check } from '../check/check.js';
-import { compileCheck } from '../check/compile.js';
-import { compileTerm, shapeOf } from '../check/term.js';
+import { compileChecks } from '../check/compile.js';
+import { compileTerm, shapeOf, type Term } from '../check/term.js';
+import type { ValueType } from '../quantity/quantity.js';
 import { baseSymbol } from '../quantity/unit.js';
 import type { Kind, Parameter, Role, RoleValue, ValueSpec } from './catalogue.js';
 import type { KindRecord, RoleRecord, RoleValueRecord } from './document.js';
-import { at, type FaultList, hint } from './faults.js';
+import { at, type FaultList } from './faults.js';
+import { loseUnread, present, presentEntries } from './holes.js';
+import { inside } from './lost-names.js';
 import { kindScope, roleScope } from './scope.js';
 import { compileSpec } from './value.js';
 
 /** Words of an interface that no parameter can be called. */
-const INTERFACE_WORDS = ['kind', 'side', 'optional', 'absent', 'evidence', 'alternatives'];
+export const INTERFACE_WORDS: readonly string[] = [
+  'kind',
+  'side',
+  'optional',
+  'absent',
+  'evidence',
+  'alternatives',
+];
 
 /** Compiles one kind; a built-in one with a fault is a mistake of the program. */
 export function compileKind(
@@ -22,89 +31,127 @@ export function compileKind(
   pointer: string,
   list: FaultList,
 ): Kind {
-  const sides = record.sides ?? null;
-  if (sides !== null && sides[0] === sides[1]) {
-    const text = 'The two sides need two names; leave "sides" out where both ends are alike.';
-    list.fault(at(pointer, 'sides'), 'same-sides', text);
-  }
-  const parameters = compileParameters(record, sides, at(pointer, 'parameters'), list);
-  const scope = kindScope(sides, parameters);
-  const checks: Check[] = [];
-  for (const [index, raw] of record.checks.entries()) {
-    const place = at(at(pointer, 'checks'), index);
-    const check = compileCheck(raw, scope, place, list);
-    if (check === null) continue;
-    if (checks.some(({ id }) => id === check.id)) {
-      const text = `Two checks are called "${check.id}"; give one an "id" of its own.`;
-      list.fault(place, 'duplicate-id', text);
-    }
-    checks.push(check);
-  }
+  const sides = compileSides(record, pointer, list);
+  const parameters = compileParameters(record, sides, pointer, list);
+  const scope = kindScope(sides, parameters, {
+    side: (name) => list.lost.has(inside('kinds', record.id, 'sides'), name),
+    parameter: (name) =>
+      list.lost.excuses(inside('kinds', record.id, 'parameters'), name, parameters.keys()),
+  });
   return {
     id: record.id,
     name: record.name ?? record.id.replaceAll('-', ' '),
     standard: record.standard ?? null,
     sides,
     parameters,
-    checks,
-    notChecked: record.notChecked ?? [],
+    checks: compileChecks(record.checks, scope, at(pointer, 'checks'), list),
+    notChecked: [...present(record.notChecked ?? [], '')].map(([text]) => text),
     caution: record.caution ?? null,
     isBuiltIn,
   };
 }
 
+function compileSides(
+  record: KindRecord,
+  kindPointer: string,
+  list: FaultList,
+): readonly [string, string] | null {
+  const pointer = at(kindPointer, 'sides');
+  const sides = record.sides ?? null;
+  if (sides !== null && sides[0] === sides[1]) {
+    const text = 'The two sides need two names; leave "sides" out where both ends are alike.';
+    list.fault(pointer, 'same-sides', text);
+  }
+  if (sides === null && !list.isUnread(pointer)) {
+    for (const [id, { of }] of presentEntries(record.parameters, '')) {
+      if (of === undefined) continue;
+      list.missing(kindPointer, 'sides', `"${id}" belongs to the side "${of}"`);
+      break;
+    }
+  }
+  if (!list.isTouched(pointer)) return sides;
+  list.lost.addAll(inside('kinds', record.id, 'sides'));
+  return null;
+}
+
 function compileParameters(
   record: KindRecord,
   sides: readonly [string, string] | null,
-  pointer: string,
+  kindPointer: string,
   list: FaultList,
 ): Map<string, Parameter> {
   const parameters = new Map<string, Parameter>();
-  for (const [id, raw] of Object.entries(record.parameters)) {
-    const place = at(pointer, id);
+  const pointer = at(kindPointer, 'parameters');
+  const space = inside('kinds', record.id, 'parameters');
+  if (list.isUnread(pointer)) list.lost.addAll(space);
+  loseUnread(record.parameters, space, list);
+  for (const [id, raw, place] of presentEntries(record.parameters, pointer)) {
     if (INTERFACE_WORDS.includes(id)) {
       const text = `"${id}" is a word of every interface and no parameter.`;
       list.fault(place, 'reserved-name', text);
     }
     const of = raw.of ?? null;
-    if (of !== null && !(sides ?? []).some((side) => side === of)) {
-      const text = `There is no side "${of}".${hint(of, sides ?? [])}`;
-      list.fault(at(place, 'of'), 'unknown-side', text);
+    const isKnown = of === null || (sides ?? []).some((side) => side === of);
+    if (!isKnown) {
+      const space = inside('kinds', record.id, 'sides');
+      list.unknown(of, { sort: 'sides', space, pointer: at(place, 'of'), known: sides ?? [] });
     }
     const spec = compileSpec(id, raw, place, list);
-    parameters.set(id, { ...spec, of, isOptional: raw.optional ?? false });
+    if (spec === null) list.lost.add(space, id);
+    else
+      parameters.set(id, { ...spec, of: isKnown ? of : null, isOptional: raw.optional ?? false });
   }
   return parameters;
 }
 
 export function compileRole(record: RoleRecord, pointer: string, list: FaultList): Role {
-  const values = new Map<string, RoleValue>();
-  const specs = new Map<string, ValueSpec>();
-  const place = at(pointer, 'values');
-  const entries = Object.entries(record.values ?? {});
-  for (const [id, raw] of entries) {
-    if (raw.term !== undefined) continue;
-    const value = compileRecordedValue(id, raw, at(place, id), list);
-    if (value === null) continue;
-    specs.set(id, value);
-    values.set(id, value);
-  }
-  for (const [id, raw] of entries) {
-    if (raw.term === undefined) continue;
-    const value = compileDerivedValue(id, raw, specs, at(place, id), list);
-    if (value !== null) values.set(id, value);
-  }
-  for (const id of ['part', 'role'].filter((word) => values.has(word))) {
-    const text = `"${id}" means the part or role itself; call the value something else.`;
-    list.fault(at(place, id), 'reserved-name', text);
-  }
+  const place = at(pointer, 'faces');
+  if (list.isTouched(place)) list.lost.addAll(inside('roles', record.id, 'faces'));
+  const faces = record.faces === undefined ? null : [...present(record.faces, place)];
   return {
     id: record.id,
     name: record.name,
     caution: record.caution ?? null,
-    faces: record.faces === undefined ? null : new Set(record.faces),
-    values,
+    faces: faces === null ? null : new Set(faces.map(([face]) => face)),
+    values: compileRoleValues(record, at(pointer, 'values'), list),
   };
+}
+
+function compileRoleValues(
+  record: RoleRecord,
+  pointer: string,
+  list: FaultList,
+): Map<string, RoleValue> {
+  const values = new Map<string, RoleValue>();
+  const recorded = new Map<string, ValueSpec>();
+  const space = inside('roles', record.id, 'values');
+  const records = record.values ?? {};
+  if (list.isUnread(pointer)) list.lost.addAll(space);
+  loseUnread(records, space, list);
+  const entries = [...presentEntries(records, pointer)];
+  for (const [id, raw, place] of entries) {
+    if (id === 'part' || id === 'role') {
+      const text = `"${id}" means the part or role itself; call the value something else.`;
+      list.fault(place, 'reserved-name', text);
+    }
+    if (raw.term !== undefined) continue;
+    const value = compileRecordedValue(id, raw, place, list);
+    if (value === null) {
+      list.lost.add(space, id);
+      continue;
+    }
+    recorded.set(id, value);
+    values.set(id, value);
+  }
+  const scope = roleScope(recorded, (name) => list.lost.excuses(space, name, recorded.keys()));
+  for (const [id, raw, place] of entries) {
+    if (raw.term === undefined) continue;
+    const term = compileTerm(raw.term, scope, at(place, 'term'), list);
+    const value = compileDerivedValue(id, raw, term, place, list);
+    if (value === null) list.lost.add(space, id);
+    else values.set(id, value);
+  }
+  return values;
 }
 
 function compileRecordedValue(
@@ -113,18 +160,20 @@ function compileRecordedValue(
   pointer: string,
   list: FaultList,
 ): RoleValue | null {
-  const { type } = raw;
-  if (type === undefined) {
-    const text = '"type" is missing: code, count, designation, ratio or measured; or a "term".';
-    list.fault(pointer, 'missing-field', text);
-    return null;
+  if (raw.type === undefined && !list.isUnread(at(pointer, 'type'))) {
+    list.missing(pointer, 'type', 'code, count, designation, ratio or measured; or a "term"');
   }
+  // A type that cannot be read stands in for none, so that the rest of the record is looked at.
+  const type: ValueType = raw.type ?? 'code';
   const spec = compileSpec(id, { ...raw, type }, pointer, list);
-  const isList = raw.list ?? false;
+  if (spec === null) return null;
   if (raw.askedAs === 'torque' && spec.dimension !== 'torque') {
     const text = 'A question gives "torque" in N.m, so this value must be a torque.';
     list.fault(at(pointer, 'askedAs'), 'wrong-dimension', text);
+    return null;
   }
+  if (list.isUnread(at(pointer, 'list'))) return null;
+  const isList = raw.list ?? false;
   const isRating = raw.rating ?? false;
   return { ...spec, isList, isRating, term: null, askedAs: raw.askedAs ?? null };
 }
@@ -132,7 +181,7 @@ function compileRecordedValue(
 function compileDerivedValue(
   id: string,
   raw: RoleValueRecord,
-  specs: ReadonlyMap<string, ValueSpec>,
+  term: Term | null,
   pointer: string,
   list: FaultList,
 ): RoleValue | null {
@@ -141,7 +190,6 @@ function compileDerivedValue(
     const text = `A derived value takes its ${key} from its term; leave "${key}" out.`;
     list.fault(at(pointer, key), 'not-for-derived', text);
   }
-  const term = compileTerm(raw.term, roleScope(specs), at(pointer, 'term'), list);
   if (term === null) return null;
   const shape = shapeOf(term);
   if (shape.is !== 'number') {
@@ -149,14 +197,10 @@ function compileDerivedValue(
     list.fault(at(pointer, 'term'), 'not-a-number', text);
     return null;
   }
-  const name = raw.name ?? null;
-  const isRating = raw.rating ?? false;
   const { dimension } = shape;
   const type = dimension === '1' ? 'ratio' : 'measured';
-  const unit = baseSymbol(dimension);
-  const usual = null;
-  const tool = null;
-  const isList = false;
-  const askedAs = null;
-  return { id, name, type, dimension, unit, tool, usual, isList, isRating, term, askedAs };
+  const name = raw.name ?? null;
+  const isRating = raw.rating ?? false;
+  const none = { usual: null, tool: null, isList: false, askedAs: null } as const;
+  return { id, name, type, dimension, unit: baseSymbol(dimension), ...none, isRating, term };
 }

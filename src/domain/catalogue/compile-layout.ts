@@ -2,15 +2,17 @@
  * Compiles layouts: positions, matings, terms and checks of one vehicle architecture.
  */
 
-import type { Check } from '../check/check.js';
-import { compileCheck } from '../check/compile.js';
+import { compileChecks } from '../check/compile.js';
 import type { Term } from '../check/term.js';
-import type { Layout, Mating, MatingEnd, Position } from './catalogue.js';
-import type { LayoutRecord, MatingRecord, PositionRecord } from './document.js';
-import { at, type FaultList, hint } from './faults.js';
+import type { Layout, Position } from './catalogue.js';
+import { compileMatings } from './compile-mating.js';
+import type { LayoutRecord, PositionRecord } from './document.js';
+import { at, type FaultList, quoted } from './faults.js';
+import { loseUnread, present } from './holes.js';
+import { inside } from './lost-names.js';
 import { type LayoutNames, LayoutScope } from './scope.js';
 
-export type LayoutVocabulary = Omit<LayoutNames, 'positions' | 'matings' | 'rawTerms'> & {
+export type LayoutVocabulary = Omit<LayoutNames, 'id' | 'positions' | 'matings' | 'rawTerms'> & {
   readonly roleIds: ReadonlySet<string>;
 };
 
@@ -26,186 +28,155 @@ export function compileLayout(
   pointer: string,
   list: FaultList,
 ): CompiledLayout {
-  const place = at(pointer, 'positions');
-  const positions = compilePositions(record.positions, vocabulary, place, list);
-  const matings = compileMatings(record.matings ?? [], positions, at(pointer, 'matings'), list);
+  const { id } = record;
+  const positions = compilePositions(record, vocabulary, at(pointer, 'positions'), list);
+  const names = { id, positions, roles: vocabulary.roles };
+  const matings = compileMatings(record.matings ?? [], names, at(pointer, 'matings'), list);
   const rawTerms = record.terms ?? {};
-  const scope = new LayoutScope({ ...vocabulary, positions, matings, rawTerms }, pointer, list);
-  for (const name of Object.keys(rawTerms)) compileNamedTerm(name, scope, pointer, list);
-  const checks = compileChecks(record.checks ?? [], scope, at(pointer, 'checks'), list);
-  for (const check of checks) {
-    if (!matings.has(check.id)) continue;
-    const text = `A mating and a check are both called "${check.id}".`;
-    list.fault(at(pointer, 'checks'), 'duplicate-id', text);
-  }
+  const scope = new LayoutScope({ ...vocabulary, id, positions, matings, rawTerms }, pointer, list);
+  compileTerms(record, scope, at(pointer, 'terms'), list);
+  const taken = new Set(matings.keys());
+  const checks = compileChecks(record.checks ?? [], scope, at(pointer, 'checks'), list, taken);
   const terms: ReadonlyMap<string, Term> = scope.terms;
   const unmated = record.unmated ?? 'open';
-  const { id } = record;
   const name = record.name ?? null;
   return { layout: { id, name, positions, matings, terms, checks, unmated }, scope };
 }
 
-function compileNamedTerm(name: string, scope: LayoutScope, pointer: string, list: FaultList) {
-  const place = at(at(pointer, 'terms'), name);
-  if (scope.positions.has(name)) {
-    list.fault(place, 'duplicate-id', `A position is called "${name}" too.`);
-    return;
+function compileTerms(
+  record: LayoutRecord,
+  scope: LayoutScope,
+  pointer: string,
+  list: FaultList,
+): void {
+  const records = record.terms ?? {};
+  const space = inside('layouts', record.id, 'terms');
+  if (list.isUnread(pointer)) list.lost.addAll(space);
+  loseUnread(records, space, list);
+  for (const name of Object.keys(records)) {
+    if (scope.positions.has(name)) {
+      list.fault(at(pointer, name), 'duplicate-id', `A position is called "${name}" too.`);
+    }
+    // Compiles the term, which says its own faults; what it is called is known to be there.
+    scope.resolve(name);
   }
-  const found = scope.resolve(name);
-  const said = list.faults.some((fault) => fault.pointer.startsWith(place));
-  if (typeof found === 'string' && !said) list.fault(place, 'unknown-name', found);
 }
 
 function compilePositions(
-  records: readonly PositionRecord[],
+  layout: LayoutRecord,
   vocabulary: LayoutVocabulary,
   pointer: string,
   list: FaultList,
 ): Map<string, Position> {
   const positions = new Map<string, Position>();
-  const ids = new Set(records.map(({ id }) => id));
-  for (const [index, record] of records.entries()) {
-    const place = at(pointer, index);
-    if (positions.has(record.id)) {
-      list.fault(at(place, 'id'), 'duplicate-id', `Two positions are called "${record.id}".`);
-      continue;
-    }
-    if (record.id === 'fact') {
-      list.fault(at(place, 'id'), 'reserved-id', '"fact" is where facts of the vehicle stand.');
-    }
-    for (const [at_, role] of record.roles.entries()) {
-      if (vocabulary.roleIds.has(role)) continue;
-      const text = `There is no role "${role}".${hint(role, vocabulary.roleIds)}`;
-      list.fault(at(at(place, 'roles'), at_), 'unknown-role', text);
-    }
-    positions.set(record.id, compilePosition(record, index, ids, place, list));
+  const records = [...present(layout.positions, pointer)];
+  const space = inside('layouts', layout.id, 'positions');
+  if (list.isUnread(pointer)) list.lost.addAll(space);
+  for (let hole = layout.positions.length - records.length; hole > 0; hole -= 1) {
+    list.lost.addNameless(space);
   }
-  warnCircle(positions, pointer, list);
+  const ids = new Set<string>();
+  for (const [{ id }, place] of records) {
+    if (list.isUnread(at(place, 'id'))) list.lost.addNameless(space, id);
+    else ids.add(id);
+  }
+  for (const [record, place, index] of records) {
+    const { id } = record;
+    checkPositionRoles(record, vocabulary, layout.id, at(place, 'roles'), list);
+    const position = compilePosition(record, index, ids, layout.id, place, list);
+    if (positions.has(id)) {
+      list.fault(at(place, 'id'), 'duplicate-id', `Two positions are called ${quoted(id)}.`);
+      list.lost.addDoubled(space, id);
+      for (const sort of ['roles', 'counts', 'hands']) {
+        list.lost.add(inside('layouts', layout.id, sort), id);
+      }
+    } else if (ids.has(id)) positions.set(id, position);
+  }
+  const pointers = new Map(records.map(([{ id }, place]) => [id, place]));
+  checkCircles(positions, pointers, list);
   return positions;
+}
+
+function checkPositionRoles(
+  record: PositionRecord,
+  { roleIds }: LayoutVocabulary,
+  layout: string,
+  pointer: string,
+  list: FaultList,
+): void {
+  for (const [role, place] of present(record.roles, pointer)) {
+    if (roleIds.has(role)) continue;
+    list.unknown(role, { sort: 'roles', pointer: place, known: roleIds });
+  }
+  const isPartly = list.isTouched(pointer) || record.roles.some((role) => !roleIds.has(role));
+  if (isPartly) list.lost.add(inside('layouts', layout, 'roles'), record.id);
 }
 
 function compilePosition(
   record: PositionRecord,
   index: number,
   ids: ReadonlySet<string>,
+  layout: string,
   pointer: string,
   list: FaultList,
 ): Position {
+  const { id, name, optional = false } = record;
+  if (id === 'fact') {
+    list.fault(at(pointer, 'id'), 'reserved-id', '"fact" is where facts of the vehicle stand.');
+  }
   const isHanded = record.handed ?? false;
   const count = record.count ?? (isHanded ? 2 : 1);
-  if (isHanded && count !== 2) {
+  if (list.isUnread(at(pointer, 'handed'))) {
+    list.lost.add(inside('layouts', layout, 'hands'), id);
+  } else if (isHanded && count !== 2) {
     const text = 'A handed position has a left and a right piece: "count" is 2.';
     list.fault(at(pointer, 'count'), 'wrong-count', text);
   }
-  for (const [at_, other] of (record.behind ?? []).entries()) {
-    if (ids.has(other) && other !== record.id) continue;
-    const text = `There is no other position "${other}".${hint(other, ids)}`;
-    list.fault(at(at(pointer, 'behind'), at_), 'unknown-position', text);
+  if (list.isTouched(at(pointer, 'count')) || list.isUnread(at(pointer, 'handed'))) {
+    list.lost.add(inside('layouts', layout, 'counts'), id);
   }
-  const { id, name, roles, optional = false, behind = [] } = record;
-  return { id, name, roles, count, isHanded, isOptional: optional, behind, index };
+  const behind = [...present(record.behind ?? [], at(pointer, 'behind'))];
+  for (const [other, place] of behind) {
+    if (other === id) {
+      list.fault(place, 'same-position', 'A position is not behind itself.');
+    } else if (!ids.has(other)) {
+      const space = inside('layouts', layout, 'positions');
+      list.unknown(other, { sort: 'positions', space, pointer: place, known: ids });
+    }
+  }
+  const roles = [...present(record.roles, '')].map(([role]) => role);
+  const others = behind.map(([other]) => other).filter((other) => other !== id);
+  return { id, name, roles, count, isHanded, isOptional: optional, behind: others, index };
 }
 
 /** Positions behind one another in a circle could never be reached. */
-function warnCircle(positions: ReadonlyMap<string, Position>, pointer: string, list: FaultList) {
+function checkCircles(
+  positions: ReadonlyMap<string, Position>,
+  pointers: ReadonlyMap<string, string>,
+  list: FaultList,
+): void {
   const done = new Set<string>();
-  const visit = (id: string, path: readonly string[]): void => {
-    if (path.includes(id)) {
-      const circle = [...path.slice(path.indexOf(id)), id].join(', ');
-      list.fault(pointer, 'circle', `These positions are behind one another: ${circle}.`);
-      return;
+  for (const start of positions.keys()) {
+    if (done.has(start)) continue;
+    // Each step with how many of those that it is behind have been followed.
+    const path = [{ id: start, next: 0 }];
+    const onPath = new Set([start]);
+    for (let here = path.at(-1); here !== undefined; here = path.at(-1)) {
+      const other = positions.get(here.id)?.behind[here.next];
+      here.next += 1;
+      if (other === undefined) {
+        done.add(here.id);
+        onPath.delete(here.id);
+        path.pop();
+      } else if (onPath.has(other)) {
+        const from = path.findIndex(({ id }) => id === other);
+        const circle = [...path.slice(from).map(({ id }) => id), other].join(', ');
+        const text = `These positions are behind one another: ${circle}.`;
+        list.fault(at(pointers.get(here.id) ?? '', 'behind'), 'circle', text);
+      } else if (!done.has(other)) {
+        path.push({ id: other, next: 0 });
+        onPath.add(other);
+      }
     }
-    if (done.has(id)) return;
-    done.add(id);
-    for (const next of positions.get(id)?.behind ?? []) visit(next, [...path, id]);
-  };
-  for (const id of positions.keys()) visit(id, []);
-}
-
-function compileMatings(
-  records: readonly MatingRecord[],
-  positions: ReadonlyMap<string, Position>,
-  pointer: string,
-  list: FaultList,
-): Map<string, Mating> {
-  const matings = new Map<string, Mating>();
-  const users = new Map<string, MatingRecord>();
-  for (const [index, record] of records.entries()) {
-    const place = at(pointer, index);
-    if (matings.has(record.id)) {
-      list.fault(at(place, 'id'), 'duplicate-id', `Two matings are called "${record.id}".`);
-    }
-    const mating = compileMating(record, positions, place, list);
-    if (mating === null) continue;
-    for (const [end, text] of record.between.entries()) {
-      const other = users.get(text);
-      users.set(text, record);
-      if (other === undefined || (other.shared === true && record.shared === true)) continue;
-      const said = `"${text}" already meets something in "${other.id}"; say "shared" at both.`;
-      list.fault(at(at(place, 'between'), end), 'interface-used-twice', said);
-    }
-    matings.set(record.id, mating);
   }
-  return matings;
-}
-
-function compileMating(
-  record: MatingRecord,
-  positions: ReadonlyMap<string, Position>,
-  pointer: string,
-  list: FaultList,
-): Mating | null {
-  const ends = record.between.map((text, index): [MatingEnd, Position] | null => {
-    const place = at(at(pointer, 'between'), index);
-    const [id = '', face = '', ...more] = text.split('.');
-    if (more.length > 0 || face === '') {
-      list.fault(place, 'malformed', `"${text}" is not "position.interface".`);
-      return null;
-    }
-    const position = positions.get(id);
-    if (position === undefined) {
-      const said = `There is no position "${id}".${hint(id, positions.keys())}`;
-      list.fault(place, 'unknown-position', said);
-      return null;
-    }
-    return [{ position: id, interface: face }, position];
-  });
-  const [a, b] = ends;
-  if (a === null || a === undefined || b === null || b === undefined) return null;
-  if (a[0].position === b[0].position) {
-    const text = 'A mating joins two positions; this one names its own twice.';
-    list.fault(at(pointer, 'between'), 'same-position', text);
-    return null;
-  }
-  const [more, fewer] = a[1].count >= b[1].count ? [a[1], b[1]] : [b[1], a[1]];
-  if (more.count % fewer.count !== 0) {
-    const text = `${more.count} pieces cannot be shared out evenly to ${fewer.count}.`;
-    list.fault(pointer, 'wrong-count', text);
-  }
-  return {
-    id: record.id,
-    ends: [a[0], b[0]],
-    adapters: record.adapters ?? 1,
-    quantity: more.count,
-    isHanded: a[1].isHanded || b[1].isHanded,
-  };
-}
-
-function compileChecks(
-  raw: readonly unknown[],
-  scope: LayoutScope,
-  pointer: string,
-  list: FaultList,
-): Check[] {
-  const checks: Check[] = [];
-  for (const [index, item] of raw.entries()) {
-    const check = compileCheck(item, scope, at(pointer, index), list);
-    if (check === null) continue;
-    if (checks.some(({ id }) => id === check.id)) {
-      const text = `Two checks are called "${check.id}"; give one an "id" of its own.`;
-      list.fault(at(pointer, index), 'duplicate-id', text);
-    }
-    checks.push(check);
-  }
-  return checks;
 }

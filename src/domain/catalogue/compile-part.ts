@@ -4,11 +4,15 @@
  */
 
 import type { Evidence, Face, Kind, Part, Role, Value, Values } from './catalogue.js';
-import type { InterfaceRecord, PartRecord, ValueRecord } from './document.js';
+import { compileFace } from './compile-face.js';
+import type { PartRecord } from './document.js';
 import { at, type FaultList, hint } from './faults.js';
+import { namedEntries, present } from './holes.js';
+import { inside } from './lost-names.js';
+import { isId } from './read-text.js';
 import { compileValue } from './value.js';
 
-const INTERFACE_FIELDS = ['kind', 'side', 'optional', 'absent', 'evidence', 'alternatives'];
+export { compileFace } from './compile-face.js';
 
 export interface PartNames {
   readonly kinds: ReadonlyMap<string, Kind>;
@@ -26,184 +30,116 @@ export function compilePart(
   list: FaultList,
 ): Part {
   const evidence = { ...inherited, ...record.evidence };
-  for (const [index, role] of record.roles.entries()) {
-    if (names.roleIds.has(role)) continue;
-    const text = `There is no role "${role}".${hint(role, names.roleIds)}`;
-    list.fault(at(at(pointer, 'roles'), index), 'unknown-role', text);
-  }
+  const roles = compileRoles(record, names, at(pointer, 'roles'), list);
   const successor = record.supersededBy ?? null;
   if (successor !== null && !names.partIds.has(successor)) {
-    const text = `There is no part "${successor}".${hint(successor, names.partIds)}`;
-    list.fault(at(pointer, 'supersededBy'), 'unknown-part', text);
+    const place = at(pointer, 'supersededBy');
+    list.unknown(successor, { sort: 'parts', pointer: place, known: names.partIds });
   }
-  const roles = record.roles.flatMap((role) => names.roles.get(role) ?? []);
+  checkMonths(record.built, at(pointer, 'built'), list);
   return {
     id: record.id,
-    roles: record.roles,
+    roles: [...present(record.roles, '')].map(([role]) => role),
     name: record.name,
     maker: record.maker ?? null,
-    numbers: record.numbers ?? [],
+    numbers: [...present(record.numbers ?? [], '')].map(([number]) => number),
     supersededBy: successor,
     hand: record.hand ?? null,
-    spans: record.spans ?? null,
+    spans: compileSpans(record, at(pointer, 'spans'), list),
     faces: compileFaces(record, roles, names, evidence, at(pointer, 'interfaces'), list),
     values: compileOwnValues(record, roles, evidence, at(pointer, 'values'), list),
     evidence,
   };
 }
 
+/** First and last month, where both are known. */
+export function checkMonths(
+  built: readonly [string | null, string | null] | undefined,
+  pointer: string,
+  list: FaultList,
+): void {
+  const [from = null, until = null] = built ?? [];
+  if (from === null || until === null || from <= until) return;
+  list.fault(pointer, 'empty-range', 'The first month comes first.');
+}
+
+interface Roles {
+  readonly known: readonly Role[];
+  /** Some role cannot be read or is not known, so nobody can say what the part may have. */
+  readonly isPartly: boolean;
+}
+
+function compileRoles(
+  record: PartRecord,
+  names: PartNames,
+  pointer: string,
+  list: FaultList,
+): Roles {
+  for (const [role, place] of present(record.roles, pointer)) {
+    if (names.roleIds.has(role)) continue;
+    list.unknown(role, { sort: 'roles', pointer: place, known: names.roleIds });
+  }
+  const known = record.roles.flatMap((role) => names.roles.get(role) ?? []);
+  const isPartly = list.isTouched(pointer) || known.length < record.roles.length;
+  if (isPartly) list.lost.addAll(inside('parts', record.id, 'roles'));
+  return { known, isPartly };
+}
+
+/** Null where they cannot all be read: then nothing is said of where the part must stand. */
+function compileSpans(
+  record: PartRecord,
+  pointer: string,
+  list: FaultList,
+): readonly string[] | null {
+  return record.spans === undefined || list.isTouched(pointer) ? null : record.spans;
+}
+
 function compileFaces(
   record: PartRecord,
-  roles: readonly Role[],
+  roles: Roles,
   names: PartNames,
   inherited: Evidence,
   pointer: string,
   list: FaultList,
 ): Map<string, Face> {
   const faces = new Map<string, Face>();
-  const known = roles.every((role) => role.faces !== null)
-    ? new Set(roles.flatMap((role) => [...(role.faces ?? [])]))
-    : null;
-  for (const [name, raw] of Object.entries(record.interfaces ?? {})) {
-    const place = at(pointer, name);
-    if (known !== null && roles.length > 0 && !known.has(name)) {
-      const text = `No role of this part has a face "${name}".${hint(name, known)}`;
-      list.fault(place, 'unknown-face', text);
-    }
-    const face = compileFace(name, raw, names, inherited, place, list);
-    if (face !== null) faces.set(name, face);
+  const space = inside('parts', record.id, 'faces');
+  const records = record.interfaces ?? {};
+  if (list.isUnread(pointer) || Object.keys(records).some((name) => !isId(name))) {
+    list.lost.addAll(space);
+  }
+  for (const [name, raw, place] of namedEntries(records, pointer)) {
+    checkFaceName(name, roles, place, list);
+    const face = raw === undefined ? null : compileFace(name, raw, names, inherited, place, list);
+    if (face === null) list.lost.add(space, name);
+    else faces.set(name, face);
   }
   return faces;
 }
 
-/** Compiles one face; also used for faces given in a question. */
-export function compileFace(
-  name: string,
-  raw: InterfaceRecord,
-  names: Pick<PartNames, 'kinds' | 'kindIds'>,
-  inherited: Evidence,
-  pointer: string,
-  list: FaultList,
-): Face | null {
-  const evidence = { ...inherited, ...raw.evidence };
-  const isOptional = raw.optional ?? false;
-  if (raw.absent === true) return compileAbsent(name, raw, evidence, pointer, list);
-  if (raw.kind === undefined) {
-    const text = '"kind" is missing: which kind of interface this is; or {"absent": true}.';
-    list.fault(pointer, 'missing-field', text);
-    return null;
-  }
-  const kind = names.kinds.get(raw.kind);
-  if (kind === undefined) {
-    if (!names.kindIds.has(raw.kind)) {
-      const text = `There is no kind "${raw.kind}".${hint(raw.kind, names.kindIds)}`;
-      list.fault(at(pointer, 'kind'), 'unknown-kind', text);
-    }
-    return null;
-  }
-  const side = compileSide(raw, kind, pointer, list);
-  const common = valueRecords(raw);
-  const given = raw.alternatives ?? [{}];
-  const alternatives = given.map((own, index) => {
-    const place = raw.alternatives === undefined ? null : at(at(pointer, 'alternatives'), index);
-    const whole = { ...common, ...own };
-    const pointerOf = (key: string) =>
-      at(place !== null && Object.hasOwn(own, key) ? place : pointer, key);
-    return compileParameters(whole, kind, side, evidence, pointerOf, list);
-  });
-  return { name, isOptional, isAbsent: false, kind, side, alternatives, evidence };
-}
-
-function compileAbsent(
-  name: string,
-  raw: InterfaceRecord,
-  evidence: Evidence,
-  pointer: string,
-  list: FaultList,
-): Face {
-  for (const key of Object.keys(raw)) {
-    if (key === 'absent' || key === 'evidence') continue;
-    const text = `A face that is absent has no "${key}".`;
-    list.fault(at(pointer, key), 'absent-face', text);
-  }
-  const none = { kind: null, side: null, alternatives: [] };
-  return { name, isOptional: false, isAbsent: true, ...none, evidence };
-}
-
-function compileSide(
-  raw: InterfaceRecord,
-  kind: Kind,
-  pointer: string,
-  list: FaultList,
-): string | null {
-  const { side } = raw;
-  if (kind.sides === null) {
-    if (side !== undefined) {
-      const text = `Both ends of "${kind.id}" are alike; leave "side" out.`;
-      list.fault(at(pointer, 'side'), 'side-not-wanted', text);
-    }
-    return null;
-  }
-  if (side !== undefined && kind.sides.includes(side)) return side;
-  const words = kind.sides.map((word) => `"${word}"`).join(' or ');
-  if (side === undefined) {
-    list.fault(pointer, 'missing-field', `"side" is missing: ${words}.`);
-  } else {
-    const text = `"${kind.id}" has no side "${side}": it is ${words}.${hint(side, kind.sides)}`;
-    list.fault(at(pointer, 'side'), 'unknown-side', text);
-  }
-  return null;
-}
-
-function valueRecords(raw: InterfaceRecord): Record<string, ValueRecord> {
-  const own = Object.entries(raw).filter(([key]) => !INTERFACE_FIELDS.includes(key));
-  return Object.fromEntries(own) as Record<string, ValueRecord>;
-}
-
-function compileParameters(
-  records: Readonly<Record<string, ValueRecord>>,
-  kind: Kind,
-  side: string | null,
-  evidence: Evidence,
-  pointerOf: (key: string) => string,
-  list: FaultList,
-): Values {
-  const values = new Map<string, Value>();
-  for (const [id, record] of Object.entries(records)) {
-    const parameter = kind.parameters.get(id);
-    const place = pointerOf(id);
-    if (parameter === undefined) {
-      const text = `"${kind.id}" has no parameter "${id}".${hint(id, kind.parameters.keys())}`;
-      list.fault(place, 'unknown-parameter', text);
-      continue;
-    }
-    if (parameter.of !== null && side !== null && parameter.of !== side) {
-      const text = `"${id}" belongs to the side "${parameter.of}", and this is "${side}".`;
-      list.fault(place, 'other-side', text);
-      continue;
-    }
-    const value = compileValue(record, parameter, evidence, place, list);
-    if (value !== null) values.set(id, value);
-  }
-  return values;
+/** Where every role of a part lists its faces, the part has no others. */
+function checkFaceName(name: string, roles: Roles, pointer: string, list: FaultList): void {
+  const { known, isPartly } = roles;
+  if (isPartly || known.some(({ faces }) => faces === null)) return;
+  if (known.some(({ id }) => list.lost.has(inside('roles', id, 'faces'), name))) return;
+  const listed = new Set(known.flatMap(({ faces }) => [...(faces ?? [])]));
+  if (listed.has(name)) return;
+  const text = `No role of this part has a face "${name}".${hint(name, listed)}`;
+  list.fault(pointer, 'unknown-face', text);
 }
 
 function compileOwnValues(
   record: PartRecord,
-  roles: readonly Role[],
+  roles: Roles,
   evidence: Evidence,
   pointer: string,
   list: FaultList,
 ): Values {
   const values = new Map<string, Value>();
-  for (const [id, raw] of Object.entries(record.values ?? {})) {
-    const place = at(pointer, id);
-    const spec = roles.map((role) => role.values.get(id)).find((found) => found !== undefined);
+  for (const [id, raw, place] of namedEntries(record.values ?? {}, pointer)) {
+    const spec = roles.known.flatMap((role) => role.values.get(id) ?? [])[0];
     if (spec === undefined) {
-      if (roles.length < record.roles.length) continue;
-      const known = roles.flatMap((role) => [...role.values.keys()]);
-      const text = `No role of this part has a value "${id}".${hint(id, known)}`;
-      list.fault(place, 'unknown-value', text);
+      if (!isLostValue(id, roles, list)) sayUnknownValue(id, roles, place, list);
       continue;
     }
     if (spec.term !== null) {
@@ -211,8 +147,47 @@ function compileOwnValues(
       list.fault(place, 'derived-value', text);
       continue;
     }
+    if (raw === undefined) continue;
     const value = compileValue(raw, spec, evidence, place, list);
     if (value !== null) values.set(id, value);
   }
   return values;
+}
+
+function isLostValue(id: string, { known, isPartly }: Roles, list: FaultList): boolean {
+  return (
+    isPartly ||
+    known.some((role) =>
+      list.lost.excuses(inside('roles', role.id, 'values'), id, role.values.keys()),
+    )
+  );
+}
+
+function sayUnknownValue(id: string, { known }: Roles, pointer: string, list: FaultList): void {
+  const words = known.flatMap((role) => [...role.values.keys()]);
+  const text = `No role of this part has a value "${id}".${hint(id, words)}`;
+  list.fault(pointer, 'unknown-value', text);
+}
+
+/** Parts that took one another's place in a circle have no last one to offer. */
+export function checkSuccession(
+  parts: ReadonlyMap<string, Part>,
+  pointers: ReadonlyMap<string, string>,
+  list: FaultList,
+): void {
+  const done = new Set<string>();
+  for (const start of parts.keys()) {
+    const path = new Set<string>();
+    let id: string | null = start;
+    while (id !== null && !done.has(id) && !path.has(id)) {
+      path.add(id);
+      id = parts.get(id)?.supersededBy ?? null;
+    }
+    if (id !== null && path.has(id)) {
+      const circle = [...path].slice([...path].indexOf(id));
+      const text = `These parts took one another's place: ${[...circle, id].join(', ')}.`;
+      list.fault(at(pointers.get(id) ?? '/parts', 'supersededBy'), 'circle', text);
+    }
+    for (const one of path) done.add(one);
+  }
 }

@@ -1,49 +1,32 @@
 /**
  * A document becomes a catalogue: the shape is read, every reference resolved, every value
- * understood. All faults of a document are said at once; an entity with a fault in its form is
- * known by its id, so that it does not cause further faults, but its content is not looked at.
+ * understood. All faults of a document are said at once, in the order of the document; what one
+ * fault makes doubtful is passed over in silence, so that each fault is said once, where it is.
  */
 
-import { compileCondition } from '../check/compile.js';
 import { type Band, type Couplings, DEFAULT_COUPLINGS } from '../check/coupling.js';
 import { readLiteral } from '../check/term.js';
 import { compare, sign } from '../quantity/rational.js';
-import type {
-  Catalogue,
-  Evidence,
-  Fact,
-  Kind,
-  Layout,
-  Part,
-  Role,
-  Rule,
-  Statement,
-  Vehicle,
-} from './catalogue.js';
+import type { Catalogue, Evidence, Fact, Kind, Layout } from './catalogue.js';
 import { compileKind, compileRole } from './compile-kind.js';
 import { compileLayout } from './compile-layout.js';
-import { compilePart } from './compile-part.js';
-import { compileStatement, compileVehicle } from './compile-vehicle.js';
+import { checkSuccession, compilePart } from './compile-part.js';
+import { compileRules } from './compile-rule.js';
+import { compileStatement } from './compile-statement.js';
+import { compileVehicle } from './compile-vehicle.js';
 import type {
   BandRecord,
   CatalogueDocument,
-  EntityList,
   FactRecord,
   KindRecord,
-  LayoutRecord,
   OfferRecord,
-  PartRecord,
-  RoleRecord,
-  RuleRecord,
-  StatementRecord,
-  VehicleRecord,
 } from './document.js';
-import { ENTITY_LISTS } from './document.js';
 import { findDoubts } from './doubts.js';
-import { at, type Fault, FaultList, hint } from './faults.js';
-import { readShape } from './read.js';
-import type { LayoutScope } from './scope.js';
-import { DOCUMENT_FIELDS, ENTITY_SHAPES, HEAD_FIELDS } from './shape.js';
+import { at, type Fault, FaultList, inDocumentOrder, quoted } from './faults.js';
+import { present, presentEntries } from './holes.js';
+import type { LayoutScope } from './layout-scope.js';
+import { inside } from './lost-names.js';
+import { byId, type DocumentRead, type Entities, readDocument } from './read-document.js';
 
 export interface Compiled {
   /** Null where the document has a fault. */
@@ -53,152 +36,76 @@ export interface Compiled {
   readonly warnings: readonly Fault[];
 }
 
-/** The records of one list whose form is right, each with its place, and the ids of all. */
-interface Readable<Record_> {
-  readonly records: readonly (readonly [Record_, string])[];
-  readonly ids: ReadonlySet<string>;
-}
-
-type Head = Omit<CatalogueDocument, EntityList>;
-
 /**
  * Compiles a parsed JSON value.
  *
  * @param builtIn the kinds that every catalogue has.
  */
 export function compileDocument(raw: unknown, builtIn: readonly KindRecord[]): Compiled {
-  const list = new FaultList();
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    list.fault('', 'not-a-document', 'A catalogue document is a JSON object.');
-    return { catalogue: null, document: null, faults: list.faults, warnings: [] };
-  }
-  const source = raw as Readonly<Record<string, unknown>>;
-  const head = readHead(source, list);
-  const lists = readLists(source, list);
-  const catalogue = head === null ? null : compileAll(head, lists, builtIn, list);
+  const first = new FaultList();
+  const { lost } = first;
+  const found = compileOnce(raw, builtIn, first);
+  const list = lost.isUnsettled ? new FaultList(lost.settled()) : first;
+  const { read, catalogue } = list === first ? found : compileOnce(raw, builtIn, list);
   const isClean = list.isClean && catalogue !== null;
+  if (isClean) findDoubts(catalogue, read?.lists ?? NOWHERE, list);
   return {
     catalogue: isClean ? catalogue : null,
-    document: isClean ? (source as unknown as CatalogueDocument) : null,
-    faults: list.faults,
-    warnings: list.warnings,
+    document: isClean ? (raw as CatalogueDocument) : null,
+    faults: inDocumentOrder(list.faults, raw),
+    warnings: inDocumentOrder(list.warnings, raw),
   };
 }
 
-function readHead(source: Readonly<Record<string, unknown>>, list: FaultList): Head | null {
-  const own = Object.entries(source).filter(([key]) => !Object.hasOwn(ENTITY_SHAPES, key));
-  for (const [key] of own) {
-    if (Object.hasOwn(HEAD_FIELDS, key)) continue;
-    const text = `There is no field "${key}" here.${hint(key, Object.keys(DOCUMENT_FIELDS))}`;
-    list.fault(at('', key), 'unknown-field', text);
-  }
-  const known = Object.fromEntries(own.filter(([key]) => Object.hasOwn(HEAD_FIELDS, key)));
-  const isRead = readShape({ is: 'object', fields: HEAD_FIELDS }, known, '', list);
-  if (!isRead) return null;
-  const head = known as unknown as Head;
-  if ((head.evidence as Partial<Evidence>).basis === undefined) {
-    const text =
-      '"basis" is missing: how what this document says is known, if nothing else is said.';
-    list.fault('/evidence', 'missing-field', text);
-    return null;
-  }
-  return head;
+function compileOnce(raw: unknown, builtIn: readonly KindRecord[], list: FaultList) {
+  const read = readDocument(raw, list);
+  return { read, catalogue: read === null ? null : compileAll(read, builtIn, list) };
 }
 
-type Lists = { readonly [List in EntityList]: Readable<unknown> };
-
-function readLists(source: Readonly<Record<string, unknown>>, list: FaultList): Lists {
-  const entries = ENTITY_LISTS.map((name) => [name, readList(name, source, list)] as const);
-  return Object.fromEntries(entries) as unknown as Lists;
-}
-
-function readList(
-  name: EntityList,
-  source: Readonly<Record<string, unknown>>,
-  list: FaultList,
-): Readable<unknown> {
-  const raw = Object.hasOwn(source, name) ? source[name] : [];
-  const records: [unknown, string][] = [];
-  const ids = new Set<string>();
-  if (!Array.isArray(raw)) {
-    list.fault(at('', name), 'not-a-list', `"${name}" is a list.`);
-    return { records, ids };
-  }
-  for (const [index, item] of raw.entries()) {
-    const pointer = at(at('', name), index);
-    const isRead = readShape(ENTITY_SHAPES[name], item, pointer, list);
-    const id = idOf(item);
-    if (id !== null && ids.has(id)) {
-      list.fault(at(pointer, 'id'), 'duplicate-id', `"${id}" is there twice.`);
-    }
-    if (id !== null) ids.add(id);
-    if (isRead) records.push([item, pointer]);
-  }
-  return { records, ids };
-}
-
-function idOf(item: unknown): string | null {
-  if (typeof item !== 'object' || item === null || !('id' in item)) return null;
-  return typeof item.id === 'string' ? item.id : null;
-}
+const NOWHERE = { parts: { records: [] }, layouts: { records: [] } };
 
 function compileAll(
-  head: Head,
-  lists: Lists,
+  { head, lists }: DocumentRead,
   builtIn: readonly KindRecord[],
   list: FaultList,
 ): Catalogue {
+  const { lang, currency = null } = head;
   const evidence: Evidence = head.evidence;
   const couplings = compileCouplings(head.couplings ?? {}, list);
-  const facts = compileFacts(lists.facts as Readable<FactRecord>, list);
-  const kinds = compileKinds(lists.kinds as Readable<KindRecord>, builtIn, list);
-  const kindIds = new Set([...kinds.keys(), ...lists.kinds.ids]);
-  const roles = new Map<string, Role>();
-  for (const [record, pointer] of (lists.roles as Readable<RoleRecord>).records) {
-    roles.set(record.id, compileRole(record, pointer, list));
-  }
+  const facts = byId(lists.facts, (record, pointer) => compileFact(record, pointer, list));
+  const kinds = compileKinds(lists.kinds, builtIn, list);
+  const kindIds = new Set([...builtIn.map(({ id }) => id), ...lists.kinds.ids]);
+  const roles = byId(lists.roles, (record, pointer) => compileRole(record, pointer, list));
   const roleIds = lists.roles.ids;
   const partIds = lists.parts.ids;
-  const parts = new Map<string, Part>();
-  for (const [record, pointer] of (lists.parts as Readable<PartRecord>).records) {
-    const names = { kinds, kindIds, roles, roleIds, partIds };
-    parts.set(record.id, compilePart(record, names, evidence, pointer, list));
-  }
+  const partNames = { kinds, kindIds, roles, roleIds, partIds };
+  const parts = byId(lists.parts, (record, pointer) =>
+    compilePart(record, partNames, evidence, pointer, list),
+  );
+  checkSuccession(parts, new Map(lists.parts.records.map(([{ id }, place]) => [id, place])), list);
+  const vocabulary = { roles, roleIds, kinds, parts, partIds, facts };
+  const compiled = byId(lists.layouts, (record, pointer) =>
+    compileLayout(record, vocabulary, pointer, list),
+  );
   const layouts = new Map<string, Layout>();
   const scopes = new Map<string, LayoutScope>();
-  for (const [record, pointer] of (lists.layouts as Readable<LayoutRecord>).records) {
-    const vocabulary = { roles, roleIds, kinds, parts, partIds, facts };
-    const { layout, scope } = compileLayout(record, vocabulary, pointer, list);
-    layouts.set(record.id, layout);
-    scopes.set(record.id, scope);
+  for (const [id, { layout, scope }] of compiled) {
+    layouts.set(id, layout);
+    scopes.set(id, scope);
   }
   const layoutIds = lists.layouts.ids;
-  const vehicleNames = { layouts, layoutIds, parts, partIds, facts };
-  const vehicles = new Map<string, Vehicle>();
-  for (const [record, pointer] of (lists.vehicles as Readable<VehicleRecord>).records) {
-    const vehicle = compileVehicle(record, vehicleNames, evidence, pointer, list);
-    if (vehicle !== null) vehicles.set(record.id, vehicle);
-  }
-  const rules = compileRules(
-    lists.rules as Readable<RuleRecord>,
-    scopes,
-    layoutIds,
-    evidence,
-    list,
+  const names = { layouts, layoutIds, parts, partIds, facts };
+  const vehicles = byId(lists.vehicles, (record, pointer) =>
+    compileVehicle(record, names, evidence, pointer, list),
   );
-  const statements: Statement[] = [];
-  for (const [record, pointer] of (lists.statements as Readable<StatementRecord>).records) {
-    const names = { ...vehicleNames, vehicles, vehicleIds: lists.vehicles.ids };
-    statements.push(compileStatement(record, names, evidence, pointer, list));
-  }
-  const offers = compileOffers(lists.offers as Readable<OfferRecord>, partIds, head, list);
-  const { lang, currency = null } = head;
-  const catalogue: Catalogue = {
-    ...{ lang, currency, evidence, couplings, facts, kinds, roles, parts, layouts, vehicles },
-    ...{ rules, statements, offers },
-  };
-  findDoubts(catalogue, lists, list);
-  return catalogue;
+  const rules = compileRules(lists.rules.records, { scopes, layoutIds }, evidence, list);
+  const statementNames = { ...names, vehicles, vehicleIds: lists.vehicles.ids };
+  const statements = lists.statements.records.map(([record, pointer]) =>
+    compileStatement(record, statementNames, evidence, pointer, list),
+  );
+  const offers = compileOffers(lists.offers, partIds, currency, list);
+  const vocabularyOf = { lang, currency, evidence, couplings, facts, kinds, roles };
+  return { ...vocabularyOf, parts, layouts, vehicles, rules, statements, offers };
 }
 
 function compileCouplings(
@@ -206,12 +113,12 @@ function compileCouplings(
   list: FaultList,
 ): Couplings {
   const couplings = new Map(DEFAULT_COUPLINGS);
-  for (const [id, record] of Object.entries(records)) {
-    const place = at('/couplings', id);
+  for (const [id, record, place] of presentEntries(records, '/couplings')) {
     const limits = (['pass', 'warn', 'refuse'] as const).map((key) => {
+      if (list.isUnread(at(place, key))) return null;
       const read = readLiteral(record[key]);
       if (read !== null && read.dimension === '1' && sign(read.value) >= 0) return read.value;
-      const text = `"${record[key]}" is no share of one, such as "0.5 %".`;
+      const text = `${quoted(record[key])} is no share of one, such as "0.5 %".`;
       list.fault(at(place, key), 'malformed', text);
       return null;
     });
@@ -226,130 +133,68 @@ function compileCouplings(
   return couplings;
 }
 
-function compileFacts(lists: Readable<FactRecord>, list: FaultList): Map<string, Fact> {
-  const facts = new Map<string, Fact>();
-  for (const [record, pointer] of lists.records) {
-    const values = new Map(record.values.map(({ id, name }) => [id, name]));
-    if (values.size < record.values.length) {
-      const text = 'Two values of this fact have one id.';
-      list.fault(at(pointer, 'values'), 'duplicate-id', text);
-    }
-    const { id, name, how = null } = record;
-    facts.set(id, { id, name, values, how });
+function compileFact(record: FactRecord, pointer: string, list: FaultList): Fact {
+  const { id, name, how = null } = record;
+  const place = at(pointer, 'values');
+  const space = inside('facts', id, 'values');
+  const values = new Map<string, FactRecord['name']>();
+  const read = [...present(record.values, place)];
+  if (list.isUnread(place)) list.lost.addAll(space);
+  for (let hole = record.values.length - read.length; hole > 0; hole -= 1)
+    list.lost.addNameless(space);
+  for (const [value, valuePlace] of read) {
+    if (list.isUnread(at(valuePlace, 'id'))) list.lost.addNameless(space, value.id);
+    else if (values.has(value.id)) {
+      const text = `Two values of this fact are called ${quoted(value.id)}.`;
+      list.fault(at(valuePlace, 'id'), 'duplicate-id', text);
+      list.lost.addDoubled(space, value.id);
+    } else values.set(value.id, value.name);
   }
-  return facts;
+  return { id, name, values, how };
 }
 
 function compileKinds(
-  lists: Readable<KindRecord>,
+  entities: Entities<KindRecord>,
   builtIn: readonly KindRecord[],
   list: FaultList,
 ): Map<string, Kind> {
   const kinds = new Map<string, Kind>();
-  for (const record of builtIn) {
-    const own = new FaultList();
-    kinds.set(record.id, compileKind(record, true, '', own));
-    const [first] = own.faults;
-    if (first !== undefined) {
-      throw new Error(`built-in kind ${record.id}${first.pointer}: ${first.text}`);
-    }
-  }
-  for (const [record, pointer] of lists.records) {
-    if (kinds.get(record.id)?.isBuiltIn) {
+  for (const record of builtIn) kinds.set(record.id, compileBuiltIn(record));
+  const own = byId(entities, (record, pointer) => {
+    if (kinds.has(record.id)) {
       const text = `"${record.id}" is built in; call yours something else.`;
       list.fault(at(pointer, 'id'), 'duplicate-id', text);
-      continue;
+      list.lost.addDoubled('kinds', record.id);
     }
-    kinds.set(record.id, compileKind(record, false, pointer, list));
+    return compileKind(record, false, pointer, list);
+  });
+  for (const [id, kind] of own) {
+    // Faces of a kind that is there twice may mean either.
+    if (!kinds.delete(id)) kinds.set(id, kind);
   }
   return kinds;
 }
 
-function compileRules(
-  lists: Readable<RuleRecord>,
-  scopes: ReadonlyMap<string, LayoutScope>,
-  layoutIds: ReadonlySet<string>,
-  inherited: Evidence,
-  list: FaultList,
-): Map<string, Rule[]> {
-  const rules = new Map<string, Rule[]>([...scopes.keys()].map((id) => [id, []]));
-  for (const [record, pointer] of lists.records) {
-    for (const [index, id] of (record.layouts ?? []).entries()) {
-      if (layoutIds.has(id)) continue;
-      const text = `There is no layout "${id}".${hint(id, layoutIds)}`;
-      list.fault(at(at(pointer, 'layouts'), index), 'unknown-layout', text);
-    }
-    const effects = [record.needs, record.excludes, record.note, record.caution];
-    if (effects.every((effect) => effect === undefined)) {
-      const text = 'A rule needs an effect: "needs", "excludes", "note" or "caution".';
-      list.fault(pointer, 'missing-field', text);
-    }
-    compileRuleEverywhere(record, scopes, rules, inherited, pointer, list);
-  }
-  return rules;
-}
-
-/**
- * A rule is compiled for every layout it speaks of. Where it names none, it speaks of all
- * layouts that know its words, and has a fault only if no layout does.
- */
-function compileRuleEverywhere(
-  record: RuleRecord,
-  scopes: ReadonlyMap<string, LayoutScope>,
-  rules: ReadonlyMap<string, Rule[]>,
-  inherited: Evidence,
-  pointer: string,
-  list: FaultList,
-): void {
-  const isNamed = record.layouts !== undefined;
-  const wanted = record.layouts ?? [...scopes.keys()];
-  let best: FaultList | null = null;
-  let isUsed = false;
-  for (const id of wanted) {
-    const scope = scopes.get(id);
-    if (scope === undefined) continue;
-    const own = new FaultList();
-    const rule = compileRule(record, scope, inherited, pointer, own);
-    if (rule !== null && own.isClean) {
-      rules.get(id)?.push(rule);
-      isUsed = true;
-    } else if (best === null || own.faults.length < best.faults.length || isNamed) best = own;
-  }
-  if (best === null || (isUsed && !isNamed)) return;
-  for (const { pointer: place, code, text } of best.faults) list.fault(place, code, text);
-}
-
-function compileRule(
-  record: RuleRecord,
-  scope: LayoutScope,
-  inherited: Evidence,
-  pointer: string,
-  list: FaultList,
-): Rule | null {
-  const condition = (key: 'when' | 'needs' | 'excludes') =>
-    record[key] === undefined ? null : compileCondition(record[key], scope, at(pointer, key), list);
-  const when = condition('when');
-  const needs = condition('needs');
-  const excludes = condition('excludes');
-  if (when === null || !list.isClean) return null;
-  const { id, note = null, caution = null, because } = record;
-  const evidence = { ...inherited, ...record.evidence };
-  return { id, when, needs, excludes, note, caution, because, evidence };
+function compileBuiltIn(record: KindRecord): Kind {
+  const own = new FaultList();
+  const kind = compileKind(record, true, '', own);
+  const [first] = own.faults;
+  if (first === undefined) return kind;
+  throw new Error(`built-in kind ${record.id}${first.pointer}: ${first.text}`);
 }
 
 function compileOffers(
-  lists: Readable<OfferRecord>,
+  { records }: Entities<OfferRecord>,
   partIds: ReadonlySet<string>,
-  head: Head,
+  currency: string | null,
   list: FaultList,
 ): OfferRecord[] {
-  if (lists.records.length > 0 && head.currency === undefined) {
-    list.fault('', 'missing-field', '"currency" is missing: offers have prices.');
+  if (records.length > 0 && currency === null && !list.isUnread('/currency')) {
+    list.missing('', 'currency', 'offers have prices');
   }
-  for (const [record, pointer] of lists.records) {
+  for (const [record, pointer] of records) {
     if (partIds.has(record.for)) continue;
-    const text = `There is no part "${record.for}".${hint(record.for, partIds)}`;
-    list.fault(at(pointer, 'for'), 'unknown-part', text);
+    list.unknown(record.for, { sort: 'parts', pointer: at(pointer, 'for'), known: partIds });
   }
-  return lists.records.map(([record]) => record);
+  return records.map(([record]) => record);
 }

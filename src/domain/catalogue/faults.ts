@@ -3,6 +3,11 @@
  * a sentence that a parts person understands. A fault refuses the document; a warning does not.
  */
 
+import { nearest, quoted } from './likeness.js';
+import { LostNames, type NameSpace } from './lost-names.js';
+
+export { nearest, quoted } from './likeness.js';
+
 export interface Fault {
   /** RFC 6901 pointer into the document, '' for the whole. */
   readonly pointer: string;
@@ -11,16 +16,92 @@ export interface Fault {
   readonly text: string;
 }
 
+/** What a name can be the name of, with the code of the fault that nothing has it. */
+export const SORTS = {
+  facts: { one: 'fact', code: 'unknown-fact' },
+  kinds: { one: 'kind', code: 'unknown-kind' },
+  roles: { one: 'role', code: 'unknown-role' },
+  parts: { one: 'part', code: 'unknown-part' },
+  layouts: { one: 'layout', code: 'unknown-layout' },
+  vehicles: { one: 'vehicle', code: 'unknown-vehicle' },
+  positions: { one: 'position', code: 'unknown-position' },
+  matings: { one: 'mating', code: 'unknown-mating' },
+  sides: { one: 'side', code: 'unknown-side' },
+  parameters: { one: 'parameter', code: 'unknown-parameter' },
+  values: { one: 'value', code: 'unknown-value' },
+} as const;
+
+export type Sort = keyof typeof SORTS;
+
+/** A name that nothing has. */
+export interface UnknownName {
+  readonly sort: Sort;
+  readonly pointer: string;
+  /** What could have been meant. */
+  readonly known: Iterable<string>;
+  /** Where the name is looked up, if not in a list of the document. */
+  readonly space?: NameSpace;
+  /** Said instead of "There is no …". */
+  readonly text?: string;
+}
+
 export class FaultList {
   readonly faults: Fault[] = [];
   readonly warnings: Fault[] = [];
+  readonly lost: LostNames;
+  readonly #touched = new Set<string>();
+  readonly #unread = new Set<string>();
+
+  /** @param lost shared by lists that speak of one document. */
+  constructor(lost: LostNames = LostNames.none()) {
+    this.lost = lost;
+  }
 
   fault(pointer: string, code: string, text: string): void {
     this.faults.push({ pointer, code, text });
+    this.#touch(pointer);
   }
 
   warn(pointer: string, code: string, text: string): void {
     this.warnings.push({ pointer, code, text });
+  }
+
+  /** A field that must be there is not. */
+  missing(pointer: string, field: string, text: string): void {
+    this.fault(pointer, 'missing-field', `"${field}" is missing: ${text}.`);
+    this.unread(at(pointer, field));
+  }
+
+  /** Says that nothing has this name, unless the fault lies with the thing itself. */
+  unknown(name: string, { sort, pointer, known, space = sort, text }: UnknownName): void {
+    const words = [...known];
+    if (this.lost.excuses(space, name, words)) return;
+    const { one, code } = SORTS[sort];
+    const said = text ?? `There is no ${one} ${quoted(name)}.`;
+    this.fault(pointer, code, `${said}${hint(name, words)}`);
+  }
+
+  /** What stands at this very place cannot be used: its faults are said, it is left out. */
+  unread(pointer: string): void {
+    this.#unread.add(pointer);
+    this.#touch(pointer);
+  }
+
+  isUnread(pointer: string): boolean {
+    return this.#unread.has(pointer);
+  }
+
+  /** Whether there is a fault at this place or anywhere below it. */
+  isTouched(pointer: string): boolean {
+    return this.#touched.has(pointer);
+  }
+
+  #touch(pointer: string): void {
+    let place = pointer;
+    while (!this.#touched.has(place)) {
+      this.#touched.add(place);
+      place = place.slice(0, Math.max(0, place.lastIndexOf('/')));
+    }
   }
 
   get isClean(): boolean {
@@ -33,37 +114,49 @@ export function at(pointer: string, step: string | number): string {
   return `${pointer}/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`;
 }
 
-/** The likeliest word that was meant, for "did you mean": one or two letters away, else none. */
-export function nearest(word: string, known: Iterable<string>): string | null {
-  let best: string | null = null;
-  let bestDistance = 3;
-  for (const candidate of known) {
-    if (Math.abs(candidate.length - word.length) >= bestDistance) continue;
-    const distance = editDistance(word, candidate);
-    if (distance < bestDistance) {
-      best = candidate;
-      bestDistance = distance;
-    }
-  }
-  return best;
-}
-
-/** Levenshtein distance, row by row. */
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i += 1) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j += 1) {
-      const change = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
-    }
-    row = next;
-  }
-  return row[b.length] ?? 0;
-}
-
 /** " Did you mean 'x'?" or nothing. */
 export function hint(word: string, known: Iterable<string>): string {
   const guess = nearest(word, known);
   return guess === null ? '' : ` Did you mean '${guess}'?`;
+}
+
+/** Faults in the order of their places in the document; those of one place as they were said. */
+export function inDocumentOrder(faults: readonly Fault[], document: unknown): Fault[] {
+  const order = new KeyOrder();
+  const placed = faults.map((fault) => ({ fault, path: order.pathOf(fault.pointer, document) }));
+  return placed.sort((a, b) => comparePaths(a.path, b.path)).map(({ fault }) => fault);
+}
+
+/** The order in which the keys of each object were written. */
+class KeyOrder {
+  readonly #known = new Map<object, ReadonlyMap<string, number>>();
+
+  pathOf(pointer: string, document: unknown): number[] {
+    const path: number[] = [];
+    let value = document;
+    for (const escaped of pointer.split('/').slice(1)) {
+      if (typeof value !== 'object' || value === null) break;
+      const step = escaped.replaceAll('~1', '/').replaceAll('~0', '~');
+      path.push(Array.isArray(value) ? Number(step) : (this.#keysOf(value).get(step) ?? -1));
+      value = (value as Readonly<Record<string, unknown>>)[step];
+    }
+    return path;
+  }
+
+  #keysOf(value: object): ReadonlyMap<string, number> {
+    const known = this.#known.get(value);
+    if (known !== undefined) return known;
+    const keys = new Map(Object.keys(value).map((key, index) => [key, index]));
+    this.#known.set(value, keys);
+    return keys;
+  }
+}
+
+function comparePaths(a: readonly number[], b: readonly number[]): number {
+  for (const [depth, step] of a.entries()) {
+    const other = b[depth];
+    if (other === undefined) return 1;
+    if (step !== other) return step - other;
+  }
+  return a.length - b.length;
 }

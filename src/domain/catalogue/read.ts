@@ -1,252 +1,204 @@
 /**
  * Reads a document against its shape and says every fault, each with its pointer. Knows forms,
  * not meaning: whether a part exists that a vehicle names is the business of `compile.ts`.
+ *
+ * What is read is a copy, in which whatever cannot be used is left out, so that one fault hides
+ * no other: an unknown or faulty field is gone; a faulty item of a list or entry of a map is a
+ * hole (`undefined`), which keeps its place or its name; a field that must be there stands
+ * empty (`''`, `[]`, `{}`). The copy of a document without a fault is that document.
  */
 
-import { at, type FaultList, hint } from './faults.js';
+import type { EvidenceRecord } from './document.js';
+import { at, type FaultList, hint, nearest, quoted } from './faults.js';
+import {
+  hasGoodCharacters,
+  isLonger,
+  isObject,
+  readId,
+  readScalar,
+  readText,
+} from './read-text.js';
+import { readValue } from './read-value.js';
 import { EVIDENCE, type Fields, type Shape } from './shape.js';
 
-/** Ids, parameter names and enumerated values. */
-export const ID_PATTERN = /^[a-z0-9][a-z0-9-]{0,63}$/;
-
-/** Words that mean something of their own wherever an id may stand. */
-export const RESERVED_IDS: ReadonlySet<string> = new Set([
-  'none',
-  'unknown',
-  'latest',
-  'draft',
-  'choices',
-  'batch',
-  'recheck',
-  'matings',
-]);
-
-const LONGEST_TEXT = 2000;
+export { ID_PATTERN, RESERVED_IDS } from './grammar.js';
 
 /** Reads one value against its shape; true if it has no fault. */
 export function readShape(shape: Shape, raw: unknown, pointer: string, list: FaultList): boolean {
   const before = list.faults.length;
-  check(shape, raw, pointer, list);
+  readTolerantly(shape, raw, pointer, list);
   return list.faults.length === before;
 }
 
-function check(shape: Shape, raw: unknown, pointer: string, list: FaultList): void {
+/**
+ * Reads one value against its shape.
+ *
+ * @returns a copy without what is faulty, or undefined where nothing can be used.
+ */
+export function readTolerantly(
+  shape: Shape,
+  raw: unknown,
+  pointer: string,
+  list: FaultList,
+): unknown {
+  const read = readForm(shape, raw, pointer, list);
+  if (read === undefined) list.unread(pointer);
+  return read;
+}
+
+function readForm(shape: Shape, raw: unknown, pointer: string, list: FaultList): unknown {
   switch (shape.is) {
     case 'text':
-      return checkText(raw, pointer, list);
+      return readText(raw, pointer, list);
     case 'string':
-      return checkString(shape, raw, pointer, list);
+      return readString(shape, raw, pointer, list);
     case 'id':
-      return checkId(raw, pointer, list);
+      return readId(raw, pointer, list);
     case 'boolean':
-      if (typeof raw !== 'boolean') list.fault(pointer, 'not-a-boolean', 'This is true or false.');
-      return;
+      if (typeof raw === 'boolean') return raw;
+      return list.fault(pointer, 'not-a-boolean', 'Wanted here: true or false.');
     case 'integer':
-      return checkInteger(shape, raw, pointer, list);
+      return readInteger(shape, raw, pointer, list);
     case 'enum':
-      return checkEnum(shape.of, raw, pointer, list);
+      return readEnum(shape.of, raw, pointer, list);
     case 'scalar':
-      if (!isScalar(raw)) list.fault(pointer, 'not-a-value', sayScalar(raw));
-      return;
+      return readScalar(raw, pointer, list);
     case 'value':
-      return checkValue(raw, pointer, list);
+      return readValue(raw, (own, place) => readEvidence(own, place, list), pointer, list);
     case 'term':
     case 'check':
     case 'condition':
-      return;
+      return raw;
     case 'list':
-      return checkList(shape, raw, pointer, list);
+      return readList(shape, raw, pointer, list);
     case 'map':
-      return checkMap(shape.of, raw, pointer, list);
+      return readMap(shape.of, raw, pointer, list);
     case 'nullable':
-      if (raw !== null) check(shape.of, raw, pointer, list);
-      return;
+      return raw === null ? null : readForm(shape.of, raw, pointer, list);
     case 'either':
-      return checkEither(shape.of, shape.says, raw, pointer, list);
+      return readEither(shape.of, shape.says, raw, pointer, list);
     case 'object':
-      return checkObject(shape.fields, shape.rest, raw, pointer, list);
+      return readObject(shape.fields, shape.rest, raw, pointer, list);
   }
 }
 
-function checkText(raw: unknown, pointer: string, list: FaultList): void {
-  if (typeof raw === 'string') return checkPlainText(raw, pointer, list);
-  if (!isObject(raw) || Object.keys(raw).length === 0) {
-    list.fault(pointer, 'not-a-text', 'This is a text, or an object of texts by language.');
-    return;
-  }
-  for (const [language, text] of Object.entries(raw)) {
-    const place = at(pointer, language);
-    if (!/^[a-z]{2,3}(-[A-Z]{2})?$/.test(language)) {
-      list.fault(place, 'not-a-language', `"${language}" is no language, such as "en".`);
-    } else if (typeof text !== 'string') list.fault(place, 'not-a-text', 'This is a text.');
-    else checkPlainText(text, place, list);
-  }
+function readEvidence(raw: unknown, pointer: string, list: FaultList): EvidenceRecord | undefined {
+  return readTolerantly(EVIDENCE, raw, pointer, list) as EvidenceRecord | undefined;
 }
 
-function checkPlainText(text: string, pointer: string, list: FaultList): void {
-  if (text.trim() === '') list.fault(pointer, 'empty-text', 'A text may not be empty.');
-  else if (text.length > LONGEST_TEXT) {
-    list.fault(pointer, 'too-long', `A text has ${LONGEST_TEXT} characters at most.`);
-  } else checkCharacters(text, pointer, list);
-}
-
-/** Control characters and lone surrogates cannot be stored and given back unchanged. */
-function checkCharacters(text: string, pointer: string, list: FaultList): void {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
-  if (/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.test(text)) {
-    list.fault(pointer, 'control-character', 'A text may not hold control characters.');
-  } else if (/\p{Cs}/u.test(text)) {
-    list.fault(pointer, 'lone-surrogate', 'This text is no well-formed Unicode.');
-  }
-}
-
-function checkString(
+function readString(
   shape: Shape & { is: 'string' },
   raw: unknown,
   pointer: string,
   list: FaultList,
-): void {
+): string | undefined {
   if (typeof raw !== 'string' || raw.trim() === '') {
-    list.fault(pointer, 'not-a-text', `This is ${shape.says ?? 'a text'}.`);
-  } else if (raw.length > shape.max) {
+    list.fault(pointer, 'not-a-text', `Wanted here: ${shape.says ?? 'a text'}.`);
+  } else if (shape.pattern !== undefined && !new RegExp(shape.pattern, 'u').test(raw)) {
+    const text = `${quoted(raw)} is not ${shape.says ?? 'of the right form'}.`;
+    list.fault(pointer, 'malformed', text);
+  } else if (isLonger(raw, shape.max)) {
     list.fault(pointer, 'too-long', `This has ${shape.max} characters at most.`);
-  } else if (shape.pattern !== undefined && !new RegExp(shape.pattern).test(raw)) {
-    list.fault(pointer, 'malformed', `"${raw}" is not ${shape.says ?? 'of the right form'}.`);
-  } else checkCharacters(raw, pointer, list);
+  } else if (hasGoodCharacters(raw, pointer, list)) return raw;
+  return undefined;
 }
 
-function checkId(raw: unknown, pointer: string, list: FaultList): void {
-  if (typeof raw === 'string' && ID_PATTERN.test(raw)) {
-    if (RESERVED_IDS.has(raw)) {
-      list.fault(pointer, 'reserved-id', `"${raw}" has a meaning of its own; choose another id.`);
-    }
-    return;
-  }
-  const said = typeof raw === 'string' ? `"${raw.slice(0, 80)}" is no id: an` : 'An';
-  const text = `${said} id is small letters, digits and dashes, at most 64.`;
-  list.fault(pointer, 'not-an-id', text);
-}
-
-function checkInteger(
+function readInteger(
   shape: Shape & { is: 'integer' },
   raw: unknown,
   pointer: string,
   list: FaultList,
-): void {
-  const fits = typeof raw === 'number' && Number.isSafeInteger(raw);
-  if (fits && raw >= shape.min && raw <= shape.max) return;
-  list.fault(pointer, 'not-an-integer', `This is a whole number, ${shape.min} to ${shape.max}.`);
+): number | undefined {
+  const isWhole = typeof raw === 'number' && Number.isSafeInteger(raw);
+  if (isWhole && raw >= shape.min && raw <= shape.max) return raw;
+  list.fault(
+    pointer,
+    'not-an-integer',
+    `Wanted here: a whole number, ${shape.min} to ${shape.max}.`,
+  );
+  return undefined;
 }
 
-function checkEnum(
+function readEnum(
   of: readonly (string | number)[],
   raw: unknown,
   pointer: string,
   list: FaultList,
-): void {
-  if (of.some((option) => option === raw)) return;
-  const words = of.map((option) => JSON.stringify(option)).join(', ');
+): string | number | undefined {
+  const meant = of.find((option) => option === raw);
+  if (meant !== undefined) return meant;
+  const [only, ...others] = of.map((option) => JSON.stringify(option));
+  const words =
+    others.length === 0
+      ? `Wanted here: ${only}.`
+      : `Wanted here: one of ${only}, ${others.join(', ')}.`;
   const guess = typeof raw === 'string' ? hint(raw, of.map(String)) : '';
-  list.fault(pointer, 'not-one-of', `This is one of ${words}.${guess}`);
+  list.fault(pointer, 'not-one-of', `${words}${guess}`);
+  return undefined;
 }
 
-function isObject(raw: unknown): raw is Readonly<Record<string, unknown>> {
-  return typeof raw === 'object' && raw !== null && !Array.isArray(raw);
-}
-
-function isScalar(raw: unknown): boolean {
-  if (typeof raw === 'string') return raw.trim() !== '' && raw.length <= 64;
-  return typeof raw === 'number' && Number.isSafeInteger(raw);
-}
-
-function sayScalar(raw: unknown): string {
-  if (typeof raw === 'number') {
-    return 'Write numbers that are not whole as text ("3.583"), so that no digit is lost.';
-  }
-  return 'A value is a text of at most 64 characters, such as "56.1 mm", or a whole number.';
-}
-
-function checkScalarOrList(raw: unknown, pointer: string, list: FaultList): void {
-  if (!Array.isArray(raw)) {
-    if (!isScalar(raw)) list.fault(pointer, 'not-a-value', sayScalar(raw));
-    return;
-  }
-  if (raw.length === 0) list.fault(pointer, 'empty-list', 'A list of values may not be empty.');
-  for (const [index, item] of raw.entries()) {
-    if (!isScalar(item)) list.fault(at(pointer, index), 'not-a-value', sayScalar(item));
-  }
-}
-
-function checkValue(raw: unknown, pointer: string, list: FaultList): void {
-  if (!isObject(raw)) return checkScalarOrList(raw, pointer, list);
-  const isChoice = Object.hasOwn(raw, 'choose');
-  const known = isChoice ? ['choose', 'evidence'] : ['is', 'evidence', 'tool'];
-  for (const key of Object.keys(raw)) {
-    if (known.includes(key)) continue;
-    list.fault(at(pointer, key), 'unknown-field', `A value has no "${key}".${hint(key, known)}`);
-  }
-  if (Object.hasOwn(raw, 'evidence')) check(EVIDENCE, raw.evidence, at(pointer, 'evidence'), list);
-  if (isChoice) return checkChoose(raw.choose, at(pointer, 'choose'), list);
-  if (!Object.hasOwn(raw, 'is')) {
-    const text = 'A value is a text, {"is": …} with evidence, or {"choose": …}.';
-    list.fault(pointer, 'not-a-value', text);
-  } else checkScalarOrList(raw.is, at(pointer, 'is'), list);
-  if (Object.hasOwn(raw, 'tool')) checkId(raw.tool, at(pointer, 'tool'), list);
-}
-
-function checkChoose(raw: unknown, pointer: string, list: FaultList): void {
-  const isSet = isObject(raw) && Object.keys(raw).length === 1 && Array.isArray(raw.of);
-  const options: unknown = isSet ? raw.of : raw;
-  if (!Array.isArray(options) || (!isSet && options.length !== 2) || options.length === 0) {
-    const text = 'A choice is a range ["600 mm", "1900 mm"], or {"of": [one, or, another]}.';
-    list.fault(pointer, 'not-a-choice', text);
-    return;
-  }
-  const place = isSet ? at(pointer, 'of') : pointer;
-  for (const [index, option] of options.entries()) {
-    if (!isScalar(option)) list.fault(at(place, index), 'not-a-value', sayScalar(option));
-  }
-}
-
-function checkList(
-  shape: Shape & { is: 'list' },
+function readList(
+  { of, min = 0, max = Number.POSITIVE_INFINITY }: Shape & { is: 'list' },
   raw: unknown,
   pointer: string,
   list: FaultList,
-): void {
-  const { min = 0, max = Number.POSITIVE_INFINITY } = shape;
+): readonly unknown[] | undefined {
   if (!Array.isArray(raw)) {
-    list.fault(pointer, 'not-a-list', 'This is a list.');
-    return;
+    list.fault(pointer, 'not-a-list', 'Wanted here: a list.');
+    return undefined;
   }
-  if (raw.length < min || raw.length > max) {
-    const text = min === max ? `This list has ${min} items.` : `This list needs ${min} or more.`;
-    list.fault(pointer, 'wrong-length', raw.length > max ? `At most ${max} items.` : text);
-  }
-  for (const [index, item] of raw.entries()) check(shape.of, item, at(pointer, index), list);
+  const isWrong = raw.length < min || raw.length > max;
+  if (isWrong) list.fault(pointer, 'wrong-length', sayLength(min, max, raw.length));
+  if (raw.length > max) return undefined;
+  const items = raw.map((item, index) => readTolerantly(of, item, at(pointer, index), list));
+  const isWhole = !isWrong && !items.includes(undefined);
+  return isWhole || (min !== max && items.length > 0) ? items : undefined;
 }
 
-function checkMap(of: Shape, raw: unknown, pointer: string, list: FaultList): void {
+function sayLength(min: number, max: number, length: number): string {
+  if (min === max) return `This list has exactly ${min} items.`;
+  if (length > max) return `This list has ${max} items at most.`;
+  return min === 1 ? 'This list may not be empty.' : `This list needs ${min} items or more.`;
+}
+
+function readMap(
+  of: Shape,
+  raw: unknown,
+  pointer: string,
+  list: FaultList,
+): Readonly<Record<string, unknown>> | undefined {
   if (!isObject(raw)) {
-    list.fault(pointer, 'not-an-object', 'This is an object, with a name for each entry.');
-    return;
+    list.fault(pointer, 'not-an-object', 'Wanted here: an object, with a name for each entry.');
+    return undefined;
   }
-  for (const [key, item] of Object.entries(raw)) {
-    checkId(key, at(pointer, key), list);
-    check(of, item, at(pointer, key), list);
-  }
+  return Object.fromEntries(
+    Object.entries(raw).map(([key, item]) => [key, readEntry(of, key, item, pointer, list)]),
+  );
 }
 
-function checkEither(
+function readEntry(
+  of: Shape,
+  key: string,
+  item: unknown,
+  pointer: string,
+  list: FaultList,
+): unknown {
+  const place = at(pointer, key);
+  const isNamed = readId(key, place, list) !== undefined;
+  const read = readTolerantly(of, item, place, list);
+  return isNamed ? read : undefined;
+}
+
+function readEither(
   of: readonly Shape[],
   says: string,
   raw: unknown,
   pointer: string,
   list: FaultList,
-): void {
+): unknown {
   const meant = of.find((shape) => couldBe(shape, raw));
-  if (meant === undefined) list.fault(pointer, 'malformed', `This is ${says}.`);
-  else check(meant, raw, pointer, list);
+  if (meant !== undefined) return readForm(meant, raw, pointer, list);
+  return list.fault(pointer, 'malformed', `Wanted here: ${says}.`);
 }
 
 function couldBe(shape: Shape, raw: unknown): boolean {
@@ -263,32 +215,81 @@ function couldBe(shape: Shape, raw: unknown): boolean {
   }
 }
 
-function checkObject(
+function readObject(
   fields: Fields,
   rest: Shape | undefined,
   raw: unknown,
   pointer: string,
   list: FaultList,
-): void {
+): Readonly<Record<string, unknown>> | undefined {
   if (!isObject(raw)) {
-    list.fault(pointer, 'not-an-object', 'This is an object with named fields.');
-    return;
+    list.fault(pointer, 'not-an-object', 'Wanted here: an object with named fields.');
+    return undefined;
   }
+  if (rest === undefined) sayUnknownFields(fields, raw, pointer, list);
+  const read: [string, unknown][] = [];
   for (const [name, field] of Object.entries(fields)) {
-    if (Object.hasOwn(raw, name)) check(field.shape, raw[name], at(pointer, name), list);
-    else if (field.required) {
-      list.fault(pointer, 'missing-field', `"${name}" is missing: ${field.says}.`);
-    }
+    const place = at(pointer, name);
+    const isThere = Object.hasOwn(raw, name);
+    if (!isThere && field.required && !list.isUnread(place))
+      list.missing(pointer, name, field.says);
+    const value = isThere ? readTolerantly(field.shape, raw[name], place, list) : undefined;
+    if (value !== undefined) read.push([name, value]);
+    else if (field.required) read.push([name, insteadOf(name, field.shape, raw)]);
   }
   for (const [name, item] of Object.entries(raw)) {
+    if (rest === undefined || Object.hasOwn(fields, name)) continue;
+    read.push([name, readEntry(rest, name, item, pointer, list)]);
+  }
+  return Object.fromEntries(read);
+}
+
+/** Says which fields there are not. One that was probably meant counts as unreadable, not lacking. */
+export function sayUnknownFields(
+  fields: Fields,
+  raw: Readonly<Record<string, unknown>>,
+  pointer: string,
+  list: FaultList,
+): void {
+  const absent = new Set(Object.keys(fields).filter((name) => !Object.hasOwn(raw, name)));
+  for (const name of Object.keys(raw)) {
     if (Object.hasOwn(fields, name)) continue;
-    const place = at(pointer, name);
-    if (rest === undefined) {
-      const text = `There is no field "${name}" here.${hint(name, Object.keys(fields))}`;
-      list.fault(place, 'unknown-field', text);
-    } else {
-      checkId(name, place, list);
-      check(rest, item, place, list);
+    const meant = nearest(name, absent);
+    if (meant !== null) {
+      absent.delete(meant);
+      list.unread(at(pointer, meant));
     }
+    const guess = meant === null ? hint(name, Object.keys(fields)) : ` Did you mean '${meant}'?`;
+    const text = `There is no field ${quoted(name)} here.${guess}`;
+    list.fault(at(pointer, name), 'unknown-field', text);
+  }
+}
+
+/**
+ * What stands for a field that must be there and cannot be read: something empty that nobody
+ * can mean. A thing whose own id is malformed is still known by it.
+ */
+function insteadOf(name: string, shape: Shape, raw: Readonly<Record<string, unknown>>): unknown {
+  if (name === 'id' && Object.hasOwn(raw, name) && typeof raw[name] === 'string') return raw[name];
+  return emptyOf(shape);
+}
+
+function emptyOf(shape: Shape): unknown {
+  switch (shape.is) {
+    case 'list':
+      return [];
+    case 'map':
+    case 'object':
+      return {};
+    case 'enum':
+      return shape.of[0];
+    case 'nullable':
+      return emptyOf(shape.of);
+    case 'condition':
+    case 'check':
+    case 'term':
+      return undefined;
+    default:
+      return '';
   }
 }

@@ -272,7 +272,8 @@ export class Evaluator {
     const recorded = trusted ? reading.domain : natural;
     const { key } = reading;
     const domain = key === null ? recorded : (this.#setting.narrowed.get(key) ?? recorded);
-    if (reading.basis !== null || key !== null) this.readings.push(reading);
+    const isAsked = reading.form === 'number' && reading.isAsked === true;
+    if (reading.basis !== null || key !== null || isAsked) this.readings.push(reading);
     if (isPoint(domain) && domain.low !== null) return constant(domain.low);
     if (key === null) throw new Error('a value that is not exact needs the key of its unknown');
     const known = this.unknowns.get(key);

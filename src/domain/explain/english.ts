@@ -3,6 +3,23 @@
  * name, never the mating. Cautions defer to the maker, the law and qualified people.
  */
 
+import {
+  and,
+  compared,
+  face,
+  fittedAs,
+  label,
+  lead,
+  lower,
+  madeToSuit,
+  ofPart,
+  oneOf,
+  parameter,
+  shown,
+  told,
+  unrecorded,
+  upper,
+} from './phrases.js';
 import type { CAUTION_GROUPS, Named, NamedValue, ReasonCode, ReasonData } from './reason.js';
 
 export type Sentence = (data: ReasonData) => string;
@@ -14,72 +31,21 @@ export interface Words {
   readonly ownCode: Sentence;
 }
 
-/** `Gearbox “Six-speed, late”`; without a record, what the place is called. */
-function label(named: Named | undefined): string {
-  if (named === undefined) return 'it';
-  const place = named.positionName;
-  const side = named.hand === null ? '' : ` (${named.hand})`;
-  if (named.partName === null) {
-    return place === null ? 'a part' : `whatever is fitted as ${lower(place)}${side}`;
-  }
-  return place === null ? `“${named.partName}”` : `${place}${side} “${named.partName}”`;
-}
-
-function lower(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
-}
-
-function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function parameter(value: NamedValue | undefined): string {
-  return value?.parameterName ?? value?.parameter?.replaceAll('-', ' ') ?? 'value';
-}
-
-function shown(value: NamedValue | undefined): string {
-  return value?.value ?? 'not recorded';
-}
-
-/** `register diameter 47 mm of Gearbox “…”`; a computed value has no part. */
-function told(value: NamedValue | undefined): string {
-  const said = `${parameter(value)} ${shown(value)}`;
-  if (value === undefined || (value.part === null && value.position === null)) return said;
-  return `${said} (${label(value)})`;
-}
-
-function lead({ says }: ReasonData): string {
-  return says === undefined ? '' : `${says} `;
-}
-
-function face(named: Named | undefined): string {
-  const kind = named?.kindName === null || named?.kindName === undefined ? '' : named.kindName;
-  const name = named?.interface?.replaceAll('-', ' ') ?? 'face';
-  return kind === '' ? `“${name}” face` : `“${name}” face (${kind})`;
-}
-
-function compared({ left, right }: ReasonData): string {
-  return `${told(left)} against ${told(right)}`;
-}
-
-function silentSide({ left, right }: ReasonData): string {
-  const missing = [left, right].filter((one) => one !== undefined && one.value === null);
-  const names = missing.map((one) => `${parameter(one)} of ${label(one)}`);
-  return names.length === 0 ? 'a value that is needed' : names.join(' and ');
-}
-
-function and(names: readonly string[]): string {
-  return names.length <= 1
-    ? names.join('')
-    : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+/** The name of one path of a loop: its term, or which of the two it is. */
+function path(value: NamedValue | undefined, otherwise: string): string {
+  return value?.parameterName ?? otherwise;
 }
 
 const checks = {
   equal: (d: ReasonData) => `${lead(d)}${upper(parameter(d.left))} is the same: ${shown(d.left)}.`,
   'one-of': (d: ReasonData) => `${lead(d)}${upper(told(d.left))} is one of those that suit.`,
   clears: (d: ReasonData) =>
-    `${lead(d)}${upper(compared(d))}: within limits${d.margin ? `, ${d.margin} to spare` : ''}.`,
-  agrees: (d: ReasonData) => `${lead(d)}The two paths agree: mismatch ${d.margin ?? 'small'}.`,
+    d.choices === undefined
+      ? `${lead(d)}${upper(compared(d))}: within limits${spare(d)}.`
+      : `${lead(d)}It suits with ${madeToSuit(d)}.`,
+  agrees: (d: ReasonData) =>
+    `${lead(d)}${upper(path(d.left, 'the first path'))} and ${path(d.right, 'the second path')} ` +
+    `agree${d.margin === undefined || d.margin === '0 %' ? '' : ` within ${d.margin}`}.`,
   carries: (d: ReasonData) => `${lead(d)}${upper(told(d.left))} carries ${shown(d.right)}.`,
   'not-equal': (d: ReasonData) =>
     `${lead(d)}${upper(parameter(d.left))} differs: ${shown(d.left)} on ${label(d.left)}, ` +
@@ -88,23 +54,31 @@ const checks = {
   'too-small': (d: ReasonData) => `${lead(d)}Too small: ${compared(d)}.`,
   'too-large': (d: ReasonData) => `${lead(d)}Too large: ${compared(d)}.`,
   'too-weak': (d: ReasonData) =>
-    `${lead(d)}${upper(told(d.left))} is less than the ${shown(d.right)} that it must carry.`,
+    `${lead(d)}${upper(told(d.left))} is less than what it must carry: ${shown(d.right)}.`,
   'first-too-fast': (d: ReasonData) =>
-    `${lead(d)}The first path turns ${d.margin ?? 'too much'} too fast: ${compared(d)}.`,
+    `${lead(d)}The ${path(d.left, 'first path')} runs ${d.margin ?? 'far'} too fast for the ` +
+    `${path(d.right, 'second path')}.`,
   'first-too-slow': (d: ReasonData) =>
-    `${lead(d)}The first path turns too slowly, by ${d.margin ?? 'too much'}: ${compared(d)}.`,
+    `${lead(d)}The ${path(d.left, 'first path')} runs ${d.margin ?? 'far'} too slowly for the ` +
+    `${path(d.right, 'second path')}.`,
   'out-of-range': (d: ReasonData) =>
     `${lead(d)}No value that can be ordered or set suits: ${compared(d)}.`,
-  'not-recorded': (d: ReasonData) => `${lead(d)}Nobody has recorded ${silentSide(d)}.`,
+  'not-recorded': (d: ReasonData) => `${lead(d)}Nobody has recorded ${unrecorded(d)}.`,
   'not-precise-enough': (d: ReasonData) =>
     `${lead(d)}Recorded too coarsely to tell: ${compared(d)}.`,
   'evidence-too-weak': (d: ReasonData) =>
-    `${lead(d)}Only inferred or reported, so it proves nothing yet: ${compared(d)}.`,
+    `${lead(d)}${upper(compared(d))}: only ${d.basis ?? 'inferred or reported'}, which proves ` +
+    'nothing until somebody confirms it.',
   'not-decided': (d: ReasonData) => `${lead(d)}This could not be decided exactly: ${compared(d)}.`,
   'too-many-choices': (d: ReasonData) => `${lead(d)}There are too many choices to try them all.`,
   'may-not-apply': (d: ReasonData) =>
     `${lead(d)}It is not known whether this applies: ${compared(d)}.`,
 } as const;
+
+/** How much a check that holds has in reserve. */
+function spare({ margin }: ReasonData): string {
+  return margin === undefined ? '' : `, ${margin} to spare`;
+}
 
 const cautionsOfChecks = {
   'winds-up': (d: ReasonData) =>
@@ -120,43 +94,70 @@ const cautionsOfChecks = {
 } as const;
 
 const matings = {
-  meets: (d: ReasonData) => `${label(d.a)} meets ${label(d.b)}.`,
+  meets: (d: ReasonData) => `${upper(label(d.a))} meets ${label(d.b)}${through(d)}.`,
   'as-built': (d: ReasonData) =>
-    `${label(d.a)} and ${label(d.b)} are together as the works built them ` +
+    `${upper(label(d.a))} and ${label(d.b)} are together as the works built them ` +
     `(${and(d.vehicles ?? [])}).`,
   'contradicts-as-built': (d: ReasonData) =>
     `By the records ${label(d.a)} and ${label(d.b)} do not meet, yet the works built them ` +
     `together (${and(d.vehicles ?? [])}): one of the records is wrong.`,
   'nothing-needed': (d: ReasonData) =>
-    `${label(d.a)} and ${label(d.b)} need nothing of each other.`,
+    isPart(d.a) && isPart(d.b)
+      ? `${upper(label(d.a))} and ${label(d.b)} need nothing of each other.`
+      : `${upper(label(d.part))} needs nothing at its ${face(d.part)}.`,
   'needed-empty': (d: ReasonData) =>
-    `${label(d.part)} needs something at its ${face(d.part)}, and nothing is fitted there.`,
+    `${upper(label(d.part))} needs something at its ${face(d.part)}, and nothing is ` +
+    `${fittedAs(emptyEnd(d))}.`,
   'needed-absent': (d: ReasonData) =>
-    `${label(d.part)} needs something at its ${face(d.part)}, and the other part has no such face.`,
+    `${upper(label(d.part))} needs something at its ${face(d.part)}, and the other part has no ` +
+    'such face.',
   'face-not-recorded': (d: ReasonData) =>
-    `Nobody has recorded the ${face(d.part)} of ${label(d.part)}.`,
+    !isPart(d.part)
+      ? `Nobody has recorded what is ${fittedAs(d.part)}.`
+      : `Nobody has recorded the ${face(d.part)} of ${label(d.part)}.`,
   'different-kinds': (d: ReasonData) =>
-    `${label(d.a)} has a ${d.a?.kindName ?? 'face'} where ${label(d.b)} has a ` +
-    `${d.b?.kindName ?? 'face'}.`,
+    `${upper(label(d.a))} has ${oneOf(d.a?.kindName)} where ${label(d.b)} has ` +
+    `${oneOf(d.b?.kindName)}.`,
   'same-side': (d: ReasonData) =>
-    `${label(d.a)} and ${label(d.b)} both have the same half of a ${d.a?.kindName ?? 'joint'}.`,
+    `${upper(label(d.a))} and ${label(d.b)} both have the same half of ` +
+    `${oneOf(d.a?.kindName ?? 'joint')}.`,
   stated: (d: ReasonData) =>
     `Stated to fit (${d.basis ?? 'stated'}${d.text === undefined ? '' : `, ${d.text}`}); ` +
     'the faces themselves are not all recorded.',
   'contradicts-statement': (d: ReasonData) =>
-    `A statement and the records disagree (${d.statement ?? 'statement'}): ` +
-    'not known until somebody has measured it.',
+    `A statement (${d.text ?? d.statement ?? 'without a source'}) and the records disagree: ` +
+    `not known until it has been measured.${disputed(d)}`,
 } as const;
+
+function through({ adapters = [] }: ReasonData): string {
+  return adapters.length === 0 ? '' : ` through ${and(adapters.map((name) => `“${name}”`))}`;
+}
+
+function isPart(named: Named | undefined): boolean {
+  return named !== undefined && named.part !== null;
+}
+
+/** The end of a mating where nothing is fitted. */
+function emptyEnd({ a, b }: ReasonData): Named | undefined {
+  return a?.part === null ? a : b;
+}
+
+/** What the records say, where a statement says the contrary. */
+function disputed(d: ReasonData): string {
+  if (d.left === undefined || d.right === undefined) return '';
+  return ` ${lead(d)}${upper(compared(d))}.`;
+}
 
 const constraints = {
   'chain-broken': (d: ReasonData) =>
-    `${lead(d)}The change leaves ${label(d.part)} empty, and the two paths need it.`,
+    `${lead(d)}The change leaves nothing ${fittedAs(d.part)}, and the two paths need it.`,
   'fails-as-built-too': (d: ReasonData) =>
     `${lead(d)}By the records this fails as the works built it too, so the records are wrong.`,
   suits: (d: ReasonData) =>
-    d.order === undefined ? 'One choice suits every place.' : `One choice suits: ${d.order}.`,
+    d.choices === undefined ? 'One choice suits every place.' : `It suits with ${madeToSuit(d)}.`,
   'no-common-choice': (d: ReasonData) =>
-    `No single choice suits every place: ${and(d.between ?? [])} leave nothing between them.`,
+    `${lead(d)}No ${and((d.choices ?? []).map((one) => `${parameter(one)}${ofPart(one)}`))} ` +
+    'does both.',
   'rule-met': (d: ReasonData) => d.because ?? 'A rule is met.',
   'rule-may-apply': (d: ReasonData) =>
     `It is not known whether this applies: ${d.because ?? 'a rule'}`,
@@ -169,25 +170,31 @@ const constraints = {
     `“${d.part?.partName ?? 'The part'}” is no part for this place ` +
     `(${lower(d.part?.positionName ?? 'the place')}).`,
   'wrong-hand': (d: ReasonData) =>
-    `“${d.part?.partName ?? 'The part'}” is made for the other side.`,
+    `“${d.part?.partName ?? 'The part'}” is made for the other side, not for the ` +
+    `${d.part?.hand ?? 'one where it is'}.`,
   'no-place-to-span': (d: ReasonData) =>
     `“${d.part?.partName ?? 'The part'}” fills several places, and this vehicle lacks one of them.`,
   'span-occupied': (d: ReasonData) =>
     `“${d.part?.partName ?? 'The part'}” fills several places, and another part stands in one.`,
   'no-mating-for-interface': (d: ReasonData) =>
-    `${label(d.part)} needs something at its ${face(d.part)}, and this vehicle has no place for it.`,
+    `${upper(label(d.part))} needs something at its ${face(d.part)}, and this vehicle has no ` +
+    'place for it.',
   'stated-not-to-fit': (d: ReasonData) =>
     `Stated not to fit (${d.basis ?? 'stated'}${d.text === undefined ? '' : `, ${d.text}`}).`,
 } as const;
 
+function things(count: number): string {
+  return count === 1 ? 'one thing' : `${count} things`;
+}
+
 const summaries = {
-  fits: (d: ReasonData) => `Fits${d.names?.length ? ` as ${lower(and(d.names))}` : ''}.`,
+  fits: (d: ReasonData) => `Fits${d.names?.length ? ` as ${and(d.names.map(lower))}` : ''}.`,
   'fits-made-to-order': () => 'Fits, made to order: see what to order.',
   'fits-already-there': () => 'This part is on the vehicle already.',
   unknown: (d: ReasonData) =>
     d.count === undefined || d.count === 0
       ? 'Not known whether it fits.'
-      : `Not known whether it fits: ${d.count === 1 ? 'one thing' : `${d.count} things`} to find out.`,
+      : `Not known whether it fits: ${things(d.count)} to find out.`,
   'not-alone': () =>
     'Does not fit the vehicle as it stands; changes around it were not looked for.',
   'no-position': () => 'This vehicle has no place for such a part.',
@@ -199,6 +206,14 @@ const summaries = {
   'faces-do-not-meet': () => 'The two faces do not meet.',
 } as const;
 
+/** How a value is known, after "is only". */
+const KNOWN_AS: Readonly<Record<string, string>> = {
+  drawing: 'from a drawing',
+  maker: 'the maker’s figure',
+  inferred: 'inferred',
+  reported: 'reported',
+};
+
 const rest = {
   'kind-does-not-check': (d: ReasonData) =>
     `Not checked where ${label(d.a)} meets ${label(d.b)}: ${d.text ?? ''}.`,
@@ -207,25 +222,26 @@ const rest = {
   'face-on-no-mating': (d: ReasonData) =>
     `The ${face(d.part)} of ${label(d.part)} meets nothing on this vehicle; it is not needed.`,
   'measure-to-decide': (d: ReasonData) =>
-    `Measure ${parameter(d.left)} of ${label(d.left)}${precision(d)}.`,
+    `Measure the ${parameter(d.left)}${ofPart(d.left)}${precision(d)}.`,
   'measure-to-order': (d: ReasonData) =>
-    `Before ordering, measure ${parameter(d.left)} of ${label(d.left)}${precision(d)}.`,
+    `Before ordering, measure the ${parameter(d.left)}${ofPart(d.left)}${precision(d)}.`,
   confirm: (d: ReasonData) =>
-    `Confirm ${parameter(d.left)} of ${label(d.left)}: ${shown(d.left)} is only ${d.basis ?? 'said'}.`,
-  'look-up': (d: ReasonData) => `Find out ${parameter(d.left)} of ${label(d.left)}.`,
-  identify: (d: ReasonData) =>
-    `Find out what is fitted as ${lower(d.part?.positionName ?? 'a part')}.`,
+    `Confirm the ${parameter(d.left)}${ofPart(d.left)}${precision(d)}: ${shown(d.left)} is only ` +
+    `${KNOWN_AS[d.basis ?? ''] ?? 'said'}.`,
+  'look-up': (d: ReasonData) =>
+    `Find out the ${parameter(d.left)}${ofPart(d.left)}${precision(d)}.`,
+  identify: (d: ReasonData) => `Find out what is ${fittedAs(d.part)}.`,
   'record-face': (d: ReasonData) => `Look at the ${face(d.part)} of ${label(d.part)}.`,
   'order-to-suit': (d: ReasonData) =>
-    `Order ${label(d.left)} with ${parameter(d.left)} ${d.order ?? 'to suit'}.`,
+    `Order ${label(d.left)} with a ${parameter(d.left)} of ${d.order ?? 'what suits'}.`,
   'order-after-measuring': (d: ReasonData) =>
-    `Order ${label(d.left)} with ${parameter(d.left)} to suit, once measured.`,
+    `Order ${label(d.left)} with the ${parameter(d.left)} that suits, once measured.`,
   'use-alternative': (d: ReasonData) =>
     `Use ${d.order ?? 'the alternative'} of the ${face(d.part)} of ${label(d.part)}.`,
 } as const;
 
 function precision({ needed, tool }: ReasonData): string {
-  const how = tool === undefined ? '' : ` with a ${tool}`;
+  const how = tool === undefined ? '' : ` with ${oneOf(tool)}`;
   return needed === undefined ? how : `${how} to ${needed}`;
 }
 
@@ -238,7 +254,7 @@ export const ENGLISH: Words = {
     ...summaries,
     ...rest,
   },
-  ownCode: (d) => `${lead(d)}${d.right === undefined ? told(d.left) : compared(d)}.`,
+  ownCode: (d) => `${lead(d)}${upper(d.right === undefined ? told(d.left) : compared(d))}.`,
   cautions: {
     general:
       'The maker’s figures come first, local roadworthiness and competition rules decide, and a ' +

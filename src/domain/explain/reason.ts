@@ -26,6 +26,10 @@ export interface NamedValue extends Named {
 export interface ReasonData {
   readonly left?: NamedValue;
   readonly right?: NamedValue;
+  /** What a check needs and nobody recorded. */
+  readonly missing?: readonly NamedValue[];
+  /** What one may set, order or pick, with the values that suit; null where it must be measured. */
+  readonly choices?: readonly NamedValue[];
   /** What the check says of itself, in words of the trade. */
   readonly says?: string;
   readonly a?: Named;

@@ -4,7 +4,7 @@
 
 import { termsOf } from '../check/check.js';
 import { leavesOf } from '../check/evaluate.js';
-import type { Reading } from '../check/reading.js';
+import type { FactAddress, Reading } from '../check/reading.js';
 import type { GroupResult } from '../check/result.js';
 import type { Configuration } from './configuration.js';
 import type { ChoiceConstraint } from './constraint.js';
@@ -13,12 +13,13 @@ import type { PlannedCheck } from './plan.js';
 import { standingOf, stateOf } from './standing.js';
 
 export function choiceConstraint(
-  members: readonly number[],
+  index: number,
   group: GroupResult,
   bench: Bench,
 ): ChoiceConstraint {
   const { configuration, plan } = bench;
-  const planned = members.flatMap((index) => plan.checks[index] ?? []);
+  const members = plan.groups[index] ?? [];
+  const planned = members.flatMap((member) => plan.checks[member] ?? []);
   const names = planned.map(nameOf);
   const positions = positionsOf(planned, configuration);
   const matings = planned.flatMap(({ matings: own }) => own);
@@ -28,9 +29,11 @@ export function choiceConstraint(
   const { ignorePresent } = configuration;
   const { outcome: computed } = group;
   const code = computed === 'fails' && group.bounding.length > 1 ? 'no-common-choice' : group.code;
+  const choices = choicesOf(planned, group);
   return {
     form: 'choice',
-    id: names.join('+').slice(0, 200),
+    id: choices.map(({ address }) => placeOf(address)).join('+'),
+    group: index,
     hand,
     positions,
     state: stateOf(computed, standing, { ignorePresent, isAsked: false }),
@@ -40,9 +43,15 @@ export function choiceConstraint(
     basis: null,
     checks: group.results.flatMap((result) => ('empty' in result ? [] : [result])),
     missing: [],
-    choices: choicesOf(planned, group),
-    between: group.bounding.flatMap((index) => names[index] ?? []),
+    choices,
+    between: group.bounding.flatMap((member) => names[member] ?? []),
   };
+}
+
+/** `prop-shaft.length`, `rear-hub.wheel`: what is chosen. */
+function placeOf({ position, mating, hand, interface: face, parameter }: FactAddress): string {
+  const place = position ?? mating ?? '';
+  return [place, hand, face, parameter].filter((word) => word !== null).join('.');
 }
 
 /** `mating/check` for a check of a kind, the id for one of the layout. */

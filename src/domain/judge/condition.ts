@@ -10,6 +10,7 @@ import type { Hand } from '../check/reading.js';
 import { judgeCheck } from '../check/result.js';
 import { allOf, anyOf, negation, type Outcome } from '../check/state.js';
 import type { Reference } from '../check/term.js';
+import type { Member } from '../check/together.js';
 import {
   adaptersIn,
   type Configuration,
@@ -85,6 +86,36 @@ function judgeValues(
       return appliesResult(result) ? result.outcome : 'fails';
     }),
   );
+}
+
+/** The checks inside conditions, each with what it reads, hand by hand. */
+export function checksIn(
+  conditions: readonly Condition[],
+  configuration: Configuration,
+  setting: Setting,
+): Member[] {
+  return conditions.flatMap((condition): Member[] => {
+    switch (condition.test) {
+      case 'all':
+      case 'any':
+        return checksIn(condition.of, configuration, setting);
+      case 'not':
+        return checksIn([condition.of], configuration, setting);
+      case 'check': {
+        const { check } = condition;
+        const references = termsOf(check).flatMap(leavesOf).map(referenceOf);
+        return handsRead(references, configuration).map((hand) => {
+          const { judged } = configuration;
+          return {
+            check,
+            environment: new LayoutEnvironment(configuration, judged, hand, setting),
+          };
+        });
+      }
+      default:
+        return [];
+    }
+  });
 }
 
 /** The hands for which terms have to be read: both, if they name something handed. */

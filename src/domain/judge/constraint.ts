@@ -5,6 +5,7 @@
 
 import type { Kind, Occupant, Statement } from '../catalogue/catalogue.js';
 import type { Text } from '../catalogue/document.js';
+import type { Condition } from '../check/check.js';
 import type { FactAddress, Hand } from '../check/reading.js';
 import type { CheckResult } from '../check/result.js';
 import type { Basis, Outcome, Severity, State } from '../check/state.js';
@@ -64,6 +65,8 @@ export interface CheckConstraint extends ConstraintBase {
 /** Checks that share a choice, judged as one. */
 export interface ChoiceConstraint extends ConstraintBase {
   readonly form: 'choice';
+  /** Which group of the plan it is. */
+  readonly group: number;
   /** What the choice is of, and what may be ordered or set; null where it must be measured. */
   readonly choices: readonly {
     readonly address: FactAddress;
@@ -78,6 +81,8 @@ export interface ChoiceConstraint extends ConstraintBase {
 
 export interface RuleConstraint extends ConstraintBase {
   readonly form: 'rule';
+  /** When it speaks, and what it demands then. */
+  readonly conditions: readonly Condition[];
   readonly because: Text;
   readonly note: Text | null;
   readonly caution: Text | null;

@@ -55,10 +55,7 @@ export function judge(configuration: Configuration): Judgement {
     ...judgePlaces(configuration),
     ...plan.matings.map((mating) => judgeMating(mating, bench)),
     ...judgeLayoutChecks(bench),
-    ...groups.map((group, index) => {
-      const members = plan.groups[index] ?? [];
-      return choiceConstraint(members, group, bench);
-    }),
+    ...groups.map((group, index) => choiceConstraint(index, group, bench)),
     ...judgeRules(configuration, setting),
   ];
   const constraints = applyStatements(configuration, found);
@@ -91,8 +88,10 @@ function judgePlanned(plan: Plan, setting: Setting): { results: Judged[]; groups
     }
     return group;
   });
+  // What a shared choice has settled on holds for cautions too, which are no part of it.
+  const picks = new Map([...setting.picks, ...groups.flatMap((group) => [...group.picks])]);
   for (const [index, planned] of plan.checks.entries()) {
-    results[index] ??= judgeCheck(planned, setting);
+    results[index] ??= judgeCheck(planned, { ...setting, picks });
   }
   return { results, groups };
 }

@@ -5,8 +5,9 @@
 
 import { narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
 import type { FactAddress, Reading } from '../check/reading.js';
+import { isFirstHand } from '../check/state.js';
 import type { Rational } from '../quantity/rational.js';
-import { nameOf } from './choice.js';
+import { checksIn } from './condition.js';
 import type { Constraint } from './constraint.js';
 import type { Judgement } from './judge.js';
 import type { PlannedCheck } from './plan.js';
@@ -56,9 +57,39 @@ function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
       needed,
     })),
   );
-  const all = [...missing, ...facts];
+  const all = [...missing, ...facts, ...ruleFacts(constraint, judgement), ...doubted(constraint)];
   const isAlone = all.length === 1;
   return all.map((fact) => ({ ...fact, constraint: constraint.id, isAlone }));
+}
+
+type Fact = Omit<Measure, 'touches' | 'settles'>;
+
+/** The values that a rule's conditions leave open. */
+function ruleFacts(constraint: Constraint, { configuration, bench }: Judgement): Fact[] {
+  if (constraint.form !== 'rule') return [];
+  return checksIn(constraint.conditions, configuration, bench.setting).flatMap((member) =>
+    narrow([member], bench.setting).map(({ reading, purpose, needed }) => {
+      return { address: reading.address, reading, purpose, needed };
+    }),
+  );
+}
+
+const CONTRADICTIONS = ['contradicts-statement', 'contradicts-as-built', 'fails-as-built-too'];
+
+/** Where records contradict one another, the values that fail and that nobody has measured. */
+function doubted({ code, checks }: Constraint): Fact[] {
+  if (!CONTRADICTIONS.includes(code)) return [];
+  const failing = checks.filter(
+    ({ outcome, check }) => outcome === 'fails' && check.severity === 'must',
+  );
+  return failing.flatMap(({ readings }) =>
+    readings.flatMap((reading) => {
+      if (!('address' in reading) || reading.basis === null || isFirstHand(reading.basis))
+        return [];
+      const { address } = reading;
+      return [{ address, reading, purpose: 'to-confirm' as const, needed: null }];
+    }),
+  );
 }
 
 function orderFacts(constraint: Constraint, judgement: Judgement): Asked[] {
@@ -80,9 +111,8 @@ function orderFacts(constraint: Constraint, judgement: Judgement): Asked[] {
 function groupsOf(constraint: Constraint, { bench }: Judgement): PlannedCheck[][] {
   const { plan, results } = bench;
   if (constraint.form === 'choice') {
-    return plan.groups
-      .map((members) => members.flatMap((index) => plan.checks[index] ?? []))
-      .filter((members) => constraint.id === members.map(nameOf).join('+').slice(0, 200));
+    const members = plan.groups[constraint.group] ?? [];
+    return [members.flatMap((index) => plan.checks[index] ?? [])];
   }
   if (constraint.form !== 'mating' && constraint.form !== 'check') return [];
   return plan.checks.flatMap((planned, index) => {

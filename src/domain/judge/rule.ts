@@ -32,6 +32,7 @@ function judgeRule(
   const isDemand = rule.needs !== null || rule.excludes !== null;
   return {
     form: 'rule',
+    conditions,
     id: rule.id,
     hand: null,
     positions,

@@ -1,0 +1,143 @@
+/**
+ * Compiles the faces of parts against the kinds: sides, parameters, alternatives, and faces that
+ * a part really has not.
+ */
+
+import type { Evidence, Face, Kind, Value, Values } from './catalogue.js';
+import { INTERFACE_WORDS } from './compile-kind.js';
+import type { InterfaceRecord, ValueRecord } from './document.js';
+import { at, type FaultList, hint, quoted } from './faults.js';
+import { namedEntries, present } from './holes.js';
+import { inside } from './lost-names.js';
+import { compileValue } from './value.js';
+
+export interface FaceNames {
+  readonly kinds: ReadonlyMap<string, Kind>;
+  readonly kindIds: ReadonlySet<string>;
+}
+
+/** Compiles one face; also used for faces given in a question. */
+export function compileFace(
+  name: string,
+  raw: InterfaceRecord,
+  names: FaceNames,
+  inherited: Evidence,
+  pointer: string,
+  list: FaultList,
+): Face | null {
+  const evidence = { ...inherited, ...raw.evidence };
+  if (raw.absent === true) return compileAbsent(name, raw, evidence, pointer, list);
+  const kind = compileKindOf(raw, names, pointer, list);
+  if (kind === null) return null;
+  const side = compileSide(raw, kind, pointer, list);
+  const read = (records: Readonly<Record<string, ValueRecord>>, place: string) =>
+    compileParameters(records, kind, side, evidence, place, list);
+  const common = read(valueRecords(raw), pointer);
+  const alternatives =
+    raw.alternatives === undefined
+      ? [common]
+      : [...present(raw.alternatives, at(pointer, 'alternatives'))].map(
+          ([own, place]) => new Map([...common, ...read(own, place)]),
+        );
+  const isOptional = raw.optional ?? false;
+  return { name, isOptional, isAbsent: false, kind, side, alternatives, evidence };
+}
+
+function compileAbsent(
+  name: string,
+  raw: InterfaceRecord,
+  evidence: Evidence,
+  pointer: string,
+  list: FaultList,
+): Face {
+  const others = Object.keys(raw).filter((key) => key !== 'absent' && key !== 'evidence');
+  if (others.length > 0) {
+    const words = others.map(quoted).join(', ');
+    const text = `A face that is absent records nothing; leave out ${words}.`;
+    list.fault(at(pointer, 'absent'), 'absent-face', text);
+  }
+  const none = { kind: null, side: null, alternatives: [] };
+  return { name, isOptional: false, isAbsent: true, ...none, evidence };
+}
+
+function compileKindOf(
+  raw: InterfaceRecord,
+  { kinds, kindIds }: FaceNames,
+  pointer: string,
+  list: FaultList,
+): Kind | null {
+  const place = at(pointer, 'kind');
+  if (raw.kind === undefined) {
+    const isSaid = list.isUnread(place) || list.isUnread(at(pointer, 'absent'));
+    if (isSaid) return null;
+    list.missing(pointer, 'kind', 'which kind of interface this is; or {"absent": true}');
+    return null;
+  }
+  const kind = kinds.get(raw.kind);
+  if (kind !== undefined) return kind;
+  if (!kindIds.has(raw.kind)) {
+    list.unknown(raw.kind, { sort: 'kinds', pointer: place, known: kindIds });
+  }
+  return null;
+}
+
+function compileSide(
+  raw: InterfaceRecord,
+  kind: Kind,
+  pointer: string,
+  list: FaultList,
+): string | null {
+  const { side } = raw;
+  const place = at(pointer, 'side');
+  const isSaid = list.isUnread(place) || list.lost.hasAny(inside('kinds', kind.id, 'sides'));
+  if (isSaid) return null;
+  if (kind.sides === null) {
+    if (side === undefined) return null;
+    const text = `Both ends of "${kind.id}" are alike; leave "side" out.`;
+    list.fault(place, 'side-not-wanted', text);
+    return null;
+  }
+  if (side !== undefined && kind.sides.includes(side)) return side;
+  const words = kind.sides.map((word) => `"${word}"`).join(' or ');
+  if (side === undefined) list.missing(pointer, 'side', words);
+  else {
+    const text = `"${kind.id}" has no side "${side}": it is ${words}.${hint(side, kind.sides)}`;
+    list.fault(place, 'unknown-side', text);
+  }
+  return null;
+}
+
+function valueRecords(raw: InterfaceRecord): Record<string, ValueRecord> {
+  const own = Object.entries(raw).filter(([key]) => !INTERFACE_WORDS.includes(key));
+  return Object.fromEntries(own) as Record<string, ValueRecord>;
+}
+
+function compileParameters(
+  records: Readonly<Record<string, ValueRecord>>,
+  kind: Kind,
+  side: string | null,
+  evidence: Evidence,
+  pointer: string,
+  list: FaultList,
+): Values {
+  const values = new Map<string, Value>();
+  for (const [id, record, place] of namedEntries(records, pointer)) {
+    const parameter = kind.parameters.get(id);
+    if (parameter === undefined) {
+      const text = `"${kind.id}" has no parameter "${id}".`;
+      const known = kind.parameters.keys();
+      const space = inside('kinds', kind.id, 'parameters');
+      list.unknown(id, { sort: 'parameters', space, pointer: place, known, text });
+      continue;
+    }
+    if (parameter.of !== null && side !== null && parameter.of !== side) {
+      const text = `"${id}" belongs to the side "${parameter.of}", and this is "${side}".`;
+      list.fault(place, 'other-side', text);
+      continue;
+    }
+    if (record === undefined) continue;
+    const value = compileValue(record, parameter, evidence, place, list);
+    if (value !== null) values.set(id, value);
+  }
+  return values;
+}

@@ -1,0 +1,37 @@
+/**
+ * The smallest words of a document: ids, languages, plain texts and codes, as patterns. The
+ * reader tells people which of the rules was broken; the published JSON Schema prints them.
+ */
+
+/** Ids, parameter names and enumerated values. */
+export const ID_PATTERN = /^[a-z0-9][a-z0-9-]{0,63}$/;
+
+/** Words that mean something of their own wherever an id may stand. */
+export const RESERVED_IDS: ReadonlySet<string> = new Set([
+  'none',
+  'unknown',
+  'latest',
+  'draft',
+  'choices',
+  'batch',
+  'recheck',
+  'matings',
+]);
+
+/** ISO 639 language, with an ISO 3166 country where it matters. */
+export const LANGUAGE_PATTERN = /^[a-z]{2,3}(-[A-Z]{2})?$/;
+
+/** Longest text for people, in code points. */
+export const LONGEST_TEXT = 2000;
+
+/** Longest recorded value, in code points; no quantity is longer. */
+export const LONGEST_SCALAR = 64;
+
+/** Control characters other than tabs and line breaks. */
+export const CONTROL_PATTERN = /[^\P{Cc}\t\n\r]/u;
+
+/** Half of a character: a text that holds one is no well-formed Unicode. */
+export const SURROGATE_PATTERN = /\p{Cs}/u;
+
+/** A value that is known by name, once surplus spaces are gone. */
+export const CODE_PATTERN = /^[\p{L}\p{N}][\p{L}\p{N} .,_/x×+-]*$/u;

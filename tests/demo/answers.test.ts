@@ -1,0 +1,230 @@
+/**
+ * What the demo catalogue answers about parts. Each verdict was worked out by hand from the
+ * records: what meets what, which lengths add up, how fast each axle turns.
+ */
+
+import { describe, expect, test } from 'vitest';
+import { check, codes, inState, onlyPosition, positionOf } from './found.js';
+import { fits, inspections } from './questions.js';
+
+describe('the six-speed gearbox of the second series in the first', () => {
+  test('fails alone, in seven places, the loop by the ratio of its transfer gears', () => {
+    const answer = fits['late-gearbox']();
+    expect(answer).toMatchObject({ alone: 'fails', verdict: null, at: ['gearbox'] });
+    const gearbox = onlyPosition(answer);
+    expect(gearbox.replaces).toEqual(['gearbox-5-early']);
+    expect(inState('fails', gearbox)).toEqual([
+      'clutch-gearbox: not-equal',
+      'bearing-gearbox: not-equal',
+      'gearbox-linkage: not-equal',
+      'gearbox-front-shaft: not-equal',
+      'gearbox-prop: pcd-differs',
+      'axle-match: first-too-fast',
+      'prop-span: length-differs',
+    ]);
+    expect(inState('open', gearbox)).toEqual([]);
+    // (12/11 · 43/11) / (43/11) - 1 = 1/11.
+    expect(check(gearbox, 'axle-match').checks[0]?.margin).toMatchObject({
+      text: '9.09 %',
+      unit: '%',
+      low: '100/11',
+      high: '100/11',
+    });
+    expect(codes(answer.cautions)).toEqual(['seals-behind-gearbox', 'speed-signal']);
+  });
+
+  test('with the axle of its own series closes the loop, but that axle brings more along', () => {
+    const gearbox = onlyPosition(fits['late-gearbox-and-axle']());
+    expect(check(gearbox, 'axle-match')).toMatchObject({ state: 'holds', code: 'agrees' });
+    expect(check(gearbox, 'axle-match').checks[0]?.margin?.text).toBe('0 %');
+    expect(inState('fails', gearbox)).toContain('final-drive-shaft: different-kinds');
+    expect(inState('fails', gearbox)).toContain('late-axle-ears: rule-needs');
+  });
+
+  test('fits with the whole rear end, wheels of one pattern and a shaft made to length', () => {
+    const answer = fits['late-gearbox-and-rear-end']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits', measure: [] });
+    expect(answer.summary.code).toBe('fits-made-to-order');
+    const { order } = onlyPosition(answer);
+    // 2254 - 612 - 268 = 1374; 4 mm less 1 for the tape, thrice 0.5 for the lengths read.
+    expect(order).toMatchObject([
+      {
+        code: 'order-to-suit',
+        on: { part: 'prop-made-two', parameter: 'length' },
+        value: { text: '1374 ±2 mm', low: '1372', high: '1376', unit: 'mm' },
+      },
+    ]);
+    expect(codes(answer.cautions)).toContain('late-corner');
+  });
+
+  test('fits with an axle of which only the tag is known, cut or rounded', () => {
+    const answer = fits['late-gearbox-and-tagged-axle']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits' });
+    const [loop] = check(onlyPosition(answer), 'axle-match').checks;
+    expect(loop?.margin?.text).toBe('-0.23 to 0.19 %');
+  });
+
+  test('is open with the axle of the other make, until one inferred size is confirmed', () => {
+    const answer = fits['late-gearbox-and-donor-axle']();
+    expect(answer).toMatchObject({ alone: 'open', verdict: 'unknown' });
+    expect(inState('open', onlyPosition(answer))).toEqual(['final-drive-shaft: evidence-too-weak']);
+    expect(answer.measure).toMatchObject([
+      {
+        code: 'confirm',
+        purpose: 'to-confirm',
+        on: { part: 'axle-hulvane', interface: 'side', parameter: 'pcd' },
+        needed: '±0.2 mm',
+      },
+    ]);
+    expect(onlyPosition(answer).order[0]?.value?.text).toBe('1362 ±2 mm');
+  });
+
+  test('is what the late axle needs: without it the front turns too slowly', () => {
+    const axle = onlyPosition(fits['late-axle-alone']());
+    // 43/12 / (43/11) - 1 = -1/12.
+    expect(check(axle, 'axle-match')).toMatchObject({ state: 'fails', code: 'first-too-slow' });
+    expect(check(axle, 'axle-match').checks[0]?.margin?.low).toBe('-25/3');
+  });
+});
+
+describe('one part', () => {
+  test('fits plainly', () => {
+    const answer = fits['rebuilt-gearbox']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits', present: false, measure: [] });
+    expect(answer.summary.text).toBe('Fits.');
+  });
+
+  test('measured too coarsely is open, and the answer says what to measure how finely', () => {
+    const answer = fits['used-hub']();
+    expect(answer).toMatchObject({ alone: 'open', verdict: 'unknown' });
+    const hub = onlyPosition(answer);
+    expect(inState('open', hub)).toEqual(['front-hub-wheel: not-precise-enough']);
+    // The spigot is 58.9 as read; 59 goes into a bore of 59 H8, so 0.1 decides.
+    expect(answer.measure).toMatchObject([
+      {
+        code: 'measure-to-decide',
+        on: { position: 'front-hub', interface: 'wheel', parameter: 'spigot' },
+        now: { text: '58.9 mm', low: '57.9', high: '59.9', unit: 'mm' },
+        needed: '±0.1 mm',
+        tool: 'micrometer',
+        settles: ['front-hub-wheel'],
+      },
+    ]);
+  });
+
+  test('made to order fits, and the answer says what to order', () => {
+    const answer = fits['made-shaft']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits' });
+    expect(onlyPosition(answer).order).toMatchObject([{ value: { text: '1412 ±2 mm' } }]);
+  });
+
+  test('that no one length suits is refused, and nothing is to be ordered', () => {
+    const answer = fits['made-shaft-in-one-piece']();
+    expect(answer.alone).toBe('fails');
+    const shaft = onlyPosition(answer);
+    expect(inState('fails', shaft)).toEqual(['prop-shaft.length: no-common-choice']);
+    expect(shaft.order).toEqual([]);
+  });
+
+  test('fits a vehicle with a gap in its records that it does not touch', () => {
+    const answer = fits['gap-in-the-records']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits', measure: [] });
+    expect(inState('open', onlyPosition(answer))).toEqual([]);
+  });
+
+  test('is open on what nobody has identified, and the answer says what to find out', () => {
+    const answer = fits['wheel-on-unknown-hub']();
+    expect(answer).toMatchObject({ alone: 'open', at: ['front-wheel'], ambiguous: true });
+    expect(answer.measure.map(({ code, on }) => [code, on.position])).toEqual([
+      ['identify', 'front-hub'],
+    ]);
+  });
+});
+
+describe('a statement', () => {
+  test('settles what nobody has recorded, and the answer says who states it', () => {
+    const answer = fits['stated-clutch']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits' });
+    expect(onlyPosition(answer).matings.find(({ code }) => code === 'stated')).toMatchObject({
+      mating: 'clutch-gearbox',
+      state: 'holds',
+      computed: 'open',
+      statement: 'yarrowick-list',
+      basis: 'maker',
+    });
+  });
+
+  test('does not help against what has been measured on both sides', () => {
+    const answer = fits['stated-but-measured-shaft']();
+    expect(answer).toMatchObject({ alone: 'fails', verdict: null });
+    expect(inState('fails', onlyPosition(answer))).toEqual(['gearbox-prop: too-small']);
+  });
+
+  test('against records that nobody has measured leaves it open', () => {
+    const answer = fits['stated-but-unlikely-wheel']();
+    expect(answer).toMatchObject({ alone: 'open', verdict: 'unknown', at: ['rear-wheel'] });
+    expect(inState('open', positionOf(answer, 'rear-wheel'))).toEqual([
+      'rear-hub-wheel: contradicts-statement',
+    ]);
+  });
+});
+
+describe('sides, choices and optional places', () => {
+  test('a left half-shaft goes to the left, and leaves the right alone', () => {
+    const answer = fits['left-half-shaft']();
+    expect(answer).toMatchObject({ alone: 'holds', verdict: 'fits' });
+    const shaft = onlyPosition(answer);
+    expect(shaft.replaces).toEqual(['rear-shaft-early-left']);
+    const hands = [...shaft.matings, ...shaft.checks].map(({ hand }) => hand);
+    expect(new Set(hands)).toEqual(new Set(['left']));
+  });
+
+  test('two right half-shafts are one too many', () => {
+    const { state, judged } = inspections['two-right-half-shafts']();
+    expect(state).toBe('fails');
+    expect(inState('fails', judged)).toEqual(['rear-half-shaft:left: wrong-hand']);
+  });
+
+  test('a half-shaft without a rating is open, whatever its faces are', () => {
+    const answer = fits['half-shaft-without-rating']();
+    expect(answer).toMatchObject({ alone: 'open', verdict: 'unknown' });
+    expect(inState('open', onlyPosition(answer))).toEqual(['rear-shaft-load: not-recorded']);
+    expect(answer.measure).toMatchObject([{ code: 'look-up', on: { parameter: 'torque' } }]);
+  });
+
+  test('a wheel on a dual-drilled hub uses its other holes, and wants a ring', () => {
+    const answer = fits['wheel-on-dual-drilled-hub']();
+    expect(answer).toMatchObject({ verdict: 'fits', at: ['rear-wheel'], ambiguous: true });
+    const [choice] = positionOf(answer, 'rear-wheel').choices;
+    expect(choice?.data.choices).toMatchObject([{ parameter: 'pcd', value: '117 mm' }]);
+    expect(positionOf(answer, 'front-wheel').alone).toBe('fails');
+    const texts = answer.cautions.map(({ text }) => text).join('\n');
+    expect(texts).toContain('centring ring');
+    expect(texts).toContain('one stud pattern');
+  });
+
+  test('a gearbox that needs a control unit fits with one, not without', () => {
+    const without = fits['gearbox-without-control-unit']();
+    expect(inState('fails', onlyPosition(without))).toEqual(['gearbox-control: needed-empty']);
+    expect(fits['gearbox-with-control-unit']()).toMatchObject({ alone: 'holds', verdict: 'fits' });
+  });
+
+  test('a wheel of another size on one axle goes, with a word of caution', () => {
+    const answer = fits['larger-wheel']();
+    expect(answer).toMatchObject({ verdict: 'fits', at: ['front-wheel', 'rear-wheel'] });
+    expect(codes(answer.cautions)).toEqual(['winds-up', 'winds-up']);
+  });
+
+  test('a gearbox of another make fails on its housing; what was only reported stays open', () => {
+    const gearbox = onlyPosition(fits['gearbox-of-the-hulvane']());
+    expect(inState('fails', gearbox)).toEqual([
+      'engine-gearbox: not-equal',
+      'clutch-gearbox: not-equal',
+      'bearing-gearbox: bearing-does-not-go-on',
+      'axle-match: first-too-fast',
+      'prop-span: length-differs',
+      'tunnel: tunnel-too-narrow',
+    ]);
+    expect(inState('open', gearbox)).toEqual(['gearbox-load: evidence-too-weak']);
+  });
+});

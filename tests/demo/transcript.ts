@@ -1,0 +1,69 @@
+/**
+ * An answer as people read it: its sentences, one a line, each once, without numbers for programs.
+ * What the change does not touch is left out. So is what is said of every driveline alike: the
+ * usual cautions, and, except where two faces alone are asked about, what their kinds leave out.
+ */
+
+import type {
+  ConstraintView,
+  FitAnswer,
+  InspectAnswer,
+  JudgedView,
+  MateAnswer,
+  MatingView,
+  OrderView,
+} from '../../src/usecases/answer.js';
+
+type Answer = FitAnswer | InspectAnswer | MateAnswer;
+
+/** The sentences of an answer, with a line feed after each. */
+export function transcript(answer: Answer): string {
+  const lines = [answer.summary.text, ...bodyOf(answer)];
+  const unusual = answer.cautions.filter(({ code, group }) => code !== group);
+  const left = answer.notChecked.filter(
+    ({ code }) => 'mating' in answer || code !== 'kind-does-not-check',
+  );
+  const asides = [
+    ...answer.measure.map(({ text }) => `To find out: ${text}`),
+    ...left.map(({ text }) => text),
+    ...unusual.map(({ text, show }) => `${show === 'trade' ? 'Note' : 'Caution'}: ${text}`),
+  ];
+  if (asides.length > 0) lines.push('', ...asides);
+  return `${lines.join('\n')}\n`;
+}
+
+function bodyOf(answer: Answer): string[] {
+  if ('mating' in answer) return ['', ...matingLines(answer.mating)];
+  if ('judged' in answer) {
+    const said = [...judgedLines(answer.judged), ...orders(answer.order)];
+    return said.length === 0 ? [] : ['', ...said];
+  }
+  return answer.positions.flatMap((at) => [
+    '',
+    `${at.name}: ${at.verdict ?? 'does not fit alone'}.`,
+    ...judgedLines(at),
+    ...orders(at.order),
+  ]);
+}
+
+function judgedLines(judged: JudgedView): string[] {
+  const { matings, checks, choices, rules, places, statements } = judged;
+  const said = [
+    ...places.flatMap(lines),
+    ...matings.flatMap(matingLines),
+    ...[checks, choices, rules, statements].flat().flatMap(lines),
+  ];
+  return [...new Set(said)];
+}
+
+function lines({ state, text }: ConstraintView): string[] {
+  return state === 'given' ? [] : [`${state.padEnd(5)} ${text}`];
+}
+
+function matingLines({ state, text }: MatingView): string[] {
+  return state === 'given' ? [] : [`${state.padEnd(5)} ${text}`];
+}
+
+function orders(views: readonly OrderView[]): string[] {
+  return views.map(({ text }) => `To order: ${text}`);
+}

@@ -2,7 +2,8 @@
  * Does this part fit this vehicle? The vehicle as it is, with the part put in its place.
  */
 
-import { type Fit, type FitAt, judgeFit } from '../domain/judge/fit.js';
+import type { Catalogue, Vehicle } from '../domain/catalogue/catalogue.js';
+import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { cautionViews, measureViews, notCheckedViews, once, orderViews } from './asides.js';
 import { QuestionError } from './errors.js';
@@ -20,11 +21,14 @@ import {
 import { Speaker } from './speaker.js';
 import { judgedView } from './views.js';
 
+/** A part, or one for each hand of a handed position. */
+export type CompanionInput = string | { readonly left: string; readonly right: string };
+
 export interface FitInput extends VehicleInput {
   readonly part: string;
   readonly position: string | null;
-  /** Parts fitted beside it, by position. */
-  readonly with: Readonly<Record<string, string>>;
+  /** Parts fitted beside it, by position; on a handed position one for each hand. */
+  readonly with: Readonly<Record<string, CompanionInput>>;
   readonly changes: 'yes' | 'no' | null;
 }
 
@@ -41,19 +45,50 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
     throw new Error('a question without a vehicle or part has a fault');
   }
   if (input.position !== null) positionOf(vehicle, input.position, 'position', faults);
-  for (const [position, companion] of Object.entries(input.with)) {
-    positionOf(vehicle, position, `with.${position}`, faults);
-    partOf(catalogue, companion, `with.${position}`, faults);
+  const companions = companionsOf(catalogue, vehicle, input, faults);
+  const places = input.position === null ? placesFor(part, vehicle) : [{ id: input.position }];
+  const [only, ...others] = places;
+  if (only !== undefined && others.length === 0 && companions.has(only.id)) {
+    const text = `"${only.id}" is the place of the part itself; name what is beside it.`;
+    faults.add(`with.${only.id}`, 'invalid-question', text);
   }
   const said = saidOf(catalogue, vehicle, input, faults);
   faults.end();
   const { position, use, ignorePresent } = input;
-  const companions = new Map(Object.entries(input.with));
   const question = { vehicle, part, position, with: companions, said, torque, use, ignorePresent };
   const fit = judgeFit(catalogue, question);
   const speaker = new Speaker({ catalogue, layout: vehicle.layout, lang: input.lang });
   return answerOf(fit, input, edition, speaker);
 }
+
+function companionsOf(
+  catalogue: Catalogue,
+  vehicle: Vehicle,
+  input: FitInput,
+  faults: Faults,
+): Map<string, readonly Companion[]> {
+  const companions = new Map<string, readonly Companion[]>();
+  for (const [id, companion] of Object.entries(input.with)) {
+    const at = `with.${id}`;
+    const position = positionOf(vehicle, id, at, faults);
+    if (typeof companion === 'string') {
+      const part = partOf(catalogue, companion, at, faults);
+      if (part !== null) companions.set(id, [{ part, hand: null }]);
+      continue;
+    }
+    if (position !== null && !position.isHanded) {
+      faults.add(at, 'invalid-question', `"${id}" has no left and right; name one part.`);
+    }
+    const pair = HANDS.flatMap((hand) => {
+      const part = partOf(catalogue, companion[hand], `${at}.${hand}`, faults);
+      return part === null ? [] : [{ part, hand }];
+    });
+    companions.set(id, pair);
+  }
+  return companions;
+}
+
+const HANDS = ['left', 'right'] as const;
 
 /** The resolver is not there yet: an answer must not claim that changes were looked for. */
 function refuseChanges({ changes }: FitInput): void {

@@ -5,6 +5,7 @@
 
 import type { Catalogue, Part, Position, Vehicle } from '../catalogue/catalogue.js';
 import type { Use } from '../check/coupling.js';
+import type { Hand } from '../check/reading.js';
 import type { Outcome } from '../check/state.js';
 import type { Interval } from '../quantity/interval.js';
 import {
@@ -26,13 +27,19 @@ export interface FitQuestion {
   readonly part: Part;
   /** The place asked about; null asks about all that take such a part. */
   readonly position: string | null;
-  /** What is fitted beside it, by position. */
-  readonly with: ReadonlyMap<string, string>;
+  /** What is fitted beside it, by position: one part, or one for each hand. */
+  readonly with: ReadonlyMap<string, readonly Companion[]>;
   /** What is on this vehicle instead of what the works fitted. */
   readonly said: Said;
   readonly torque: { readonly interval: Interval; readonly text: string } | null;
   readonly use: Use | null;
   readonly ignorePresent: boolean;
+}
+
+/** A part beside the one that is asked about; null for both hands, or the one it is made for. */
+export interface Companion {
+  readonly part: Part;
+  readonly hand: Hand | null;
 }
 
 /** What a question says is on the vehicle, over its record. */
@@ -99,13 +106,14 @@ function judgeAt(
 ): FitAt {
   const { vehicle, part, torque, use, ignorePresent } = question;
   const seats = new Map<string, Seats>();
-  seatPart(seats, part, place, present, catalogue, vehicle);
   for (const [id, companion] of question.with) {
     const position = vehicle.layout.positions.get(id);
-    const other = catalogue.parts.get(companion);
-    if (position === undefined || other === undefined) continue;
-    seatPart(seats, other, position, present, catalogue, vehicle);
+    if (position === undefined || id === place.id) continue;
+    for (const { part: other, hand } of companion) {
+      seatPart(seats, other, hand ?? other.hand, position, present, catalogue, vehicle);
+    }
   }
+  seatPart(seats, part, part.hand, place, present, catalogue, vehicle);
   const configuration: Configuration = {
     catalogue,
     pairsOf: catalogue,
@@ -126,12 +134,13 @@ function judgeAt(
 }
 
 /**
- * Puts a part in its place: on both hands, or on the one that it is made for; in all the places
+ * Puts a part in its place: on both hands, or on the one that is named; in all the places
  * that it spans. What spanned the place before comes out of its other places too.
  */
 function seatPart(
   seats: Map<string, Seats>,
   part: Part,
+  only: Hand | null,
   place: Position,
   present: Arrangement,
   catalogue: Catalogue,
@@ -156,8 +165,8 @@ function seatPart(
       continue;
     }
     const before = seats.get(id) ?? present.seats.get(id);
-    const left = part.hand === 'right' && before?.hands ? before.left : seat;
-    const right = part.hand === 'left' && before?.hands ? before.right : seat;
+    const left = only === 'right' && before?.hands ? before.left : seat;
+    const right = only === 'left' && before?.hands ? before.right : seat;
     seats.set(id, { hands: true, left, right });
   }
 }

@@ -1,0 +1,70 @@
+/**
+ * Writes the generated contracts in `openapi/`: `npm run generate`. The answers in the examples
+ * are those of the service itself, asked over the demo catalogue.
+ */
+
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { pino } from 'pino';
+import { catalogueSchema } from '../src/contract/catalogue-schema.js';
+import { EXAMPLE_REQUESTS, type Example, type ExampleRequest } from '../src/contract/examples.js';
+import { OPERATIONS } from '../src/contract/operations.js';
+import { createApp } from '../src/http/app.js';
+import type { App } from '../src/http/mount.js';
+import { openapiDocument } from '../src/http/openapi.js';
+import { openStore } from '../src/store/sqlite.js';
+import { Library } from '../src/usecases/library.js';
+import { publishEdition } from '../src/usecases/publish-edition.js';
+
+const FOLDER = new URL('../openapi/', import.meta.url);
+const DEMO = new URL('../db/demo/catalogue.json', import.meta.url);
+
+/** A fixed instant, so that the same catalogue gives the same bytes on any day. */
+const PUBLISHED_AT = '2026-01-01T00:00:00.000Z';
+
+/** The contracts by file name, as they are to be written. */
+export async function contracts(): Promise<ReadonlyMap<string, string>> {
+  const store = openStore(':memory:', { mode: 'create' });
+  try {
+    const raw: unknown = JSON.parse(readFileSync(DEMO, 'utf8'));
+    const digest = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
+    publishEdition({ store, clock: () => PUBLISHED_AT, digest }, { raw, note: null });
+    const log = pino({ level: 'silent' });
+    const app = createApp({ library: new Library(store), log, config: { corsOrigins: [] } });
+    const examples: Example[] = [];
+    for (const request of EXAMPLE_REQUESTS) {
+      examples.push({ ...request, answer: await answerOf(app, request) });
+    }
+    return new Map([
+      ['openapi.json', printed(openapiDocument(examples))],
+      ['catalogue.schema.json', printed(catalogueSchema())],
+    ]);
+  } finally {
+    store.close();
+  }
+}
+
+async function answerOf(app: App, request: ExampleRequest): Promise<unknown> {
+  const { operationId, name, search, body } = request;
+  const operation = OPERATIONS.find((one) => one.operationId === operationId);
+  if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
+  const url = search === undefined ? operation.path : `${operation.path}?${search}`;
+  const posted = {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(body),
+  };
+  const response = await app.request(url, operation.method === 'post' ? posted : {});
+  if (response.status === 200) return await response.json();
+  throw new Error(`the example ${operationId}/${name} has no answer: ${await response.text()}`);
+}
+
+function printed(document: object): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  mkdirSync(FOLDER, { recursive: true });
+  for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
+}

@@ -1,0 +1,91 @@
+/**
+ * What all answers have in common when a person reads them: the verdict above, and below it what
+ * to order, what to measure, what was not checked, the cautions, and where the answer is from.
+ */
+
+import type {
+  AnswerHead,
+  CautionView,
+  MeasureView,
+  OrderView,
+  Outcome,
+  SaidReason,
+} from '../usecases/answer.js';
+import type { Page, Tone } from './page.js';
+
+const TONES: Readonly<Record<Outcome, Tone>> = { holds: 'good', open: 'doubtful', fails: 'bad' };
+
+export function sayVerdict({ text }: SaidReason, outcome: Outcome, page: Page): void {
+  page.say(text, { tone: TONES[outcome] });
+}
+
+/** A part or vehicle by name, with the id that one asks by. */
+export function called(name: string | null, id: string): string {
+  return name === null || name === id ? id : `“${name}” (${id})`;
+}
+
+/** A place of the vehicle by name; its id too, where the name does not give it away. */
+export function place(name: string, id: string): string {
+  return name.toLowerCase().replaceAll(' ', '-') === id ? name : `${name} (${id})`;
+}
+
+export function sayOrders(orders: readonly OrderView[], page: Page, indent = 0): void {
+  if (orders.length === 0) return;
+  page.say('To order:', { indent, tone: 'strong' });
+  for (const { text } of orders) page.say(text, { indent: indent + 2, marker: '- ' });
+}
+
+interface Asides extends AnswerHead {
+  readonly measure: readonly MeasureView[];
+  readonly notChecked: readonly SaidReason[];
+  readonly cautions: readonly CautionView[];
+}
+
+/** Everything below the verdict; `further` are cautions that the answer has elsewhere. */
+export function sayAsides(answer: Asides, page: Page, further: readonly string[] = []): void {
+  sayMeasures(answer.measure, page);
+  sayTexts('Not looked at:', textsOf(answer.notChecked), page);
+  const cautions = textsOf(answer.cautions);
+  const unsaid = [...new Set(further)].filter((text) => !cautions.some((c) => c.includes(text)));
+  sayTexts('Cautions:', [...unsaid, ...cautions], page);
+  page.gap();
+  page.say(`Edition ${answer.edition}, engine ${answer.engine}.`, { tone: 'faint' });
+}
+
+function sayMeasures(measures: readonly MeasureView[], page: Page): void {
+  if (measures.length === 0) return;
+  page.gap();
+  page.say('To measure or find out:', { tone: 'strong' });
+  for (const [index, measure] of measures.entries()) {
+    page.say(measureText(measure), { indent: 2, marker: `${index + 1}. ` });
+  }
+}
+
+/** The sentence names the tool and the precision; what is known by now stands behind it. */
+function measureText({ text, now, needed, purpose, settles, on }: MeasureView): string {
+  const isSize = now !== null && now.unit !== '';
+  const isVague = purpose === 'to-decide' && needed === null && isSize && on.parameter !== null;
+  const recorded = now?.text ?? null;
+  return [
+    text,
+    ...(isVague ? ['No tolerance is certain to decide: measure as finely as you can.'] : []),
+    ...(recorded === null || text.includes(recorded) ? [] : [`Recorded: ${recorded}.`]),
+    ...(settles.length > 1 ? [`This alone settles ${settles.length} open points.`] : []),
+  ].join(' ');
+}
+
+function sayTexts(title: string, texts: readonly string[], page: Page): void {
+  if (texts.length === 0) return;
+  page.gap();
+  page.say(title, { tone: 'strong' });
+  for (const text of texts) page.say(text, { indent: 2, marker: '- ' });
+}
+
+function textsOf(said: readonly { readonly text: string }[]): string[] {
+  return said.map(({ text }) => text);
+}
+
+/** `1 fault`, `2 faults`. */
+export function counted(count: number, one: string): string {
+  return `${count} ${one}${count === 1 ? '' : 's'}`;
+}

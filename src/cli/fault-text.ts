@@ -1,0 +1,32 @@
+/**
+ * Faults as a person reads them: each at its place, in one sentence.
+ */
+
+import { counted } from './answer-text.js';
+import type { Place, Problem } from './fault.js';
+import type { Page } from './page.js';
+
+/** `catalogue.json: 2 faults, 1 warning`. */
+export function tallyText(name: string, faults: readonly Place[], warnings: readonly Place[]) {
+  return `${name}: ${counted(faults.length, 'fault')}, ${counted(warnings.length, 'warning')}`;
+}
+
+/** The faults of a document, then its warnings: one line each, however long, for searching. */
+export function sayPlaces(faults: readonly Place[], warnings: readonly Place[], page: Page): void {
+  for (const one of faults) page.verbatim(placeText(one));
+  if (warnings.length > 0) page.verbatim('Warnings:', 'doubtful');
+  for (const one of warnings) page.verbatim(placeText(one));
+}
+
+function placeText({ pointer, parameter, text }: Place): string {
+  const place = pointer === '' ? 'the whole document' : (pointer ?? parameter);
+  return place === undefined ? text : `${place}: ${text}`;
+}
+
+export function sayProblem(problem: Problem, page: Page): void {
+  const { detail, errors, warnings = [], remedy } = problem;
+  page.verbatim(`faying: ${detail}`, 'bad');
+  const isSaid = errors.length === 1 && errors[0]?.text === detail && warnings.length === 0;
+  if (!isSaid) sayPlaces(errors, warnings, page);
+  if (remedy !== undefined) page.verbatim(remedy);
+}

@@ -1,0 +1,91 @@
+/**
+ * `faying fit VEHICLE PART`: does this part fit this vehicle?
+ */
+
+import type { Command } from 'commander';
+import type { FitAnswer, FitPositionView } from '../usecases/answer.js';
+import { checkFit, type FitInput } from '../usecases/check-fit.js';
+import { called, place, sayAsides, sayOrders, sayVerdict } from './answer-text.js';
+import { cautionTexts, sayFindings } from './finding.js';
+import type { Page } from './page.js';
+import {
+  addPair,
+  addVehicleOptions,
+  type Pair,
+  partsByPlace,
+  type VehicleOptions,
+  vehicleInput,
+} from './question-options.js';
+import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+
+interface FitOptions extends VehicleOptions, StoreOptions {
+  readonly position?: string;
+  readonly with?: readonly Pair[];
+}
+
+const EXAMPLES = `
+That a part does not fit is an answer: the exit code is 0.
+
+Examples:
+  $ faying fit lirren-1 gearbox-6-late
+  $ faying fit lirren-1 gearbox-6-late --with clutch=clutch-late --fitted prop-shaft=unknown
+`;
+
+export function addFit(program: Command, session: Session): void {
+  const command = program
+    .command('fit')
+    .summary('does this part fit this vehicle?')
+    .description('Says whether a part fits a vehicle as it is, and why or why not.')
+    .argument('<vehicle>', 'id of the vehicle')
+    .argument('<part>', 'id of the part')
+    .option('--position <position>', 'only at this position of the vehicle')
+    .option('--with <position=part>', 'a part that is fitted beside it (repeatable)', addPair);
+  addStoreOptions(addVehicleOptions(command))
+    .addHelpText('after', EXAMPLES)
+    .action((vehicle: string, part: string, options: FitOptions) => {
+      const input: FitInput = {
+        ...vehicleInput(vehicle, options),
+        part,
+        position: options.position ?? null,
+        with: partsByPlace(options.with ?? [], '--with'),
+        changes: null,
+      };
+      const answer = session.ask(options, (library) => checkFit(library, input));
+      session.tell(answer, options, sayFit);
+    });
+}
+
+function sayFit(answer: FitAnswer, page: Page): void {
+  const { summary, alone, name, part, vehicle, positions, at } = answer;
+  sayVerdict(summary, alone, page);
+  page.say(`${called(name, part)} on ${vehicle}.`, { tone: 'faint' });
+  if (answer.ambiguous) {
+    const best = positions.filter(({ position }) => at.includes(position));
+    const names = best.map((one) => place(one.name, one.position)).join(', ');
+    page.say(`The places differ; this is the answer of the best: ${names}.`);
+  }
+  for (const position of positions) sayPosition(position, page);
+  const others = positions.filter(({ position }) => !at.includes(position));
+  const further = [...positions.filter((one) => !others.includes(one)), ...others];
+  sayAsides(answer, page, further.flatMap(cautionTexts));
+}
+
+const ALONE = {
+  holds: 'It goes in with everything around it as it is.',
+  open: 'Whether it goes in with everything around it as it is, is not known.',
+  fails: 'It does not go in with everything around it as it is.',
+} as const;
+
+function sayPosition(view: FitPositionView, page: Page): void {
+  const { position, name, alone, order } = view;
+  page.gap();
+  page.say(`${place(name, position)}: ${replacing(view)}. ${ALONE[alone]}`, { tone: 'strong' });
+  sayFindings(view, page, 2);
+  // Nobody should order for a place where it does not go in.
+  if (alone !== 'fails') sayOrders(order, page, 2);
+}
+
+function replacing({ present, replaces }: FitPositionView): string {
+  if (present) return 'it is there already';
+  return replaces.length === 0 ? 'replaces nothing on record' : `replaces ${replaces.join(', ')}`;
+}

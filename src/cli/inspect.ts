@@ -1,0 +1,43 @@
+/**
+ * `faying inspect VEHICLE`: is this vehicle right as it stands?
+ */
+
+import type { Command } from 'commander';
+import type { InspectAnswer } from '../usecases/answer.js';
+import { inspectVehicle } from '../usecases/inspect-vehicle.js';
+import { sayAsides, sayOrders, sayVerdict } from './answer-text.js';
+import { cautionTexts, sayFindings } from './finding.js';
+import type { Page } from './page.js';
+import { addVehicleOptions, type VehicleOptions, vehicleInput } from './question-options.js';
+import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+
+const EXAMPLES = `
+Examples:
+  $ faying inspect lirren-1
+  $ faying inspect lirren-1 --fitted gearbox=gearbox-6-late --fitted prop-shaft=unknown
+`;
+
+export function addInspect(program: Command, session: Session): void {
+  const command = program
+    .command('inspect')
+    .summary('is this vehicle right as it stands?')
+    .description('Judges a vehicle as it stands, with what you say is fitted to it.')
+    .argument('<vehicle>', 'id of the vehicle');
+  addStoreOptions(addVehicleOptions(command))
+    .addHelpText('after', EXAMPLES)
+    .action((vehicle: string, options: VehicleOptions & StoreOptions) => {
+      const input = vehicleInput(vehicle, options);
+      const answer = session.ask(options, (library) => inspectVehicle(library, input));
+      session.tell(answer, options, sayInspection);
+    });
+}
+
+function sayInspection(answer: InspectAnswer, page: Page): void {
+  const { summary, state, vehicle, judged, order } = answer;
+  sayVerdict(summary, state, page);
+  page.say(`Vehicle ${vehicle}.`, { tone: 'faint' });
+  page.gap();
+  sayFindings(judged, page, 0);
+  if (state !== 'fails') sayOrders(order, page);
+  sayAsides(answer, page, cautionTexts(judged));
+}

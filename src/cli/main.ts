@@ -1,0 +1,66 @@
+#!/usr/bin/env node
+/**
+ * The entry of the command line: gives the commands the real streams, files, store, service,
+ * clock and digest. It holds no logic of its own.
+ */
+
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { ENGINE } from '../domain/engine.js';
+import { openStore } from '../store/sqlite.js';
+import { runProgram } from './program.js';
+import type { Output, World } from './world.js';
+
+function outputOf(stream: NodeJS.WriteStream): Output {
+  // A reader that has seen enough, such as `head`, closes the pipe: that is no failure.
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+  return {
+    write: (text) => {
+      stream.write(text);
+    },
+    isTerminal: stream.isTTY,
+    // A terminal that does not know its width says 0.
+    columns: stream.isTTY && stream.columns > 0 ? stream.columns : null,
+  };
+}
+
+async function readInput(): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+  return Buffer.concat(chunks);
+}
+
+const ENDING = ['SIGINT', 'SIGTERM'] as const;
+
+/** A second signal is not caught any more, and ends the process at once. */
+function untilStopped(): Promise<string> {
+  return new Promise((resolve) => {
+    const stop = (signal: NodeJS.Signals) => {
+      for (const one of ENDING) process.off(one, stop);
+      resolve(signal);
+    };
+    for (const one of ENDING) process.on(one, stop);
+  });
+}
+
+const MODES = { read: 'read-only', write: 'create' } as const;
+
+const world: World = {
+  version: ENGINE,
+  env: process.env,
+  out: outputOf(process.stdout),
+  err: outputOf(process.stderr),
+  readFile,
+  readInput,
+  openStore: (path, mode) => openStore(path, { mode: MODES[mode] }),
+  // Only `serve` needs the service and what it is made of.
+  startService: async (request) => (await import('../main.js')).startService(request, process.env),
+  untilStopped,
+  clock: () => new Date().toISOString(),
+  digest: (text) => createHash('sha256').update(text, 'utf8').digest('hex'),
+};
+
+// Not `process.exit`, which would cut off what a pipe has not taken yet.
+process.exitCode = await runProgram(process.argv.slice(2), world);

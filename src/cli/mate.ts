@@ -1,0 +1,77 @@
+/**
+ * `faying mate PART[:FACE] PART[:FACE]`: do these two faces meet?
+ */
+
+import type { Command } from 'commander';
+import type { EndView, MateAnswer } from '../usecases/answer.js';
+import { type MateEndInput, type MateInput, mateFaces } from '../usecases/mate-faces.js';
+import { called, sayAsides, sayVerdict } from './answer-text.js';
+import { CommandFault } from './fault.js';
+import { sayMeeting } from './finding.js';
+import type { Page } from './page.js';
+import {
+  addCommonOptions,
+  type CommonOptions,
+  commonInput,
+  useOption,
+} from './question-options.js';
+import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+
+interface MateOptions extends CommonOptions, StoreOptions {
+  readonly adapter?: readonly string[];
+  readonly use?: NonNullable<MateInput['use']>;
+}
+
+const EXAMPLES = `
+Without a face, the pair of faces that comes out best is judged.
+
+Examples:
+  $ faying mate gearbox-6-late:rear prop-late:front
+  $ faying mate gearbox-6-late:rear prop-early:front --adapter adapter-70-65
+`;
+
+export function addMate(program: Command, session: Session): void {
+  const adapter = 'an adapter between the two; several in a row, in this order (repeatable)';
+  const command = program
+    .command('mate')
+    .summary('do these two parts meet?')
+    .description('Says whether two parts meet, face to face, and why or why not.')
+    .argument('<a>', 'id of a part, with the name of its face: part:face')
+    .argument('<b>', 'id of the other part, likewise')
+    .option('--adapter <part>', adapter, addPart)
+    .addOption(useOption());
+  addStoreOptions(addCommonOptions(command))
+    .addHelpText('after', EXAMPLES)
+    .action((a: string, b: string, options: MateOptions) => {
+      const { adapter: adapters = [], use = null } = options;
+      const input = { ...commonInput(options), a: endOf(a), b: endOf(b), adapters, use };
+      const answer = session.ask(options, (library) => mateFaces(library, input));
+      session.tell(answer, options, sayMate);
+    });
+}
+
+function addPart(part: string, before: readonly string[] | undefined): readonly string[] {
+  return [...(before ?? []), part];
+}
+
+function endOf(text: string): MateEndInput {
+  const [part = '', face = null, ...rest] = text.split(':');
+  if (part !== '' && face !== '' && rest.length === 0) return { part, interface: face };
+  const remedy = 'Write it as part, or as part:face.';
+  throw new CommandFault('bad-usage', `"${text}" names no part with a face.`, { remedy });
+}
+
+function sayMate(answer: MateAnswer, page: Page): void {
+  const { summary, state, mating } = answer;
+  sayVerdict(summary, state, page);
+  const through = mating.adapters.map(({ name, part }) => `, through ${called(name, part)}`);
+  const [a, b] = mating.ends.map(endText);
+  page.say(`${a ?? ''}${through.join('')}, with ${b ?? ''}.`, { tone: 'faint' });
+  page.gap();
+  sayMeeting(mating, page);
+  sayAsides(answer, page);
+}
+
+function endText({ name, part, interface: face }: EndView): string {
+  return `Face ${face} of ${part === null ? 'an unknown part' : called(name, part)}`;
+}

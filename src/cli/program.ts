@@ -1,0 +1,115 @@
+/**
+ * The program `faying`: its commands, and how a run ends. Answers go to the standard output and
+ * exit with 0; faults go to the standard error and exit with 2; a bug is masked and exits with 1.
+ */
+
+import { Command, CommanderError } from 'commander';
+import { addEditions } from './editions.js';
+import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
+import { sayProblem } from './fault-text.js';
+import { addFit } from './fit.js';
+import { addInspect } from './inspect.js';
+import { addLint } from './lint.js';
+import { addMate } from './mate.js';
+import { Page } from './page.js';
+import { addPublish } from './publish.js';
+import { addServe } from './serve.js';
+import { Session } from './session.js';
+import type { Output, World } from './world.js';
+
+const ENDING = `
+Exit codes: 0 answered ("does not fit" is an answer), 2 the question, document, usage or database
+is at fault, 1 the program is. NO_COLOR turns colour off.
+
+Examples:
+  $ faying publish catalogue.json
+  $ faying fit lirren-1 gearbox-6-late
+`;
+
+/** Runs one command line, without the program's own name, and gives its exit code. */
+export async function runProgram(words: readonly string[], world: World): Promise<number> {
+  const session = new Session(world);
+  const program = programOf(session);
+  try {
+    await program.parseAsync(words, { from: 'user' });
+    return session.exitCode;
+  } catch (error) {
+    if (error instanceof CommanderError) return endOfUsage(error, { program, words, world });
+    return endOfFault(error, words, world);
+  }
+}
+
+function programOf(session: Session): Command {
+  const { out, err, version } = session.world;
+  const program = new Command('faying')
+    .description('Does this part fit that vehicle, and why?')
+    .version(version, '--version', 'print the version')
+    .helpCommand('help [command]', 'print the help of a command')
+    .exitOverride()
+    .showSuggestionAfterError(true)
+    .configureOutput({
+      writeOut: (text) => out.write(text),
+      writeErr: (text) => err.write(text),
+      // What commander would print itself is told as every other fault is.
+      outputError: () => undefined,
+      getOutHelpWidth: () => helpWidth(out),
+      getErrHelpWidth: () => helpWidth(err),
+      getOutHasColors: () => false,
+      getErrHasColors: () => false,
+    })
+    .addHelpText('after', ENDING);
+  for (const add of [addLint, addPublish, addServe, addFit, addInspect, addMate, addEditions]) {
+    add(program, session);
+  }
+  return program;
+}
+
+function helpWidth({ columns }: Output): number {
+  return Math.min(columns ?? 100, 100);
+}
+
+interface Usage {
+  readonly program: Command;
+  readonly words: readonly string[];
+  readonly world: World;
+}
+
+/** Help and version end well; the bare program name has asked nothing. */
+function endOfUsage(error: CommanderError, { program, words, world }: Usage): number {
+  if (error.exitCode === 0) return EXIT.answered;
+  if (error.code === 'commander.help') return EXIT.fault;
+  const detail = sentenceOf(error.message);
+  const command = program.commands.find((one) => one.name() === words[0]);
+  const remedy = `See faying ${command === undefined ? '' : `${command.name()} `}--help.`;
+  return endOfFault(new CommandFault('bad-usage', detail, { remedy }), words, world);
+}
+
+/** `error: unknown option '--x'\n(Did you mean --y?)` as one line of sentences. */
+function sentenceOf(message: string): string {
+  const [what = '', hint] = message.replace(/^error: /, '').split('\n');
+  const sentence = `${what.charAt(0).toUpperCase()}${what.slice(1)}${what.endsWith('.') ? '' : '.'}`;
+  return hint === undefined ? sentence : `${sentence} ${hint.replace(/^\((.*)\)$/, '$1')}`;
+}
+
+function endOfFault(error: unknown, words: readonly string[], world: World): number {
+  const problem = problemOf(error);
+  if (problem === null && (world.env.FAYING_DEBUG ?? '') === '1') {
+    world.err.write(`${stackOf(error)}\n`);
+  }
+  tellProblem(problem ?? maskedProblem(), words, world);
+  return problem === null ? EXIT.bug : EXIT.fault;
+}
+
+function stackOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const cause = error.cause === undefined ? '' : `\nCaused by: ${stackOf(error.cause)}`;
+  return `${error.stack ?? error.message}${cause}`;
+}
+
+/** The options may not have been read at all, so the words themselves say whether JSON is due. */
+function tellProblem(problem: Problem, words: readonly string[], { err, env }: World): void {
+  const end = words.indexOf('--');
+  const options = end === -1 ? words : words.slice(0, end);
+  if (options.includes('--json')) err.write(`${JSON.stringify(problem, null, 2)}\n`);
+  else sayProblem(problem, new Page(err, env));
+}

@@ -1,0 +1,64 @@
+/**
+ * `faying publish FILE`: the whole document becomes the next edition, or nothing is stored.
+ */
+
+import type { Command } from 'commander';
+import { DocumentRefused } from '../usecases/errors.js';
+import { type PublishAnswer, publishEdition } from '../usecases/publish-edition.js';
+import { counted } from './answer-text.js';
+import { countsText } from './counts.js';
+import { readDocument } from './document.js';
+import { sayPlaces } from './fault-text.js';
+import { lintRead } from './lint.js';
+import type { Page } from './page.js';
+import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+
+interface PublishOptions extends StoreOptions {
+  readonly note?: string;
+}
+
+const EXAMPLES = `
+The database is made where there is none yet. Content that the newest edition has already makes
+no new one.
+
+Examples:
+  $ faying publish catalogue.json --note "gearboxes measured on the bench"
+  $ gunzip -c catalogue.json.gz | faying publish - --database /srv/faying.sqlite
+`;
+
+export function addPublish(program: Command, session: Session): void {
+  const command = program
+    .command('publish')
+    .summary('make a catalogue document the next edition')
+    .description('Checks a catalogue document and publishes it: all of it, or nothing.')
+    .argument('<file>', 'the document, or - for the standard input')
+    .option('--note <text>', 'what is new, for those who read the list of editions');
+  addStoreOptions(command)
+    .addHelpText('after', EXAMPLES)
+    .action(async (file: string, options: PublishOptions) => {
+      const document = await readDocument(file, session.world);
+      if (document.faults.length > 0) {
+        const { faults, warnings } = lintRead(document);
+        throw new DocumentRefused(faults, warnings);
+      }
+      const { clock, digest } = session.world;
+      const input = { raw: document.value, note: options.note ?? null };
+      const answer = session.withStore(options, 'write', (store) =>
+        publishEdition({ store, clock, digest }, input),
+      );
+      session.tell(answer, options, sayPublished);
+    });
+}
+
+function sayPublished({ edition, isNew, offers, warnings }: PublishAnswer, page: Page): void {
+  const { number, hash, counts } = edition;
+  if (isNew) page.say(`Published edition ${number}.`, { tone: 'good' });
+  else page.say(`Nothing new: edition ${number} has this content already.`);
+  page.say(countsText(counts));
+  if (offers.number > 0) page.say(`Offers ${offers.number}.`);
+  page.say(hash, { tone: 'faint' });
+  if (warnings.length === 0) return;
+  page.gap();
+  page.say(`${counted(warnings.length, 'warning')}:`, { tone: 'doubtful' });
+  sayPlaces(warnings, [], page);
+}

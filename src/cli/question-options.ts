@@ -1,0 +1,138 @@
+/**
+ * The options that questions share, and how their texts become the input of a use-case. Places
+ * stand before the equals sign: `--with clutch=c-240`, `--fitted rear-shaft.left=none`.
+ */
+
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import type { FitInput } from '../usecases/check-fit.js';
+import type { CommonInput, FittedInput, VehicleInput } from '../usecases/question.js';
+import { CommandFault } from './fault.js';
+
+export interface CommonOptions {
+  readonly edition?: number;
+  readonly lang: string;
+}
+
+export interface VehicleOptions extends CommonOptions {
+  readonly fitted?: readonly Pair[];
+  readonly adapter?: readonly Pair[];
+  readonly torque?: string;
+  readonly use?: NonNullable<FitInput['use']>;
+  readonly ignorePresent?: true;
+}
+
+/** `key=value`, as given. */
+export interface Pair {
+  readonly key: string;
+  readonly value: string;
+}
+
+export function addCommonOptions(command: Command): Command {
+  return command
+    .option('--edition <n>', 'ask this edition instead of the newest', editionNumber)
+    .option('--lang <tag>', 'language of the sentences, where there are any in it', 'en');
+}
+
+export function addVehicleOptions(command: Command): Command {
+  const fitted = 'what is on this vehicle: a part, "none" or "unknown" (repeatable)';
+  const adapter = 'an adapter that is in a mating; several in a row, in this order (repeatable)';
+  const torque = 'engine torque to judge by, such as "400 N.m"';
+  const present = 'do not count against the answer what fails on the vehicle already';
+  return addCommonOptions(command)
+    .option('--fitted <position=part>', fitted, addPair)
+    .option('--adapter <mating=part>', adapter, addPair)
+    .option('--torque <torque>', torque)
+    .addOption(useOption())
+    .option('--ignore-present', present);
+}
+
+export function useOption(): Option {
+  const uses: readonly NonNullable<FitInput['use']>[] = ['road', 'off-road', 'competition'];
+  return new Option('--use <use>', 'what the vehicle is used for').choices(uses);
+}
+
+export function addPair(text: string, before: readonly Pair[] = []): Pair[] {
+  const split = text.indexOf('=');
+  const key = text.slice(0, Math.max(0, split)).trim();
+  const value = text.slice(split + 1).trim();
+  if (split < 0 || key === '' || value === '') {
+    throw new InvalidArgumentError('Write it as place=part.');
+  }
+  return [...before, { key, value }];
+}
+
+/** Editions are counted 1, 2, 3 … */
+function editionNumber(text: string): number {
+  return wholeNumber(text, { least: 1, most: Number.MAX_SAFE_INTEGER });
+}
+
+export function wholeNumber(text: string, limits: { least: number; most: number }): number {
+  const number = /^\d{1,16}$/.test(text) ? Number(text) : Number.NaN;
+  if (number >= limits.least && number <= limits.most) return number;
+  const range =
+    limits.most === Number.MAX_SAFE_INTEGER
+      ? `from ${limits.least}`
+      : `from ${limits.least} to ${limits.most}`;
+  throw new InvalidArgumentError(`It is a whole number ${range}.`);
+}
+
+export function commonInput({ edition, lang }: CommonOptions): CommonInput {
+  return { edition: edition ?? null, lang };
+}
+
+export function vehicleInput(vehicle: string, options: VehicleOptions): VehicleInput {
+  const { torque, use, ignorePresent } = options;
+  return {
+    ...commonInput(options),
+    vehicle,
+    fitted: fittedOf(options.fitted ?? []),
+    adapters: adaptersOf(options.adapter ?? []),
+    torque: torque ?? null,
+    use: use ?? null,
+    ignorePresent: ignorePresent ?? false,
+  };
+}
+
+/** One part for each place; a place that is named twice would hide one of the two. */
+export function partsByPlace(pairs: readonly Pair[], option: string): Record<string, string> {
+  const found = new Map<string, string>();
+  for (const { key, value } of pairs) {
+    if (found.has(key)) throw twice(option, key);
+    found.set(key, value);
+  }
+  return Object.fromEntries(found);
+}
+
+function fittedOf(pairs: readonly Pair[]): Record<string, FittedInput> {
+  const said = Object.entries(partsByPlace(pairs, '--fitted'));
+  const found = new Map<string, FittedInput>();
+  const hands = new Map<string, { left?: string; right?: string }>();
+  for (const [key, part] of said) {
+    const [, position = key, hand] = /^(.+)\.(left|right)$/.exec(key) ?? [];
+    if (hand === undefined) found.set(position, part);
+    else hands.set(position, { ...hands.get(position), [hand]: part });
+  }
+  for (const [position, { left, right }] of hands) {
+    if (found.has(position)) throw twice('--fitted', position);
+    if (left === undefined || right === undefined) {
+      const [has, lacks] = left === undefined ? ['right', 'left'] : ['left', 'right'];
+      const remedy = `Add --fitted ${position}.${lacks}=unknown if nobody knows.`;
+      const text = `--fitted names the ${has} ${position}, and not the ${lacks} one.`;
+      throw new CommandFault('bad-usage', text, { remedy });
+    }
+    found.set(position, { left, right });
+  }
+  return Object.fromEntries(found);
+}
+
+function twice(option: string, place: string): CommandFault {
+  return new CommandFault('bad-usage', `${option} names ${place} twice.`, {
+    remedy: 'Name each place once.',
+  });
+}
+
+function adaptersOf(pairs: readonly Pair[]): Record<string, string[]> {
+  const found = new Map<string, string[]>();
+  for (const { key, value } of pairs) found.set(key, [...(found.get(key) ?? []), value]);
+  return Object.fromEntries(found);
+}

@@ -1,0 +1,58 @@
+/**
+ * What the commands need from outside: streams, files, the store and the service. The entry
+ * gives them the real ones; tests give them others.
+ */
+
+import type { Clock, Digest, EditionStore } from '../usecases/ports.js';
+
+/** Where text goes to. */
+export interface Output {
+  write(text: string): void;
+  /** Whether a person reads along: only then is there colour. */
+  readonly isTerminal: boolean;
+  /** Width in columns; null where it is not a terminal's. */
+  readonly columns: number | null;
+}
+
+/** `write` makes the database where there is none yet; `read` never changes anything. */
+export type StoreMode = 'read' | 'write';
+
+export interface OpenStore extends EditionStore {
+  close(): void;
+}
+
+export interface ServiceRequest {
+  readonly database: string;
+  /** 0 for any free port; null for the one that is configured. */
+  readonly port: number | null;
+  readonly host: string | null;
+  /** Opens the database for reading only; else it is made where there is none. */
+  readonly readOnly: boolean;
+}
+
+export interface RunningService {
+  /** Where it answers, such as `http://127.0.0.1:8080`. */
+  readonly url: string;
+  /** The newest edition at the start; null where nothing has been published. */
+  readonly edition: number | null;
+  /** Answers what it has begun to answer, then ends. */
+  stop(): Promise<void>;
+}
+
+export interface World {
+  readonly version: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly out: Output;
+  readonly err: Output;
+  /** The bytes of a file. Throws what `node:fs` throws. */
+  readFile(path: string): Promise<Uint8Array>;
+  readInput(): Promise<Uint8Array>;
+  /** Throws `StoreFault` where the database cannot be used. */
+  openStore(path: string, mode: StoreMode): OpenStore;
+  /** Throws `StoreFault`, or `CommandFault` where the port cannot be had. */
+  startService(request: ServiceRequest): Promise<RunningService>;
+  /** Comes true when the process is asked to end; its value is the name of the signal. */
+  untilStopped(): Promise<string>;
+  readonly clock: Clock;
+  readonly digest: Digest;
+}

@@ -1,0 +1,25 @@
+/**
+ * The head of every answer: the edition it came from, the program, the language.
+ */
+
+import { ENGINE } from '../domain/engine.js';
+import { z } from './openapi-zod.js';
+
+/** The version of what decides. It changes with every change of an answer or of its words. */
+export const ENGINE_VERSION: string = ENGINE;
+
+export const editionField = z.int().min(1).openapi({
+  description: 'The edition of the catalogue that answered.',
+  example: 1,
+});
+
+export const engineField = z.string().openapi({
+  description: 'Version of the kinds, of the judge and of the words: of what decides.',
+  example: ENGINE,
+});
+
+export const ANSWER_HEAD = {
+  edition: editionField,
+  engine: engineField,
+  lang: z.string().openapi({ description: 'The language of the sentences.', example: 'en' }),
+};

@@ -1,0 +1,98 @@
+/**
+ * Example requests to the demo catalogue. Their answers are never written down by hand: whoever
+ * prints the contract asks the service.
+ */
+
+export interface ExampleRequest {
+  readonly operationId: string;
+  /** Name of the example, kebab-case. */
+  readonly name: string;
+  readonly summary: string;
+  /** Parameters as a URL has them, for a question in a URL. */
+  readonly search?: string;
+  readonly body?: Readonly<Record<string, unknown>>;
+}
+
+export interface Example extends ExampleRequest {
+  /** The answer of the service. */
+  readonly answer: unknown;
+}
+
+const BEHIND_THE_GEARBOX = [
+  'prop-shaft',
+  'rear-final-drive',
+  'rear-half-shaft',
+  'front-half-shaft',
+  'front-hub',
+  'rear-hub',
+  'front-wheel',
+  'rear-wheel',
+] as const;
+
+export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
+  {
+    operationId: 'checkFit',
+    name: 'not-alone',
+    summary: 'A linkage for another gearbox: it does not fit the vehicle as it stands',
+    search: 'vehicle=lirren-1&part=linkage-cables',
+  },
+  {
+    operationId: 'checkFit',
+    name: 'fits',
+    summary: 'A bracket at a place that is empty',
+    search: 'vehicle=lirren-1&part=bracket-20',
+  },
+  {
+    operationId: 'checkFit',
+    name: 'unknown',
+    summary: "The linkage again, where nobody knows which gearbox is in this customer's vehicle",
+    search: 'vehicle=lirren-1&part=linkage-cables&fitted.gearbox=unknown',
+  },
+  {
+    operationId: 'askFit',
+    name: 'unknown',
+    summary: 'A control unit for a gearbox that nobody has looked at',
+    body: { vehicle: 'lirren-1', part: 'control-centre', fitted: { gearbox: 'unknown' } },
+  },
+  {
+    operationId: 'inspectVehicle',
+    name: 'half-known',
+    summary: 'A vehicle of which nobody has looked at what is behind the gearbox',
+    body: {
+      vehicle: 'hulvane',
+      fitted: Object.fromEntries(BEHIND_THE_GEARBOX.map((position) => [position, 'unknown'])),
+    },
+  },
+  {
+    operationId: 'mateFaces',
+    name: 'meet',
+    summary: 'A control unit and the plug of a gearbox',
+    search: 'a=control-centre&b=gearbox-6-late&b.face=control',
+  },
+  {
+    operationId: 'mateFaces',
+    name: 'do-not-meet',
+    summary: 'A linkage and a gearbox for another one',
+    search: 'a=linkage-cables&a.face=box&b=gearbox-5-early&b.face=linkage',
+  },
+  {
+    operationId: 'askMate',
+    name: 'written-out',
+    summary: 'A linkage and the face of a gearbox that is in no catalogue',
+    body: {
+      a: { part: 'linkage-cables', interface: 'box' },
+      b: {
+        inline: {
+          kind: 'shift-coupling',
+          side: 'box',
+          pattern: 'two-cables',
+          gates: 4,
+          pin: '8.0 mm',
+        },
+      },
+    },
+  },
+  { operationId: 'listEditions', name: 'one', summary: 'A catalogue that was published once' },
+  { operationId: 'isLive', name: 'live', summary: 'It lives' },
+  { operationId: 'isReady', name: 'ready', summary: 'It can answer' },
+];

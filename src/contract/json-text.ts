@@ -1,0 +1,195 @@
+/**
+ * A JSON text (RFC 8259) read so that its author can mend it: where it stops being JSON, by line
+ * and column, and which names cannot count: those that stand twice in one object, of which
+ * `JSON.parse` would silently drop the first, and `__proto__`, which checkers pass over.
+ */
+
+export interface JsonFault {
+  /** RFC 6901 pointer. */
+  readonly pointer: string;
+  readonly code: 'repeated-name' | 'reserved-name' | 'too-deep';
+  readonly text: string;
+}
+
+/** Where a text stops being JSON; line and column count from 1, the offset from 0. */
+export interface JsonStop {
+  readonly offset: number;
+  readonly line: number;
+  readonly column: number;
+  readonly text: string;
+}
+
+export type ReadJson =
+  | { readonly isJson: true; readonly value: unknown; readonly faults: readonly JsonFault[] }
+  | { readonly isJson: false; readonly stop: JsonStop };
+
+/** Deeper than any question or document is; a text that goes on inside is read, and faulted. */
+const DEEPEST = 32;
+
+export function readJson(text: string): ReadJson {
+  const scan = new Scan(text);
+  const stop = scan.run();
+  if (stop !== null) return { isJson: false, stop: stopAt(text, stop) };
+  return { isJson: true, value: JSON.parse(text) as unknown, faults: scan.faults };
+}
+
+interface Stop {
+  readonly offset: number;
+  readonly expected: string;
+}
+
+function stopAt(text: string, { offset, expected }: Stop): JsonStop {
+  const before = text.slice(0, offset);
+  const line = before.split('\n').length;
+  const column = Array.from(before.slice(before.lastIndexOf('\n') + 1)).length + 1;
+  return { offset, line, column, text: `${expected} is expected, not ${foundAt(text, offset)}` };
+}
+
+function foundAt(text: string, offset: number): string {
+  const rest = text.slice(offset, offset + 40);
+  if (rest === '') return 'the end of the text';
+  const [word = ''] = /^([\w$.+-]+|[\s\S])/u.exec(rest) ?? [];
+  if (/^\s$/.test(word)) return word === '\n' || word === '\r' ? 'the end of the line' : 'a space';
+  if (/^\p{C}$/u.test(word)) return 'a control character';
+  return word === "'" ? 'a single quote' : word === '"' ? 'a double quote' : `"${word}"`;
+}
+
+const SPACE = /[ \t\n\r]*/y;
+/** A string without its closing quote; its class is all but quote, backslash and U+0000 to 001F. */
+const UNCLOSED = /"[ !#-[\]-\uffff]*(?:\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})[ !#-[\]-\uffff]*)*/y;
+const STRING = new RegExp(`${UNCLOSED.source}"`, 'y');
+const SCALAR = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)(?![\w.+-])/y;
+
+/** One open array or object. */
+interface Frame {
+  readonly names: Set<string> | null;
+  /** The name, or the index, of what is being read. */
+  step: string | number;
+}
+
+/** The grammar of RFC 8259, without recursion, so that no depth overflows the stack. */
+class Scan {
+  readonly faults: JsonFault[] = [];
+  readonly #text: string;
+  readonly #open: Frame[] = [];
+  #at = 0;
+  #isTooDeep = false;
+
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  /** Null where the whole text is one JSON value. */
+  run(): Stop | null {
+    let stop = this.#value();
+    while (stop === null && this.#open.length > 0) stop = this.#afterValue();
+    if (stop !== null) return stop;
+    this.#skip(SPACE);
+    return this.#at === this.#text.length ? null : this.#stop('the end of the document');
+  }
+
+  /** A scalar, or the beginning of an array or object up to its first value. */
+  #value(): Stop | null {
+    for (;;) {
+      this.#skip(SPACE);
+      if (this.#take('{')) {
+        if (this.#take('}')) return null;
+        this.#enter({ names: new Set(), step: '' });
+        const stop = this.#name();
+        if (stop !== null) return stop;
+      } else if (this.#take('[')) {
+        if (this.#take(']')) return null;
+        this.#enter({ names: null, step: 0 });
+      } else if (this.#text[this.#at] === '"') {
+        return this.#skip(STRING) === null ? this.#badString() : null;
+      } else {
+        return this.#skip(SCALAR) === null ? this.#stop('a value') : null;
+      }
+    }
+  }
+
+  #afterValue(): Stop | null {
+    const frame = this.#open.at(-1);
+    if (frame === undefined) throw new Error('a value inside nothing has nothing after it');
+    const close = frame.names === null ? ']' : '}';
+    if (this.#take(close)) {
+      this.#open.pop();
+      return null;
+    }
+    if (!this.#take(',')) return this.#stop(`a comma or "${close}"`);
+    if (typeof frame.step === 'number') frame.step += 1;
+    else {
+      const stop = this.#name();
+      if (stop !== null) return stop;
+    }
+    return this.#value();
+  }
+
+  /** A member's name with its colon. */
+  #name(): Stop | null {
+    this.#skip(SPACE);
+    if (this.#text[this.#at] !== '"') return this.#stop('a name in double quotes');
+    const written = this.#skip(STRING);
+    if (written === null) return this.#badString();
+    const name = JSON.parse(written) as string;
+    const frame = this.#open.at(-1);
+    if (frame !== undefined) {
+      frame.step = name;
+      if (frame.names?.has(name) === true) {
+        const text = `"${name}" stands here twice; only one of the two would count.`;
+        this.#fault('repeated-name', text);
+      }
+      if (name === '__proto__') this.#fault('reserved-name', '"__proto__" is the name of nothing.');
+      frame.names?.add(name);
+    }
+    return this.#take(':') ? null : this.#stop('a colon');
+  }
+
+  /** Said once, where it begins: what is inside is too deep as well. */
+  #enter(frame: Frame): void {
+    this.#open.push(frame);
+    if (this.#open.length !== DEEPEST + 1 || this.#isTooDeep) return;
+    this.#isTooDeep = true;
+    this.faults.push({
+      pointer: this.#pointer(this.#open.slice(0, -1)),
+      code: 'too-deep',
+      text: `Nothing is nested more than ${DEEPEST} deep.`,
+    });
+  }
+
+  #fault(code: JsonFault['code'], text: string): void {
+    this.faults.push({ pointer: this.#pointer(this.#open), code, text });
+  }
+
+  #pointer(frames: readonly Frame[]): string {
+    return frames
+      .map(({ step }) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`)
+      .join('');
+  }
+
+  #take(sign: string): boolean {
+    this.#skip(SPACE);
+    if (this.#text[this.#at] !== sign) return false;
+    this.#at += 1;
+    return true;
+  }
+
+  #skip(pattern: RegExp): string | null {
+    pattern.lastIndex = this.#at;
+    const found = pattern.exec(this.#text);
+    if (found === null) return null;
+    this.#at += found[0].length;
+    return found[0];
+  }
+
+  #stop(expected: string): Stop {
+    return { offset: this.#at, expected };
+  }
+
+  /** Where a string goes wrong: an escape that is none, a line break inside, or no end. */
+  #badString(): Stop {
+    this.#skip(UNCLOSED);
+    const isEscape = this.#text[this.#at] === '\\';
+    return this.#stop(isEscape ? 'an escape such as \\n or \\u00e9' : 'a closing double quote');
+  }
+}

@@ -1,0 +1,124 @@
+/**
+ * Do these two faces meet? Question and answer.
+ */
+
+import type { MateAnswer } from '../usecases/answer.js';
+import { ANSWER_HEAD } from './answer-head.js';
+import { cautionSchema, matingSchema, measureSchema, outcomeSchema } from './judged.js';
+import { z } from './openapi-zod.js';
+import type { Operation } from './operation.js';
+import { NO_PARAMETERS, parameter, type QueryGrammar } from './parameters.js';
+import { adaptersSchema, COMMON_FIELDS, partField, useField } from './question.js';
+import { saidReasonSchema } from './reason.js';
+import type { Wire } from './wire.js';
+
+const RECORDED = {
+  part: partField,
+  interface: partField.optional().openapi({
+    description: 'The face; each face of the part is tried where it is left out.',
+    example: 'box',
+  }),
+};
+
+const recordedEndSchema = z
+  .strictObject(RECORDED)
+  .openapi('RecordedEnd', { description: 'A face of a recorded part.' });
+
+const inlineEndSchema = z
+  .strictObject({
+    inline: z.record(z.string(), z.unknown()).openapi({
+      description: 'An interface as the catalogue document writes it: kind, side, parameters.',
+      example: {
+        kind: 'shift-coupling',
+        side: 'box',
+        pattern: 'two-cables',
+        gates: 4,
+        pin: '8.0 mm',
+      },
+    }),
+  })
+  .openapi('InlineEnd', { description: 'A face that the question writes out.' });
+
+const endSchema = z.union([recordedEndSchema, inlineEndSchema]);
+
+const MATE_FIELDS = {
+  adapters: adaptersSchema.optional().openapi({ description: 'Adapters between them, in a row.' }),
+  use: useField,
+  ...COMMON_FIELDS,
+};
+
+export const mateQuestionSchema = z
+  .strictObject({ a: endSchema, b: endSchema, ...MATE_FIELDS })
+  .openapi('MateQuestion', { description: 'Two faces, and what is between them.' });
+
+export type MateQuestion = z.infer<typeof mateQuestionSchema>;
+
+/** The question as far as a URL can hold it: faces of recorded parts alone. */
+export const mateUrlQuestionSchema = z.strictObject({
+  a: recordedEndSchema,
+  b: recordedEndSchema,
+  ...MATE_FIELDS,
+});
+
+export const mateAnswerSchema = z
+  .strictObject({
+    ...ANSWER_HEAD,
+    state: outcomeSchema,
+    summary: saidReasonSchema,
+    mating: matingSchema,
+    measure: z.array(measureSchema),
+    notChecked: z.array(saidReasonSchema),
+    cautions: z.array(cautionSchema),
+  })
+  .openapi('MateAnswer', { description: 'Whether the faces meet, check by check.' });
+
+export type MateAnswerWire = Wire<MateAnswer, z.infer<typeof mateAnswerSchema>>;
+
+const MATE_QUERY: QueryGrammar = {
+  parameters: [
+    { ...parameter('a', RECORDED.part), field: ['a', 'part'] },
+    { ...parameter('a.face', RECORDED.interface), field: ['a', 'interface'] },
+    { ...parameter('b', RECORDED.part), field: ['b', 'part'] },
+    { ...parameter('b.face', RECORDED.interface), field: ['b', 'interface'] },
+    { ...parameter('adapter', MATE_FIELDS.adapters, 'list'), field: ['adapters'] },
+    parameter('use', MATE_FIELDS.use),
+    parameter('edition', MATE_FIELDS.edition, 'number'),
+    parameter('lang', MATE_FIELDS.lang),
+  ],
+  groups: [],
+};
+
+const MATE = {
+  path: '/v1/mate',
+  tag: 'mate',
+  answer: { schema: mateAnswerSchema, description: 'Whether they meet, with every reason.' },
+  errors: [
+    'unknown-edition',
+    'no-edition',
+    'unknown-part',
+    'unknown-interface',
+    'invalid-question',
+  ],
+} as const satisfies Partial<Operation>;
+
+export const mateFacesOperation: Operation = {
+  ...MATE,
+  method: 'get',
+  operationId: 'mateFaces',
+  summary: 'Do these two faces meet?',
+  description: 'Two recorded parts by their faces, directly or through adapters.',
+  query: MATE_QUERY,
+  body: null,
+};
+
+export const askMateOperation: Operation = {
+  ...MATE,
+  method: 'post',
+  operationId: 'askMate',
+  summary: 'The same question in a body',
+  description:
+    'Either end may be a face of a recorded part, or one that the question writes out. It ' +
+    'changes nothing and may be repeated.',
+  query: NO_PARAMETERS,
+  body: mateQuestionSchema,
+};

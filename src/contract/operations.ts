@@ -1,0 +1,21 @@
+/**
+ * Every operation of the service, in the order of the document.
+ */
+
+import { listEditionsOperation } from './editions.js';
+import { askFitOperation, checkFitOperation } from './fit.js';
+import { liveOperation, readyOperation } from './health.js';
+import { inspectOperation } from './inspect.js';
+import { askMateOperation, mateFacesOperation } from './mate.js';
+import type { Operation } from './operation.js';
+
+export const OPERATIONS: readonly Operation[] = [
+  checkFitOperation,
+  askFitOperation,
+  inspectOperation,
+  mateFacesOperation,
+  askMateOperation,
+  listEditionsOperation,
+  liveOperation,
+  readyOperation,
+];

@@ -1,0 +1,80 @@
+/**
+ * How a question stands in a URL: which parameters there are, and which field of the question
+ * each one fills. A group such as `with.<position>` is a family of parameters with one field of
+ * many places.
+ */
+
+import type { z } from './openapi-zod.js';
+
+/** How the text of a parameter becomes a value; what is no such text is left to the schema. */
+export type Reading = 'text' | 'number' | 'boolean' | 'list';
+
+export interface Parameter {
+  readonly name: string;
+  /** Where its value goes: names of fields, from the outside in. */
+  readonly field: readonly [string, ...string[]];
+  readonly reading: Reading;
+  readonly schema: z.ZodType;
+}
+
+export interface ParameterGroup {
+  /** The part of the names before the dot. */
+  readonly prefix: string;
+  /** What stands after the dot. */
+  readonly place: 'position' | 'mating';
+  /** The field that gets one entry for each place. */
+  readonly field: string;
+  readonly reading: Reading;
+  /** Most parameters of the group in one URL; the body takes more. */
+  readonly most: number;
+  readonly description: string;
+  readonly example: Readonly<Record<string, string>>;
+}
+
+export interface QueryGrammar {
+  readonly parameters: readonly Parameter[];
+  readonly groups: readonly ParameterGroup[];
+}
+
+/** The groups of all questions about a vehicle. */
+export const FITTED_GROUP: ParameterGroup = {
+  prefix: 'fitted',
+  place: 'position',
+  field: 'fitted',
+  reading: 'text',
+  most: 8,
+  description:
+    "`fitted.<position>`: what is on this customer's vehicle instead of what the works fitted: " +
+    'the id of a part, `none` or `unknown`; one value for both hands. At most 8; POST takes more.',
+  example: { 'fitted.clutch': 'unknown' },
+};
+
+export const ADAPTER_GROUP: ParameterGroup = {
+  prefix: 'adapter',
+  place: 'mating',
+  field: 'adapters',
+  reading: 'list',
+  most: 8,
+  description:
+    "`adapter.<mating>`: adapters that are in this customer's vehicle, in a row, with commas " +
+    'between them. At most 8; POST takes more.',
+  example: { 'adapter.gearbox-prop': 'adapter-70-65' },
+};
+
+export const WITH_GROUP: ParameterGroup = {
+  prefix: 'with',
+  place: 'position',
+  field: 'with',
+  reading: 'text',
+  most: 8,
+  description: '`with.<position>`: a part that is fitted beside it. At most 8; POST takes more.',
+  example: { 'with.centre-control': 'control-centre' },
+};
+
+/** A parameter that fills the field of its own name. */
+export function parameter(name: string, schema: z.ZodType, reading: Reading = 'text'): Parameter {
+  return { name, field: [name], reading, schema };
+}
+
+/** The grammar of a question without any parameter. */
+export const NO_PARAMETERS: QueryGrammar = { parameters: [], groups: [] };

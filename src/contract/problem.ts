@@ -1,0 +1,44 @@
+/**
+ * What goes wrong with a request, as RFC 9457 problem details. That a part does not fit is an
+ * answer and no problem.
+ */
+
+import { z } from './openapi-zod.js';
+
+export const faultSchema = z
+  .strictObject({
+    pointer: z.string().optional().openapi({
+      description: 'RFC 6901 pointer into the body.',
+      example: '/with/clutch',
+    }),
+    parameter: z.string().optional().openapi({
+      description: 'Name of the parameter in the URL.',
+      example: 'with.clutch',
+    }),
+    code: z.string(),
+    text: z.string(),
+  })
+  .openapi('Fault', { description: 'One thing that is wrong, and where.' });
+
+export type FaultWire = z.infer<typeof faultSchema>;
+
+export const problemSchema = z
+  .strictObject({
+    type: z.string().openapi({
+      description: 'A stable address below the service, which explains the problem.',
+      example: '/problems/unknown-part',
+    }),
+    title: z.string(),
+    status: z.int(),
+    detail: z.string(),
+    retry: z.enum(['no', 'later', 'with-change']).openapi({
+      description: 'Whether to ask again: not at all, the same later, or something else.',
+    }),
+    instance: z.string().openapi({ description: 'The request: the value of `X-Request-Id`.' }),
+    errors: z.array(faultSchema).openapi({ description: 'Every fault that was found.' }),
+    limit: z.int().optional().openapi({ description: 'The limit in bytes that was passed.' }),
+    code: z.string().openapi({ description: 'The last segment of `type`. Open.' }),
+  })
+  .openapi('Problem', { description: 'RFC 9457 problem details.' });
+
+export type ProblemWire = z.infer<typeof problemSchema>;

@@ -1,0 +1,138 @@
+/**
+ * The fields of questions. A question in a URL and one in a body have the same fields, and are
+ * checked by the same schema. Here only the form is checked; whether there is such a vehicle is
+ * for the use-case to say.
+ */
+
+import {
+  CONTROL_PATTERN,
+  ID_PATTERN,
+  LONGEST_SCALAR,
+  SURROGATE_PATTERN,
+} from '../domain/catalogue/grammar.js';
+import { z } from './openapi-zod.js';
+
+/** Longest name of a vehicle or part, in UTF-16 units: ids are shorter, numbers may come. */
+const LONGEST_NAME = 200;
+
+/** Most places that one question names; no layout has as many. */
+const MOST_PLACES = 64;
+
+/** Most adapters in a row: more than any mating takes. */
+const MOST_ADAPTERS = 8;
+
+/** Longest language tag; RFC 5646 section 4.4.1 asks for at least 35. */
+const LONGEST_TAG = 35;
+
+const LANGUAGE_TAG = /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/;
+
+function name(longest: number) {
+  return z
+    .string()
+    .min(1)
+    .max(longest)
+    .refine((text) => !CONTROL_PATTERN.test(text) && !SURROGATE_PATTERN.test(text), {
+      error: 'It has characters in it that no text for people has.',
+    });
+}
+
+/** Positions and matings, as they stand in names of parameters and of fields. */
+export const PLACE_PATTERN = ID_PATTERN;
+
+const placeId = z.string().regex(PLACE_PATTERN, {
+  error: 'Positions and matings have small letters, digits and hyphens, at most 64.',
+});
+
+/** `propertyNames` is of OpenAPI 3.1; the types of the generator are of 3.0. */
+const PLACES = {
+  maxProperties: MOST_PLACES,
+  propertyNames: { pattern: PLACE_PATTERN.source },
+};
+
+function byPlace<Value extends z.ZodType>(value: Value) {
+  return z
+    .record(placeId, value)
+    .refine((places) => Object.keys(places).length <= MOST_PLACES, {
+      error: `It names more than ${MOST_PLACES} places.`,
+    })
+    .openapi(PLACES);
+}
+
+const eachHand = z.strictObject({ left: name(LONGEST_NAME), right: name(LONGEST_NAME) });
+
+const companionSchema = z
+  .union([name(LONGEST_NAME), eachHand])
+  .openapi('Companion', { description: 'A part by id, or one for each hand.' });
+
+const fittedSchema = z.union([name(LONGEST_NAME), eachHand]).openapi('Fitted', {
+  description:
+    'A part by id, `none` for an empty place, `unknown` where nobody knows. One word stands ' +
+    'for both hands; `left` and `right` tell them apart.',
+});
+
+export const adaptersSchema = z
+  .array(name(LONGEST_NAME))
+  .min(1)
+  .max(MOST_ADAPTERS)
+  .openapi({ description: 'Adapters in a row.' });
+
+export const COMMON_FIELDS = {
+  edition: z.int().min(1).optional().openapi({
+    description: 'Number of the edition to ask; the newest where it is left out.',
+    example: 1,
+  }),
+  lang: z
+    .string()
+    .max(LONGEST_TAG)
+    .regex(LANGUAGE_TAG, { error: 'It is no language tag such as en or de-AT.' })
+    .optional()
+    .openapi({
+      description:
+        'Language of the sentences, as an RFC 5646 tag. It wins over `Accept-Language`; one that ' +
+        'is not spoken gets English, and the answer says so in `lang`.',
+      example: 'en',
+    }),
+};
+
+export const vehicleField = name(LONGEST_NAME).openapi({
+  description: 'Id of the vehicle.',
+  example: 'lirren-1',
+});
+
+export const partField = name(LONGEST_NAME).openapi({
+  description: 'Id of the part.',
+  example: 'linkage-cables',
+});
+
+export const useField = z.enum(['road', 'off-road', 'competition']).optional().openapi({
+  description: 'What the vehicle is used for; it decides how far two axles may disagree.',
+});
+
+export const positionField = placeId.optional().openapi({
+  description: 'Position to put the part at; every one that takes it where this is left out.',
+  example: 'linkage',
+});
+
+export const withField = byPlace(companionSchema).optional().openapi({
+  description: 'Parts that are fitted beside it, by position.',
+});
+
+/** What is known of the one vehicle that is asked about. */
+export const VEHICLE_FIELDS = {
+  vehicle: vehicleField,
+  fitted: byPlace(fittedSchema).optional().openapi({
+    description: "What is on this customer's vehicle instead of what the works fitted.",
+  }),
+  adapters: byPlace(adaptersSchema).optional().openapi({
+    description: "Adapters that are in this customer's vehicle, by mating.",
+  }),
+  torque: name(LONGEST_SCALAR).optional().openapi({
+    description: 'Engine torque to judge loads by, with its unit.',
+    example: '400 N.m',
+  }),
+  use: useField,
+  ignorePresent: z.boolean().optional().openapi({
+    description: 'Do not count against the answer what fails on the vehicle already.',
+  }),
+  ...COMMON_FIELDS,
+};

@@ -1,0 +1,104 @@
+/**
+ * What answers say: values as people read them and exactly, and reasons as a code for programs,
+ * data for both and a sentence for people.
+ */
+
+import { z } from './openapi-zod.js';
+
+/**
+ * The schema or null. Not `nullable()`, of which the document would keep the reference and lose
+ * the null.
+ */
+export function orNull<Schema extends z.ZodType>(schema: Schema) {
+  return z.union([schema, z.null()]);
+}
+
+export const handSchema = z.enum(['left', 'right']);
+
+export const shownValueSchema = z
+  .strictObject({
+    text: z.string().nullable().openapi({
+      description: 'As people read it; null where nothing is recorded.',
+      example: '56.1 mm',
+    }),
+    low: z.string().nullable().openapi({
+      description:
+        'Lower end, a decimal or a fraction in `unit`; null for a code, and where there is none.',
+    }),
+    high: z.string().nullable().openapi({
+      description: 'Upper end; equal to `low` where the value is exact.',
+    }),
+    unit: z.string().openapi({
+      description: 'Empty for pure numbers and codes. Open: units may be added.',
+      example: 'mm',
+    }),
+  })
+  .openapi('ShownValue', { description: 'A value for people and for programs.' });
+
+const NAMED = {
+  position: z.string().nullable(),
+  positionName: z.string().nullable(),
+  hand: handSchema.nullable(),
+  part: z.string().nullable(),
+  partName: z.string().nullable(),
+  interface: z.string().nullable(),
+  kindName: z.string().nullable().openapi({
+    description: 'The kind of interface in words, where the face is recorded.',
+  }),
+};
+
+const namedSchema = z
+  .strictObject(NAMED)
+  .openapi('Named', { description: 'A part at its place, by id and by name.' });
+
+const namedValueSchema = z
+  .strictObject({
+    ...NAMED,
+    parameter: z.string().nullable(),
+    parameterName: z.string().nullable(),
+    value: z.string().nullable().openapi({
+      description: 'As recorded or as computed; null where it is not recorded.',
+    }),
+  })
+  .openapi('NamedValue', { description: 'One value of a check, by id and by name.' });
+
+export const reasonDataSchema = z
+  .strictObject({
+    left: namedValueSchema.optional(),
+    right: namedValueSchema.optional(),
+    missing: z.array(namedValueSchema).optional(),
+    choices: z.array(namedValueSchema).optional(),
+    says: z.string().optional(),
+    a: namedSchema.optional(),
+    b: namedSchema.optional(),
+    adapters: z.array(z.string()).optional(),
+    part: namedSchema.optional(),
+    margin: z.string().optional(),
+    vehicles: z.array(z.string()).optional(),
+    basis: z.string().optional(),
+    because: z.string().optional(),
+    statement: z.string().optional(),
+    between: z.array(z.string()).optional(),
+    order: z.string().optional(),
+    text: z.string().optional(),
+    count: z.int().optional(),
+    needed: z.string().optional(),
+    tool: z.string().optional(),
+    group: z.string().optional(),
+    names: z.array(z.string()).optional(),
+  })
+  .openapi('ReasonData', {
+    description: 'What a sentence is made of. Which fields there are depends on the code.',
+  });
+
+export const SAID = {
+  code: z.string().openapi({
+    description: 'Stable. Open: codes may be added, and catalogues give checks their own.',
+  }),
+  data: reasonDataSchema,
+  text: z.string().openapi({ description: 'One sentence, plain text in the language `lang`.' }),
+};
+
+export const saidReasonSchema = z
+  .strictObject(SAID)
+  .openapi('SaidReason', { description: 'A reason: code, data, sentence.' });

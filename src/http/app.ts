@@ -1,0 +1,31 @@
+/**
+ * The service as one application: every path, mounted.
+ */
+
+import { Hono } from 'hono';
+import { type App, mountRest } from './mount.js';
+import { mountDocument } from './routes/document.js';
+import { mountEditions } from './routes/editions.js';
+import { mountFit } from './routes/fit.js';
+import { mountHealth } from './routes/health.js';
+import { mountInspect } from './routes/inspect.js';
+import { mountMate } from './routes/mate.js';
+import { mountProblems } from './routes/problems.js';
+import { type ServiceDeps, type ServiceEnv, serviceOf } from './service.js';
+
+export function createApp(deps: ServiceDeps): App {
+  const service = serviceOf(deps);
+  const app = new Hono<ServiceEnv>();
+  const groups = [
+    mountFit,
+    mountInspect,
+    mountMate,
+    mountEditions,
+    mountHealth,
+    mountDocument,
+    mountProblems,
+  ];
+  for (const mountGroup of groups) mountGroup(app, service);
+  mountRest(app, service);
+  return app;
+}

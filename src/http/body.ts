@@ -1,0 +1,92 @@
+/**
+ * Reads the body of a question: JSON in UTF-8, at most one megabyte, nothing else.
+ */
+
+import { readJson } from '../contract/json-text.js';
+import type { FaultWire } from '../contract/problem.js';
+import type { Place, ReadFields } from './form.js';
+import { BODY_LIMIT, Refusal } from './problem.js';
+
+/** Throws `Refusal` where there is no JSON to be had; what it says is for the schema. */
+export async function readBody(request: Request): Promise<ReadFields> {
+  checkMediaType(request.headers);
+  const text = decode(await bytesOf(request));
+  const read = readJson(text);
+  if (read.isJson) return { value: read.value, faults: read.faults };
+  const { offset, line, column, text: said } = read.stop;
+  const detail = `The body is no JSON: at line ${line}, column ${column}, ${said}.`;
+  const fault: FaultWire = { code: 'malformed-json', text: `At position ${offset}: ${said}.` };
+  throw new Refusal('malformed-json', detail, { faults: [fault] });
+}
+
+function checkMediaType(headers: Headers): void {
+  const [mediaType = '', ...parameters] = (headers.get('content-type') ?? '').split(';');
+  const charset = parameters.map((one) => one.trim()).find((one) => /^charset=/i.test(one));
+  const isUtf8 = charset === undefined || /^charset="?utf-?8"?$/i.test(charset);
+  const coding = headers.get('content-encoding')?.trim().toLowerCase() ?? 'identity';
+  if (mediaType.trim().toLowerCase() !== 'application/json' || !isUtf8) {
+    const text = 'The body is to be application/json in UTF-8, and Content-Type is to say so.';
+    throw new Refusal('unsupported-media-type', text, { headers: { accept: 'application/json' } });
+  }
+  if (coding !== 'identity') {
+    const text = 'The body is to come without a content coding.';
+    const headersOut = { 'accept-encoding': 'identity' };
+    throw new Refusal('unsupported-media-type', text, { headers: headersOut });
+  }
+}
+
+async function bytesOf(request: Request): Promise<Uint8Array> {
+  const length = request.headers.get('content-length');
+  try {
+    if (length === null) return await streamed(request);
+    if (Number(length) > BODY_LIMIT) throw tooLarge();
+    return new Uint8Array(await request.arrayBuffer());
+  } catch (error) {
+    if (error instanceof Refusal) throw error;
+    const text = 'The body ended before all of it had arrived.';
+    throw new Refusal('malformed-request', text, { cause: error });
+  }
+}
+
+/** A body of unknown length is counted as it comes, and given up where it is too much. */
+async function streamed(request: Request): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  let size = 0;
+  const reader = request.body?.getReader();
+  for (;;) {
+    const read = await reader?.read();
+    if (read?.value === undefined) return Buffer.concat(chunks);
+    size += read.value.length;
+    if (size > BODY_LIMIT) {
+      await reader?.cancel();
+      throw tooLarge();
+    }
+    chunks.push(read.value);
+  }
+}
+
+function tooLarge(): Refusal {
+  const text = `The body is larger than ${BODY_LIMIT} bytes.`;
+  return new Refusal('body-too-large', text, { limit: BODY_LIMIT });
+}
+
+/** A byte order mark is let pass: some editors write one. */
+function decode(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+    throw new Refusal('malformed-json', 'The body is no text in UTF-8.', { cause: error });
+  }
+}
+
+/** RFC 6901 pointer to a field of the body. */
+export function pointerAt(path: readonly PropertyKey[]): Place {
+  const steps = path.map((step) => String(step).replaceAll('~', '~0').replaceAll('/', '~1'));
+  return { pointer: steps.map((step) => `/${step}`).join('') };
+}
+
+/** The same for the names by which use-cases call fields: `with.clutch`, `adapters.0`. */
+export function pointerCalled(at: string): Place {
+  return pointerAt(at.split('.'));
+}

@@ -1,0 +1,135 @@
+/**
+ * One request and what every answer to it has in common: its id, whether a browser's page may
+ * read it, and that nobody may take it for anything but what it is.
+ */
+
+import type { ProblemWire } from '../contract/problem.js';
+import { problemOf, type Refusal } from './problem.js';
+import type { Service } from './service.js';
+
+export interface Exchange {
+  readonly request: Request;
+  readonly id: string;
+  /** The path as it was asked, and what stands after the question mark. */
+  readonly path: string;
+  readonly search: string;
+  /** Headers of every answer to this request. */
+  readonly headers: Readonly<Record<string, string>>;
+  /** Which requests get another answer: names of headers for `Vary`. */
+  readonly varies: readonly string[];
+  readonly isStopping: boolean;
+}
+
+export type Headers = Readonly<Record<string, string>>;
+
+const REQUEST_ID = /^[\w.:-]{1,128}$/;
+
+/** Headers that a page of another origin may read beside those that it always may. */
+const EXPOSED = 'ETag, Content-Location, Faying-Edition, Retry-After, X-Request-Id';
+
+/** Seconds after which asking again makes sense; a publication or a restart takes about as long. */
+const RETRY_AFTER = '5';
+
+/** Seconds that a missing thing is taken for missing: it may be published the next moment. */
+const MISSING_FOR = 30;
+
+export function openExchange(request: Request, service: Service, isStopping: boolean): Exchange {
+  const { path, search } = targetOf(request.url);
+  const sent = request.headers.get('x-request-id');
+  const id = sent !== null && REQUEST_ID.test(sent) ? sent : service.newRequestId();
+  const { corsOrigins } = service.config;
+  const cors = corsOrigins.length === 0 ? null : corsHeaders(request, corsOrigins);
+  const headers = {
+    'x-request-id': id,
+    'x-content-type-options': 'nosniff',
+    'content-security-policy': "default-src 'none'",
+    ...cors,
+  };
+  return {
+    request,
+    id,
+    path,
+    search,
+    headers,
+    varies: cors === null ? [] : ['Origin'],
+    isStopping,
+  };
+}
+
+/** Of an absolute URL, since hono knows no other. */
+function targetOf(url: string): { path: string; search: string } {
+  const start = url.indexOf('/', url.indexOf('://') + 3);
+  const target = start === -1 ? '/' : url.slice(start);
+  const hash = target.indexOf('#');
+  const bare = hash === -1 ? target : target.slice(0, hash);
+  const mark = bare.indexOf('?');
+  if (mark === -1) return { path: bare, search: '' };
+  return { path: bare.slice(0, mark), search: bare.slice(mark + 1) };
+}
+
+function corsHeaders(request: Request, origins: readonly string[]): Headers {
+  const origin = request.headers.get('origin');
+  if (origin === null || !origins.includes(origin)) return {};
+  return { 'access-control-allow-origin': origin, 'access-control-expose-headers': EXPOSED };
+}
+
+/** `Vary` for an answer that besides depends on `names`; nothing where it depends on none. */
+export function vary(exchange: Exchange, names: readonly string[] = []): Headers {
+  const all = [...exchange.varies, ...names];
+  return all.length === 0 ? {} : { vary: all.join(', ') };
+}
+
+/** An answer in JSON. The headers are set here and never after, which halves hono's work. */
+export function jsonReply(exchange: Exchange, body: string, headers: Headers): Response {
+  return new Response(body, {
+    status: 200,
+    headers: { 'content-type': 'application/json', ...exchange.headers, ...headers },
+  });
+}
+
+export function textReply(exchange: Exchange, body: string): Response {
+  const headers = {
+    'content-type': 'text/plain; charset=utf-8',
+    'content-language': 'en',
+    'cache-control': 'public, max-age=86400',
+    ...exchange.headers,
+    ...vary(exchange),
+  };
+  return new Response(body, { status: 200, headers });
+}
+
+export function problemReply(exchange: Exchange, refusal: Refusal): Response {
+  const problem = problemOf(refusal, exchange.id);
+  const headers = {
+    ...exchange.headers,
+    ...problemHeaders(problem, exchange.request.method),
+    ...vary(exchange),
+    ...refusal.headers,
+  };
+  return new Response(JSON.stringify(problem), { status: problem.status, headers });
+}
+
+/** The headers that follow from a problem alone. */
+export function problemHeaders(problem: ProblemWire, method: string): Headers {
+  const isShared = problem.status === 404 && (method === 'GET' || method === 'HEAD');
+  return {
+    'content-type': 'application/problem+json',
+    'content-language': 'en',
+    'cache-control': isShared ? `public, max-age=${MISSING_FOR}` : 'no-store',
+    ...(problem.status === 503 ? { 'retry-after': RETRY_AFTER } : {}),
+  };
+}
+
+/** What a browser asks before it sends a request from another page. */
+export function optionsReply(exchange: Exchange, allow: string): Response {
+  const isPreflight =
+    'access-control-allow-origin' in exchange.headers &&
+    exchange.request.headers.has('access-control-request-method');
+  const preflight = {
+    'access-control-allow-methods': allow,
+    'access-control-allow-headers': 'Content-Type, If-None-Match, X-Request-Id',
+    'access-control-max-age': '86400',
+  };
+  const headers = { allow, ...exchange.headers, ...vary(exchange), ...(isPreflight && preflight) };
+  return new Response(null, { status: 204, headers });
+}

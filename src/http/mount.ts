@@ -1,0 +1,116 @@
+/**
+ * Puts a path into the application with everything that each path does alike: methods, limits,
+ * what the client accepts, errors, and one line in the log.
+ */
+
+import type { Context, Hono } from 'hono';
+import { type Exchange, openExchange, optionsReply, problemReply } from './exchange.js';
+import { accepts } from './negotiation.js';
+import { type PlaceOf, PROBLEMS, Refusal, refusalOf, URL_LIMIT } from './problem.js';
+import { isStopping, type Service, type ServiceEnv } from './service.js';
+
+export type App = Hono<ServiceEnv>;
+export type Reply = Response | Promise<Response>;
+
+export interface Handling {
+  readonly answer: (exchange: Exchange) => Reply;
+  /** Where the use-case's names of fields stand in the request. */
+  readonly placeOf: PlaceOf | null;
+}
+
+export interface Methods {
+  readonly get?: Handling;
+  readonly post?: Handling;
+  /** What the answers of this path are. */
+  readonly mediaType: string;
+}
+
+export function mount(app: App, service: Service, path: string, methods: Methods): void {
+  const { get, post, mediaType } = methods;
+  const allow = [...(get ? ['GET', 'HEAD'] : []), ...(post ? ['POST'] : []), 'OPTIONS'].join(', ');
+  const on = (handling: Handling) => (context: Context<ServiceEnv>) =>
+    handle(context, service, path, {
+      placeOf: handling.placeOf,
+      answer: (exchange) => {
+        checkTarget(exchange);
+        checkAccept(exchange, mediaType);
+        return handling.answer(exchange);
+      },
+    });
+  const options = { answer: (exchange: Exchange) => optionsReply(exchange, allow), placeOf: null };
+  const others = { answer: (exchange: Exchange) => refuseMethod(exchange, allow), placeOf: null };
+  if (get) app.get(path, on(get));
+  if (post) app.post(path, on(post));
+  app.options(path, (context) => handle(context, service, path, options));
+  app.all(path, (context) => handle(context, service, path, others));
+}
+
+/** Whatever no path took. */
+export function mountRest(app: App, service: Service): void {
+  const rest = { answer: refusePath, placeOf: null };
+  app.notFound((context) => handle(context, service, 'none', rest));
+  // Handlers catch what they throw, so what arrives here was thrown by the framework itself.
+  app.onError((error, context) => {
+    const answer = () => Promise.reject(error);
+    return handle(context, service, 'none', { answer, placeOf: null });
+  });
+}
+
+function checkTarget({ path, search }: Exchange): void {
+  if (path.length + 1 + search.length <= URL_LIMIT) return;
+  const text = `The URL has more than ${URL_LIMIT} bytes; POST takes the same questions in a body.`;
+  throw new Refusal('url-too-long', text, { limit: URL_LIMIT });
+}
+
+function checkAccept({ request }: Exchange, mediaType: string): void {
+  if (accepts(request.headers.get('accept'), mediaType)) return;
+  throw new Refusal('not-acceptable', `The answer is ${mediaType}, which Accept excludes.`);
+}
+
+function refuseMethod({ request, path }: Exchange, allow: string): never {
+  const text = `${path} takes ${allow}, not ${request.method}.`;
+  throw new Refusal('method-not-allowed', text, { headers: { allow } });
+}
+
+function refusePath(exchange: Exchange): never {
+  checkTarget(exchange);
+  throw new Refusal('unknown-path', `There is nothing at ${exchange.path}.`);
+}
+
+function handle(
+  context: Context<ServiceEnv>,
+  service: Service,
+  route: string,
+  { answer, placeOf }: Handling,
+): Reply {
+  const started = service.stopwatch();
+  const exchange = openExchange(context.req.raw, service, isStopping(context.env));
+  const end = (response: Response): Response => {
+    const { method } = exchange.request;
+    const ms = Math.round((service.stopwatch() - started) * 1000) / 1000;
+    const { status } = response;
+    service.log.info({ method, route, status, ms, requestId: exchange.id }, 'answered');
+    return response;
+  };
+  const fail = (error: unknown): Response => end(failed(error, exchange, service, placeOf));
+  try {
+    const reply = answer(exchange);
+    return reply instanceof Promise ? reply.then(end, fail) : end(reply);
+  } catch (error) {
+    return fail(error);
+  }
+}
+
+/** What is the service's own fault goes into the log with everything there is to know of it. */
+function failed(
+  error: unknown,
+  exchange: Exchange,
+  { log }: Service,
+  placeOf: PlaceOf | null,
+): Response {
+  const refusal = refusalOf(error, placeOf);
+  if (refusal.code === 'internal-error' || refusal.code === 'store-fault') {
+    log.error({ err: error, requestId: exchange.id }, PROBLEMS[refusal.code].title);
+  }
+  return problemReply(exchange, refusal);
+}

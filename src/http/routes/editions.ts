@@ -1,0 +1,41 @@
+/**
+ * Which editions are there?
+ */
+
+import { ENGINE_VERSION } from '../../contract/answer-head.js';
+import { type EditionsAnswer, listEditionsOperation } from '../../contract/editions.js';
+import type { Frozen } from '../../contract/wire.js';
+import { etagOf, FLOATING, unlessKnown } from '../asked.js';
+import { type Exchange, vary } from '../exchange.js';
+import { type App, mount } from '../mount.js';
+import { refuseParameters } from '../query.js';
+import type { Service } from '../service.js';
+
+export function mountEditions(app: App, service: Service): void {
+  mount(app, service, listEditionsOperation.path, {
+    mediaType: 'application/json',
+    get: { placeOf: null, answer: (exchange) => listEditions(exchange, service) },
+  });
+}
+
+function listEditions(exchange: Exchange, { library }: Service): Response {
+  refuseParameters(exchange.search);
+  const heads = library.editions();
+  const [newest] = heads;
+  // Editions are only ever added, so the newest one says which there are.
+  const etag = etagOf([newest?.hash ?? '', ENGINE_VERSION, exchange.path, String(heads.length)]);
+  const headers = { 'cache-control': FLOATING, etag, ...vary(exchange) };
+  const named = newest === undefined ? {} : { 'faying-edition': String(newest.number) };
+  return unlessKnown(exchange, { ...headers, ...named }, () => {
+    const items = heads.map(({ number, hash, publishedAt, note, counts }) => ({
+      number,
+      hash,
+      publishedAt,
+      note,
+      counts,
+    }));
+    const edition = newest?.number ?? null;
+    const answer = { edition, engine: ENGINE_VERSION, items, next: null };
+    return JSON.stringify(answer satisfies Frozen<EditionsAnswer>);
+  });
+}

@@ -1,0 +1,57 @@
+/**
+ * Does this part fit this vehicle? In a URL, or in a body.
+ */
+
+import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
+import type { FitInput } from '../../usecases/check-fit.js';
+import { answerAt, answerTo, type Settled, settle } from '../asked.js';
+import { pointerAt, pointerCalled, readBody } from '../body.js';
+import type { Exchange } from '../exchange.js';
+import { checkForm } from '../form.js';
+import { type App, mount } from '../mount.js';
+import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
+import type { Service } from '../service.js';
+import { vehicleInput } from '../vehicle-input.js';
+
+const { path, query } = checkFitOperation;
+
+export function mountFit(app: App, service: Service): void {
+  mount(app, service, path, {
+    mediaType: 'application/json',
+    get: {
+      placeOf: (at) => parameterCalled(at, query),
+      answer: (exchange) => checkFit(exchange, service),
+    },
+    post: { placeOf: pointerCalled, answer: (exchange) => askFit(exchange, service) },
+  });
+}
+
+function checkFit(exchange: Exchange, service: Service): Response {
+  const read = readQuery(exchange.search, query);
+  const question = checkForm(fitQuestionSchema, read, (at) => parameterAt(at, query));
+  const settled = settle(service, exchange, question);
+  return answerAt(exchange, settled, { ...question, pairs: read.pairs }, () =>
+    service.useCases.checkFit(service.library, inputOf(question, settled)),
+  );
+}
+
+async function askFit(exchange: Exchange, service: Service): Promise<Response> {
+  refuseParameters(exchange.search);
+  const read = await readBody(exchange.request);
+  const question = checkForm(fitQuestionSchema, read, pointerAt);
+  const settled = settle(service, exchange, question);
+  return answerTo(exchange, settled, () =>
+    service.useCases.checkFit(service.library, inputOf(question, settled)),
+  );
+}
+
+function inputOf(question: FitQuestion, settled: Settled): FitInput {
+  const { part, position, with: companions, changes } = question;
+  return {
+    ...vehicleInput(question, settled),
+    part,
+    position: position ?? null,
+    with: companions ?? {},
+    changes: changes ?? null,
+  };
+}

@@ -1,0 +1,30 @@
+/**
+ * Is this vehicle right as it stands?
+ */
+
+import { inspectOperation, inspectQuestionSchema } from '../../contract/inspect.js';
+import { answerTo, settle } from '../asked.js';
+import { pointerAt, pointerCalled, readBody } from '../body.js';
+import type { Exchange } from '../exchange.js';
+import { checkForm } from '../form.js';
+import { type App, mount } from '../mount.js';
+import { refuseParameters } from '../query.js';
+import type { Service } from '../service.js';
+import { vehicleInput } from '../vehicle-input.js';
+
+export function mountInspect(app: App, service: Service): void {
+  mount(app, service, inspectOperation.path, {
+    mediaType: 'application/json',
+    post: { placeOf: pointerCalled, answer: (exchange) => inspect(exchange, service) },
+  });
+}
+
+async function inspect(exchange: Exchange, service: Service): Promise<Response> {
+  refuseParameters(exchange.search);
+  const read = await readBody(exchange.request);
+  const question = checkForm(inspectQuestionSchema, read, pointerAt);
+  const settled = settle(service, exchange, question);
+  return answerTo(exchange, settled, () =>
+    service.useCases.inspectVehicle(service.library, vehicleInput(question, settled)),
+  );
+}

@@ -1,0 +1,75 @@
+/**
+ * Do these two faces meet? In a URL, or in a body.
+ */
+
+import {
+  type MateQuestion,
+  mateFacesOperation,
+  mateQuestionSchema,
+  mateUrlQuestionSchema,
+} from '../../contract/mate.js';
+import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
+import { answerAt, answerTo, type Settled, settle } from '../asked.js';
+import { pointerAt, pointerCalled, readBody } from '../body.js';
+import type { Exchange } from '../exchange.js';
+import { checkForm, type Place } from '../form.js';
+import { type App, mount } from '../mount.js';
+import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
+import type { Service } from '../service.js';
+
+const { path, query } = mateFacesOperation;
+
+export function mountMate(app: App, service: Service): void {
+  mount(app, service, path, {
+    mediaType: 'application/json',
+    get: {
+      placeOf: (at) => parameterCalled(at, query),
+      answer: (exchange) => mateFaces(exchange, service),
+    },
+    post: { placeOf: placeInBody, answer: (exchange) => askMate(exchange, service) },
+  });
+}
+
+function mateFaces(exchange: Exchange, service: Service): Response {
+  const read = readQuery(exchange.search, query);
+  const question = checkForm(mateUrlQuestionSchema, read, (at) => parameterAt(at, query));
+  const settled = settle(service, exchange, question);
+  return answerAt(exchange, settled, { ...question, pairs: read.pairs }, () =>
+    service.useCases.mateFaces(service.library, inputOf(question, settled)),
+  );
+}
+
+async function askMate(exchange: Exchange, service: Service): Promise<Response> {
+  refuseParameters(exchange.search);
+  const read = await readBody(exchange.request);
+  const question = checkForm(mateQuestionSchema, read, pointerAt);
+  const settled = settle(service, exchange, question);
+  return answerTo(exchange, settled, () =>
+    service.useCases.mateFaces(service.library, inputOf(question, settled)),
+  );
+}
+
+function inputOf(question: MateQuestion, { head, lang }: Settled): MateInput {
+  const { a, b, adapters, use } = question;
+  return {
+    edition: head.number,
+    lang,
+    a: endOf(a),
+    b: endOf(b),
+    adapters: adapters ?? [],
+    use: use ?? null,
+  };
+}
+
+function endOf(end: MateQuestion['a']): MateEndInput {
+  if ('inline' in end) return end;
+  return { part: end.part, interface: end.interface ?? null };
+}
+
+/** The use-case calls an end `a`, its face `a.face`, and points into a face that is written out. */
+function placeInBody(at: string): Place {
+  const inside = /^\/([ab])\/interface(.*)$/.exec(at);
+  if (inside !== null) return { pointer: `/${inside[1]}/inline${inside[2]}` };
+  if (at === 'a' || at === 'b') return { pointer: `/${at}/part` };
+  return pointerCalled(at.replace(/^([ab])\.face$/, '$1.interface'));
+}

@@ -1,0 +1,170 @@
+/**
+ * Listens, and stops without cutting anybody short. What Node itself refuses, before there is a
+ * request to speak of, is refused in the same form as everything else.
+ */
+
+import { randomUUID } from 'node:crypto';
+import { createServer, type Server, STATUS_CODES } from 'node:http';
+import type { Duplex } from 'node:stream';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { getRequestListener, RequestError } from '@hono/node-server';
+import type { Logger } from 'pino';
+import { problemHeaders } from './exchange.js';
+import type { App } from './mount.js';
+import { PROBLEMS, type ProblemCode, problemOf, Refusal } from './problem.js';
+import { Lifecycle } from './service.js';
+
+export interface ServerOptions {
+  /** 0 for any port that is free. */
+  readonly port: number;
+  readonly host: string;
+  readonly log: Logger;
+  /** Milliseconds between "not ready" and taking no more connections. */
+  readonly drainMs?: number;
+  /** Milliseconds that answers under way are waited for. */
+  readonly deadlineMs?: number;
+}
+
+export interface RunningServer {
+  /** Such as `http://127.0.0.1:8080`. */
+  readonly url: string;
+  /** Answers what it has begun to answer, then ends. Calling it again waits for the same end. */
+  close(): Promise<void>;
+}
+
+const DEADLINE_MS = 10_000;
+
+/** Milliseconds in which a request has to arrive whole; a megabyte takes a slow line ten seconds. */
+const ARRIVAL_MS = 30_000;
+
+/** Milliseconds between looking whether connections have become idle. */
+const LOOK_MS = 20;
+
+/** Rejects with Node's own error where the port cannot be had. */
+export async function startServer(app: App, options: ServerOptions): Promise<RunningServer> {
+  const { port, host, log } = options;
+  const lifecycle = new Lifecycle();
+  const bindings = { lifecycle };
+  const listener = getRequestListener((request) => app.fetch(request, bindings), {
+    errorHandler: (error) => unreadable(error, log),
+  });
+  const server = createServer(
+    { requestTimeout: ARRIVAL_MS, requireHostHeader: false },
+    (...both) => void listener(...both),
+  );
+  refuseEarly(server, log);
+  await listening(server, port, host);
+  const url = urlOf(server, host);
+  log.info({ url }, 'listening');
+  let ending: Promise<void> | null = null;
+  const close = (): Promise<void> => {
+    lifecycle.isStopping = true;
+    ending ??= end(server, options);
+    return ending;
+  };
+  return { url, close };
+}
+
+function listening(server: Server, port: number, host: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, host, () => {
+      server.off('error', reject);
+      resolve();
+    });
+  });
+}
+
+function urlOf(server: Server, host: string): string {
+  const address = server.address();
+  if (address === null || typeof address === 'string') throw new Error('a port is listened on');
+  return `http://${host.includes(':') ? `[${host}]` : host}:${address.port}`;
+}
+
+async function end(server: Server, { log, drainMs, deadlineMs }: ServerOptions): Promise<void> {
+  log.info('stopping');
+  await sleep(drainMs ?? 0);
+  const closed = new Promise<void>((resolve, reject) => {
+    server.close((error) => (error === undefined ? resolve() : reject(error)));
+  });
+  // A connection becomes idle when its answer is out, and would then be kept open by the client.
+  const look = setInterval(() => server.closeIdleConnections(), LOOK_MS);
+  const deadline = setTimeout(() => {
+    log.warn('connections are cut: the deadline is over');
+    server.closeAllConnections();
+  }, deadlineMs ?? DEADLINE_MS);
+  try {
+    await closed;
+  } finally {
+    clearInterval(look);
+    clearTimeout(deadline);
+  }
+  log.info('stopped');
+}
+
+/** What the adapter could make no request of, for its host or its URL. */
+function unreadable(error: unknown, log: Logger): Response {
+  const isTheirs = error instanceof RequestError;
+  const code: ProblemCode = isTheirs ? 'malformed-request' : 'internal-error';
+  const id = randomUUID();
+  if (!isTheirs) log.error({ err: error, requestId: id }, PROBLEMS[code].title);
+  const { status, headers, body } = earlyReply(code, id);
+  log.info({ method: null, route: 'none', status, requestId: id }, 'answered');
+  return new Response(body, { status, headers });
+}
+
+function refuseEarly(server: Server, log: Logger): void {
+  server.on('clientError', (error: NodeJS.ErrnoException, socket) => {
+    if (error.code === 'ECONNRESET' || !socket.writable || isAnswering(socket)) {
+      socket.destroy();
+      return;
+    }
+    const id = randomUUID();
+    const { status, headers, body } = earlyReply(
+      EARLY.get(error.code ?? '') ?? 'malformed-request',
+      id,
+    );
+    const lines = Object.entries(headers).map(([name, value]) => `${name}: ${value}\r\n`);
+    const first = `HTTP/1.1 ${status} ${STATUS_CODES[status] ?? ''}\r\n`;
+    const length = `content-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n`;
+    socket.end(`${first}${lines.join('')}${length}${body}`);
+    log.info({ method: null, route: 'none', status, requestId: id }, 'answered');
+  });
+  server.on('checkExpectation', (request, response) => {
+    const id = randomUUID();
+    const { status, headers, body } = earlyReply('expectation-failed', id);
+    response.writeHead(status, headers).end(body);
+    log.info({ method: request.method, route: 'none', status, requestId: id }, 'answered');
+  });
+}
+
+const EARLY: ReadonlyMap<string, ProblemCode> = new Map([
+  ['HPE_HEADER_OVERFLOW', 'headers-too-large'],
+  ['ERR_HTTP_REQUEST_TIMEOUT', 'request-timeout'],
+]);
+
+/**
+ * Whether an answer to an earlier request of this connection is under way: a refusal would be
+ * taken for it. Node keeps that answer at the socket, under a name that it does not promise.
+ */
+function isAnswering(socket: Duplex): boolean {
+  const answer: unknown = Reflect.get(socket, '_httpMessage');
+  return answer !== null && answer !== undefined;
+}
+
+interface EarlyReply {
+  readonly status: number;
+  readonly headers: Record<string, string>;
+  readonly body: string;
+}
+
+function earlyReply(code: ProblemCode, id: string): EarlyReply {
+  const problem = problemOf(new Refusal(code, PROBLEMS[code].about), id);
+  const headers = {
+    ...problemHeaders(problem, ''),
+    'x-request-id': id,
+    'x-content-type-options': 'nosniff',
+    'content-security-policy': "default-src 'none'",
+  };
+  return { status: problem.status, headers, body: JSON.stringify(problem) };
+}

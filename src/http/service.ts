@@ -1,0 +1,51 @@
+/**
+ * What the door needs from outside, and the questions that it asks.
+ */
+
+import type { Logger } from 'pino';
+import { checkFit } from '../usecases/check-fit.js';
+import { inspectVehicle } from '../usecases/inspect-vehicle.js';
+import type { Library } from '../usecases/library.js';
+import { mateFaces } from '../usecases/mate-faces.js';
+
+/** The questions behind this door, so that a test can count how often one is asked. */
+export const USE_CASES = { checkFit, inspectVehicle, mateFaces } as const;
+export type UseCases = typeof USE_CASES;
+
+export interface ServiceConfig {
+  /** Origins of pages that may read answers in a browser; empty turns CORS off. */
+  readonly corsOrigins: readonly string[];
+}
+
+export interface ServiceDeps {
+  readonly library: Library;
+  readonly log: Logger;
+  readonly config: ServiceConfig;
+  readonly useCases?: UseCases;
+  /** Milliseconds from any point in time, for the durations in the log. */
+  readonly stopwatch?: () => number;
+  readonly newRequestId?: () => string;
+}
+
+export type Service = Required<ServiceDeps>;
+
+export function serviceOf(deps: ServiceDeps): Service {
+  return {
+    useCases: USE_CASES,
+    stopwatch: () => performance.now(),
+    newRequestId: () => crypto.randomUUID(),
+    ...deps,
+  };
+}
+
+/** Whether the service still takes requests; the server that listens changes it. */
+export class Lifecycle {
+  isStopping = false;
+}
+
+/** What hono hands through with each request; nothing where no server listens. */
+export type ServiceEnv = { Bindings: { lifecycle?: Lifecycle } };
+
+export function isStopping(env: ServiceEnv['Bindings'] | undefined): boolean {
+  return env?.lifecycle?.isStopping ?? false;
+}

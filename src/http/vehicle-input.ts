@@ -1,0 +1,22 @@
+/**
+ * What a question says of a vehicle, as the use-cases take it.
+ */
+
+import type { InspectQuestion } from '../contract/inspect.js';
+import type { VehicleInput } from '../usecases/question.js';
+import type { Settled } from './asked.js';
+
+export function vehicleInput(question: InspectQuestion, { head, lang }: Settled): VehicleInput {
+  const { vehicle, fitted, adapters, torque, use, ignorePresent } = question;
+  return {
+    // The number and not "the newest": another edition may be published in between.
+    edition: head.number,
+    lang,
+    vehicle,
+    fitted: fitted ?? {},
+    adapters: adapters ?? {},
+    torque: torque ?? null,
+    use: use ?? null,
+    ignorePresent: ignorePresent ?? false,
+  };
+}

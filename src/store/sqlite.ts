@@ -1,0 +1,139 @@
+/**
+ * The store of editions in one SQLite file. Any number of programs may read it, one writes.
+ *
+ * Publishing is one transaction, and ends only when what was written has been read back and
+ * agrees with its hash. A program that dies in the middle leaves what was there before.
+ */
+
+import type Database from 'better-sqlite3';
+import type { OfferRecord } from '../domain/catalogue/document.js';
+import {
+  type EditionHead,
+  type EditionStore,
+  type OffersHead,
+  type PublishRequest,
+  type PublishResult,
+  type StoredEdition,
+  StoreFault,
+} from '../usecases/ports.js';
+import { type OpenMode, openConnection, type SqliteLibrary } from './connection.js';
+import { EditionReader } from './edition-reader.js';
+import { EditionWriter } from './edition-writer.js';
+import { OfferStore } from './offer-store.js';
+import { withStoreFaults } from './store-fault.js';
+import { type VerifyReport, verifyStore } from './verify.js';
+
+export type { OpenMode, SqliteLibrary } from './connection.js';
+export type { VerifyReport } from './verify.js';
+
+export interface OpenOptions {
+  readonly mode: OpenMode;
+  /** The SQLite that is used; the bundled one where left out. */
+  readonly library?: SqliteLibrary;
+}
+
+export interface OpenedStore extends EditionStore {
+  /** Compares everything that is stored with everything else; says all that does not agree. */
+  verify(): VerifyReport;
+  close(): void;
+}
+
+/**
+ * Opens a database file, or `:memory:`, and brings its schema up to date unless it is opened for
+ * reading only.
+ *
+ * @throws StoreFault where it cannot be used, with what to do about it.
+ */
+export function openStore(path: string, { mode, library }: OpenOptions): OpenedStore {
+  const connection = openConnection(path, mode, library);
+  try {
+    return withStoreFaults(path, () => new SqliteStore(connection, path));
+  } catch (error) {
+    connection.close();
+    throw error;
+  }
+}
+
+class SqliteStore implements OpenedStore {
+  readonly #connection: Database.Database;
+  readonly #path: string;
+  readonly #reader: EditionReader;
+  readonly #offers: OfferStore;
+  #writer: EditionWriter | null = null;
+
+  constructor(connection: Database.Database, path: string) {
+    this.#connection = connection;
+    this.#path = path;
+    this.#reader = new EditionReader(connection);
+    this.#offers = new OfferStore(connection);
+  }
+
+  latest(): EditionHead | null {
+    return withStoreFaults(this.#path, () => this.#reader.latest());
+  }
+
+  edition(number: number): EditionHead | null {
+    return withStoreFaults(this.#path, () => this.#reader.edition(number));
+  }
+
+  editions(): readonly EditionHead[] {
+    return withStoreFaults(this.#path, () => this.#reader.editions());
+  }
+
+  load(number: number): StoredEdition {
+    return this.#inOneState(() => this.#reader.load(number));
+  }
+
+  offersHead(): OffersHead {
+    return withStoreFaults(this.#path, () => this.#offers.head());
+  }
+
+  offers(): readonly OfferRecord[] {
+    return withStoreFaults(this.#path, () => this.#offers.offers());
+  }
+
+  publish(request: PublishRequest): PublishResult {
+    if (this.#connection.readonly) {
+      throw new StoreFault(
+        `${this.#path} is opened for reading only`,
+        'open it for writing to publish',
+      );
+    }
+    return withStoreFaults(this.#path, () => {
+      this.#writer ??= new EditionWriter(this.#connection);
+      const writer = this.#writer;
+      const transaction = this.#connection.transaction(() => this.#publish(writer, request));
+      return transaction.immediate();
+    });
+  }
+
+  #publish(writer: EditionWriter, request: PublishRequest): PublishResult {
+    const latest = this.#reader.latest();
+    const offers =
+      request.offers === null
+        ? this.#offers.head()
+        : this.#offers.replace(request.offers, request.publishedAt);
+    if (latest?.hash === request.hash) return { edition: latest, isNew: false, offers };
+    const number = (latest?.number ?? 0) + 1;
+    writer.write(number, request);
+    const { head } = this.#reader.load(number);
+    return { edition: head, isNew: true, offers };
+  }
+
+  verify(): VerifyReport {
+    return this.#inOneState(() => this.#verify());
+  }
+
+  #verify(): VerifyReport {
+    return verifyStore(this.#connection, this.#path, this.#reader, this.#offers);
+  }
+
+  close(): void {
+    this.#connection.close();
+  }
+
+  /** What another program publishes meanwhile is not seen. */
+  #inOneState<Result>(read: () => Result): Result {
+    return withStoreFaults(this.#path, () => this.#connection.transaction(read).deferred());
+  }
+}

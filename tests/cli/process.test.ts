@@ -1,0 +1,143 @@
+/**
+ * The program as a process, with real files, pipes and signals. Slow, so few: what the other
+ * tests cannot see because they bring their own streams and their own service.
+ */
+
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { cartText } from './catalogue.js';
+
+const entry = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'faying-'));
+const database = join(folder, 'cart.sqlite');
+const env = { PATH: process.env.PATH, FAYING_DATABASE: database, FAYING_LOG_LEVEL: 'warn' };
+
+interface Ended {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+function start(words: readonly string[]): { child: ChildProcess; ended: Promise<Ended> } {
+  const child = spawn(process.execPath, ['--import', 'tsx', entry, ...words], { env });
+  let out = '';
+  let err = '';
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    out += text;
+  });
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    err += text;
+  });
+  const ended = new Promise<Ended>((resolve) => {
+    child.on('close', (code) => resolve({ code, out, err }));
+  });
+  return { child, ended };
+}
+
+function faying(words: readonly string[], input = ''): Promise<Ended> {
+  const { child, ended } = start(words);
+  child.stdin?.end(input);
+  return ended;
+}
+
+beforeAll(async () => {
+  const published = await faying(['publish', '-'], cartText());
+  expect(published).toMatchObject({ code: 0, err: '' });
+}, 60_000);
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe('a process', () => {
+  test('answers from the database that was published into', async () => {
+    const [fits, fails] = await Promise.all([
+      faying(['fit', 'cart-1', 'box-d']),
+      faying(['fit', 'cart-1', 'box-b', '--json']),
+    ]);
+    expect(fits).toMatchObject({ code: 0, err: '' });
+    expect(fits.out).toMatch(/^Fits\.\n/);
+    expect(fails.code).toBe(0);
+    expect(JSON.parse(fails.out)).toMatchObject({ edition: 1, alone: 'fails' });
+  });
+
+  test('keeps its streams and exit codes apart', async () => {
+    const file = join(folder, 'cart.json');
+    writeFileSync(file, cartText({ lang: 3 }));
+    const [linted, unknown] = await Promise.all([
+      faying(['lint', file]),
+      faying(['fit', 'cart-1', 'nothing']),
+    ]);
+    expect([linted.code, linted.err]).toEqual([2, '']);
+    expect(linted.out).toContain(`${file}: 1 fault, `);
+    expect([unknown.code, unknown.out]).toEqual([2, '']);
+  });
+
+  test('says what is wrong with a database, and leaves it alone', async () => {
+    const broken = join(folder, 'broken.sqlite');
+    const text = 'This is a letter, and it is much longer than the header of a database. '.repeat(
+      20,
+    );
+    writeFileSync(broken, text);
+    const [letter, missing] = await Promise.all([
+      faying(['publish', '-', '--database', broken], cartText()),
+      faying(['editions', '--database', join(folder, 'none.sqlite')]),
+    ]);
+    expect([letter.code, letter.out]).toEqual([2, '']);
+    expect(letter.err).toMatch(/^faying: .*broken\.sqlite .*\n\S.*\.\n$/);
+    expect(readFileSync(broken, 'utf8')).toBe(text);
+    expect([missing.code, missing.out]).toEqual([2, '']);
+    expect(missing.err).toMatch(/^faying: .*none\.sqlite.*\n\S.*\.\n$/);
+  });
+
+  test('does not mind a reader that has seen enough', async () => {
+    const { child, ended } = start(['fit', 'cart-1', 'box-b', '--json']);
+    child.stdout?.destroy();
+    expect(await ended).toMatchObject({ code: 0, err: '' });
+  });
+});
+
+describe('the service as a process', () => {
+  test.each(['SIGTERM', 'SIGINT'] as const)(
+    'answers until %s, and ends in order',
+    async (signal) => {
+      const { child, ended } = start(['serve', '--port', '0', '--json', '--read-only']);
+      const url = await urlOf(child);
+      expect((await fetch(`${url}/readyz`)).status).toBe(200);
+      const asked = await fetch(`${url}/v1/fit?vehicle=cart-1&part=box-b`);
+      const said = await faying(['fit', 'cart-1', 'box-b', '--json']);
+      expect(await asked.json()).toEqual(JSON.parse(said.out));
+      child.kill(signal);
+      expect(await ended).toMatchObject({ code: 0, err: `Stopped by ${signal}.\n` });
+    },
+  );
+
+  test('says that a port is taken', async () => {
+    const server = createServer();
+    const port = await new Promise<number>((resolve) => {
+      server.listen(0, '127.0.0.1', () => {
+        const address = server.address();
+        resolve(typeof address === 'object' && address !== null ? address.port : 0);
+      });
+    });
+    const { code, out, err } = await faying(['serve', '--port', String(port)]);
+    server.close();
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(new RegExp(`^faying: .*${port}.*\\n\\S.*--port`));
+  });
+});
+
+/** The address that the service prints once it answers. */
+function urlOf({ stdout }: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let text = '';
+    stdout?.on('data', (more: string) => {
+      text += more;
+      const [, url] = /"url": "([^"]+)"/.exec(text) ?? [];
+      if (url !== undefined) resolve(url);
+    });
+    stdout?.on('close', () => reject(new Error(`the service ended; it had printed: ${text}`)));
+  });
+}

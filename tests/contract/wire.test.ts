@@ -1,0 +1,42 @@
+/**
+ * The answers of the use-cases and the shapes on the wire: neither has what the other has not.
+ * Most of it is held when the tests are compiled.
+ */
+
+import { describe, expectTypeOf, test } from 'vitest';
+import type { z } from 'zod';
+import type { editionsAnswerSchema } from '../../src/contract/editions.js';
+import type { fitAnswerSchema } from '../../src/contract/fit.js';
+import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
+import type { mateAnswerSchema } from '../../src/contract/mate.js';
+import type { Beyond, Wire } from '../../src/contract/wire.js';
+import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
+import type { EditionHead } from '../../src/usecases/ports.js';
+
+type Editions = z.infer<typeof editionsAnswerSchema>['items'][number];
+
+describe('the shapes on the wire', () => {
+  test('have everything that the use-cases give', () => {
+    expectTypeOf<Beyond<FitAnswer, z.infer<typeof fitAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<InspectAnswer, z.infer<typeof inspectAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<MateAnswer, z.infer<typeof mateAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<EditionHead, Editions>>().toBeNever();
+  });
+
+  test('and a name that they lack is found, however deep', () => {
+    type Given = { a: readonly { b: { c: string; d: number } | null }[] };
+    expectTypeOf<Beyond<Given, { a: { b: { c: string } | null }[] }>>().toEqualTypeOf<'d'>();
+    expectTypeOf<Beyond<Given, { a: { b: { c: string; d: number } | null }[] }>>().toBeNever();
+    expectTypeOf<Beyond<Given, { b: 1 }>>().toEqualTypeOf<'a'>();
+  });
+
+  test('a use-case that gives something else does not compile', () => {
+    type Same = Wire<{ readonly a: readonly string[] }, { a: string[] }>;
+    expectTypeOf<Same>().toEqualTypeOf<{ a: string[] }>();
+    // @ts-expect-error A number is no text.
+    type Other = Wire<{ readonly a: number }, { a: string }>;
+    // @ts-expect-error What the shape wants is not given.
+    type Less = Wire<{ readonly a: string }, { a: string; b: string }>;
+    expectTypeOf<[Other, Less]>().not.toBeAny();
+  });
+});

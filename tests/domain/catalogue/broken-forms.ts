@@ -1,0 +1,295 @@
+/**
+ * Documents whose form is broken: neither the reader nor the published JSON Schema takes them.
+ * Each is the sample with what is named here changed; what is said of it stands in
+ * `broken-forms.txt`.
+ *
+ * Length: one table, of which each row stands on its own.
+ */
+
+import { type Changes, from, GONE } from './sample-document.js';
+
+export const BROKEN_FORMS: Readonly<Record<string, Changes>> = {
+  // The head of the document, and fields that there are not.
+  'a field that there is not': { '/colour': 'red' },
+  'a misspelt list, whose names nobody is told that they lack': {
+    '/partz': from('/parts'),
+    '/parts': GONE,
+  },
+  'another version': { '/catalogue': 2 },
+  'no head at all': { '/catalogue': GONE, '/lang': GONE, '/evidence': GONE },
+  'evidence that does not say how things are known': { '/evidence/basis': GONE },
+  'a misspelt basis': { '/evidence/basis': 'measurd' },
+  'a language by its name': { '/lang': 'english' },
+  'a currency by its name': { '/currency': 'euro' },
+  'a list that is none': { '/parts': { 'gb5-a': {} } },
+  'couplings that cannot be read': {
+    '/couplings': {
+      a: 5,
+      b: { pass: 5, warn: '', refuse: '1 %' },
+      'C c': { pass: '1 %', warn: '1 %', refuse: '1 %' },
+    },
+  },
+  // Facts, kinds and roles.
+  'a value of a fact that is no object': { '/facts/0/values/1': 'long' },
+  'a fact without values': { '/facts/0/values': GONE },
+  'a fact with no value': { '/facts/0/values': [] },
+  'a fact without an id': { '/facts/0/id': GONE },
+  'a kind with one side': { '/kinds/0/sides': ['box'] },
+  'a kind with a side that is no id': { '/kinds/0/sides/1': 'Lever' },
+  'a parameter of a misspelt type': { '/kinds/0/parameters/pin/type': 'mesured' },
+  'a parameter of no type': { '/kinds/0/parameters/pin/type': GONE },
+  'a parameter with a reserved name': { '/kinds/0/parameters/unknown': { type: 'code' } },
+  'a parameter whose name is no id': {
+    '/kinds/0/parameters/Pin Ø': from('/kinds/0/parameters/pin'),
+    '/kinds/0/parameters/pin': GONE,
+  },
+  'a parameter that is no object': { '/kinds/0/parameters/pin': 'mm' },
+  'parameters in a list': { '/kinds/0/parameters': [] },
+  'a parameter with a tool that is no id': { '/kinds/0/parameters/pin/tool': 'Caliper' },
+  'a usual range of one end': { '/kinds/0/parameters/pin/usual': ['4 mm'] },
+  'a usual range with a faulty end': { '/kinds/0/parameters/pin/usual/0': 4.5 },
+  'a kind without checks': { '/kinds/0/checks': GONE },
+  'a kind that says nothing of what it leaves out': { '/kinds/0/notChecked': ['', 'noise'] },
+  'a role without a name, and one with an empty one': {
+    '/roles/0/name': GONE,
+    '/roles/1/name': ' ',
+  },
+  'a role that is no object': { '/roles/0': 'gearbox' },
+  'a role without an id': { '/roles/0/id': GONE },
+  'a role with a face that is no id': { '/roles/0/faces/1': 'Rear' },
+  'a role whose values are a list': { '/roles/0/values': [] },
+  'a role with a misspelt field of values': {
+    '/roles/0/valuse': from('/roles/0/values'),
+    '/roles/0/values': GONE,
+  },
+  'a value of a role with a type that is none': { '/roles/0/values/length/type': 'long' },
+  'a value of a role that may be a list': { '/roles/0/values/gears/list': 'yes' },
+  // Parts and their faces.
+  'a part without an id': { '/parts/0/id': GONE },
+  'a part whose id is none': { '/parts/0/id': 'GB5 A' },
+  'a part whose id is reserved': { '/parts/0/id': 'none' },
+  'a part whose id is a number': { '/parts/0/id': 5 },
+  'a part that is no object, among others that are': { '/parts/0': 'gb5-a' },
+  'a part of no role': { '/parts/0/roles': [] },
+  'a part of a role that is no id': { '/parts/0/roles': [5, 'gearbox'] },
+  'a month that there is not': { '/parts/0/built': ['2005-13', null] },
+  'a hand with a capital': { '/parts/6/hand': 'Left' },
+  'a part that spans what is no id': { '/parts/0/spans': ['gearbox', 5] },
+  'a number without an owner': { '/parts/0/numbers/0/of': GONE },
+  'a successor that is no id': { '/parts/0/supersededBy': 'GB 6' },
+  'a face that is no object': { '/parts/8/interfaces/one': 5 },
+  'a face whose name is none': {
+    '/parts/8/interfaces/One!': from('/parts/8/interfaces/one'),
+    '/parts/8/interfaces/one': GONE,
+  },
+  'a kind that is no id': { '/parts/0/interfaces/rear/kind': 'Flange' },
+  'a side that is no id': { '/parts/0/interfaces/input/side': 'Shaft' },
+  'a face that is perhaps absent': { '/parts/0/interfaces/rear': { absent: 'yes' } },
+  'only one alternative, whose values are looked at even so': {
+    '/parts/1/interfaces/rear/alternatives': [
+      { holes: 6, pcd: { choose: { of: ['86 mm', '90 mm'] } } },
+    ],
+  },
+  'alternatives that are no list': { '/parts/1/interfaces/rear/alternatives': 'both' },
+  'an alternative that is no object': { '/parts/1/interfaces/rear/alternatives/1': '6 x 86' },
+  // The forms of values and of evidence.
+  'a number that is not whole': { '/parts/0/values/front-drive': 3.583 },
+  'a number beyond 2^53': { '/parts/0/interfaces/input/teeth': 2 ** 53 },
+  'an empty value, none, and a truth': {
+    '/parts/0/values/length': ' ',
+    '/parts/0/values/torque': null,
+    '/parts/1/values/torque': true,
+  },
+  'a value that is too long': { '/parts/0/values/coupling': 'x'.repeat(65) },
+  'a code with odd characters': { '/parts/0/values/coupling': '!open' },
+  'a list of no values': { '/parts/0/values/gears': [] },
+  'a list with faulty items, whose other items are looked at': {
+    '/parts/0/values/gears': ['40/11', 1.5, '45/19', null],
+  },
+  'an object that is no value': { '/parts/0/values/length': { was: '598 mm' } },
+  'a value with a field that there is not': {
+    '/parts/0/values/length/evidense': {},
+    '/parts/0/values/length/tool': GONE,
+  },
+  'faulty evidence, beside a value that is looked at': {
+    '/parts/0/values/length/evidence': {
+      basis: 'made',
+      by: 5,
+      on: '2026-02-31',
+      source: '',
+      times: 0,
+      who: 'me',
+    },
+    '/parts/0/values/length/tool': GONE,
+  },
+  'a tool that is no id': { '/parts/0/values/length/tool': 'Tape' },
+  'a choice of one end': { '/parts/4/values/length/choose': ['600 mm'] },
+  'a choice that is none': { '/parts/4/values/length/choose': '600 mm' },
+  'a choice of nothing': { '/parts/4/values/length/choose': { of: [] } },
+  'a choice of what is no value': { '/parts/4/values/length/choose': { of: ['600 mm', 600.5] } },
+  'a choice that is also known': {
+    '/parts/4/values/length/choose/1': '700 mm',
+    '/parts/4/values/length/is': '600 mm',
+  },
+  'evidence that is no object': { '/parts/0/evidence': 'maker' },
+  // Layouts.
+  'a position without an id': { '/layouts/0/positions/2/id': GONE },
+  'a position whose id is none': { '/layouts/0/positions/2/id': 'Gear Box' },
+  'a position that is no object': { '/layouts/0/positions/2': 'gearbox' },
+  'a position without a name': { '/layouts/0/positions/2/name': GONE },
+  'a position without roles': { '/layouts/0/positions/2/roles': GONE },
+  'a position of a role that is no id': { '/layouts/0/positions/2/roles/0': 'Gearbox' },
+  'a layout without positions': { '/layouts/0/positions': GONE },
+  'a layout with no position': { '/layouts/0/positions': [] },
+  'a position that may be handed': { '/layouts/0/positions/6/handed': 'yes' },
+  'a count in words': { '/layouts/0/positions/6/count': 'two' },
+  'positions behind what is no id': { '/layouts/0/positions/5/behind/1': 5 },
+  'a mating with one end': { '/layouts/0/matings/2/between': ['gearbox.rear'] },
+  'a mating without an id': { '/layouts/0/matings/2/id': GONE },
+  'a mating that is no object': { '/layouts/0/matings/2': 7 },
+  'matings that are no list': { '/layouts/0/matings': {} },
+  'a mating that may be shared': { '/layouts/0/matings/5/shared': 'yes' },
+  'too many adapters to think of': {
+    '/layouts/0/matings/2/adapters': 9,
+    '/vehicles/0/fitted/matings/gearbox-prop/1': 'stub',
+  },
+  'terms that are a list': { '/layouts/0/terms': [] },
+  'a term whose name is none': {
+    '/layouts/0/terms/Front': from('/layouts/0/terms/front'),
+    '/layouts/0/terms/front': GONE,
+  },
+  // Terms, checks and conditions.
+  'terms that are none': {
+    '/layouts/0/terms/x': [
+      { sum: [] },
+      [],
+      { minn: '1' },
+      null,
+      true,
+      1.5,
+      {},
+      { sum: '1', min: '2' },
+      '',
+    ],
+  },
+  'checks that are none': {
+    '/layouts/0/checks/4': 5,
+    '/layouts/0/checks/5': {},
+    '/layouts/0/checks/6': { eqal: ['1', '1'] },
+    '/layouts/0/checks/7': { equal: ['1', '1'], within: ['1', '1'] },
+  },
+  'what is said about a check': {
+    '/layouts/0/checks/3/id': 'X',
+    '/layouts/0/checks/3/equal': ['1', '1'],
+    '/layouts/0/checks/3/idd': 'x',
+    '/layouts/0/checks/3/code': 5,
+    '/layouts/0/checks/3/severity': 'mus',
+    '/layouts/0/checks/3/text': '',
+    '/layouts/0/checks/3/when': 5,
+  },
+  'pairs that are none': {
+    '/layouts/0/checks/0': { equal: 5 },
+    '/layouts/0/checks/1': { 'at-least': ['1'] },
+    '/layouts/0/checks/2': { 'at-most': ['1', '1', '1'] },
+    '/layouts/0/checks/3': { 'one-of': 'x' },
+    '/layouts/0/checks/4': { 'one-of': ['gearbox.part', 'gb5-a'] },
+  },
+  'checks that lack a limit': {
+    '/layouts/0/checks/0': { within: ['gearbox.length', 'body.span'] },
+    '/layouts/0/checks/1': { clearance: ['gearbox.length', 'body.span'] },
+    '/layouts/0/checks/2': { agree: ['front', 'rear'] },
+    '/layouts/0/checks/3': { carries: 'half-shaft.torque' },
+  },
+  'one of nothing, and of what is no code': {
+    '/layouts/0/checks': [
+      { 'one-of': ['gearbox.part', []] },
+      { id: 'x', 'one-of': ['gearbox.part', [null]] },
+    ],
+  },
+  'factors that are no object': { '/layouts/0/checks/0/whenEmpty': ['1'] },
+  'conditions that are none': {
+    '/rules/0/when/all': [],
+    '/rules/0/needs': { any: { changed: 'gearbox' } },
+    '/rules/0/excludes': { changed: 'gearbox', kept: 'engine' },
+    '/rules/1/when': { changd: 'gearbox' },
+  },
+  'conditions that name no string': {
+    '/rules/0/when': { changed: { toString: 1 } },
+    '/rules/1/when/mating': { toString: 1 },
+    '/rules/1/when/adapter': [[]],
+  },
+  // Vehicles, rules, statements and offers.
+  'a vehicle without anything': { '/vehicles/0': {} },
+  'a vehicle that is no object': { '/vehicles/0': 5 },
+  'a layout that is no id': { '/vehicles/0/layout': 'Long' },
+  'what is fitted nowhere, by what is no id': {
+    '/vehicles/0/fitted': {
+      gearbox: 'GB 5',
+      linkage: 5,
+      Engine: 'engine-2',
+      unknown: 'engine-2',
+      'half-shaft': { left: 'hs-l', right: 5 },
+    },
+  },
+  'one hand of two': { '/vehicles/0/fitted/half-shaft/right': GONE },
+  'adapters that are none': {
+    '/vehicles/0/fitted/matings/gearbox-prop/1': 5,
+    '/vehicles/0/fitted/matings/prop-final': {},
+    '/vehicles/0/fitted/matings/left-shaft': [],
+  },
+  'facts that are no ids': {
+    '/vehicles/0/facts/axle-tag': 5,
+    '/vehicles/0/facts/Axle tag': 'long',
+  },
+  'a rule without a reason or a condition': { '/rules/0/when': GONE, '/rules/0/because': GONE },
+  'a rule of no layout': { '/rules/0/layouts': [], '/rules/1/layouts': 'all' },
+  'a rule with an empty note, which is an effect even so': { '/rules/1/note': '' },
+  'a statement without anything': { '/statements/0': {} },
+  'a verdict that is none': { '/statements/0/verdict': 'fitts' },
+  'a statement about vehicles that are no ids': {
+    '/statements/0/vehicles/1': 5,
+    '/statements/0/with/prop-shaft': 'Prop',
+  },
+  'an offer with a price below nothing, of a condition and number that are none': {
+    '/offers/0/price': '-5',
+    '/offers/0/condition': 'good',
+    '/offers/0/stock': -1,
+    '/offers/0/leadDays': 1.5,
+    '/offers/0/supplier': '',
+    '/offers/0/sku': 5,
+    '/offers/0/pack': 'x'.repeat(65),
+  },
+  'a price that is a number': { '/offers/0/price': 1850 },
+  'a price with a comma': { '/offers/0/price': '1850,00' },
+  // Characters and names that trip programs.
+  'a NUL in a text, and in what no text is': {
+    '/roles/0/name': { en: '\u009b' },
+    '/parts/0/name': 'a\u0000b',
+    '/parts/0/values/coupling': 'open\u0000',
+    '/parts/2/maker': '\u0007',
+  },
+  'half a character': {
+    '/parts/0/name': '\ud800',
+    '/parts/0/values/coupling': '\udc00x',
+    '/parts/2/maker': 'x\ud83d',
+    '/layouts/0/terms/\ud800': '1',
+  },
+  'texts by what is no language': {
+    '/parts/0/name': { en: 'Box', english: 'Box', fr: 5, de: ' ' },
+    '/parts/1/name': {},
+    '/parts/2/name': ['Box'],
+  },
+  'texts that are too long, by their characters': {
+    '/facts/0/name': '😀'.repeat(2001),
+    '/facts/0/how': 'x'.repeat(2001),
+    '/parts/2/maker': '😀'.repeat(201),
+  },
+  'names of what every object has': {
+    '/kinds/0/parameters/pin/toString': 5,
+    '/parts/0/values/__proto__': '5',
+    '/parts/0/values/toString': '6',
+    '/parts/0/values/hasOwnProperty': '7',
+    '/vehicles/0/facts/__proto__': 'long',
+  },
+  'a field named __proto__': { '/__proto__': [] },
+};

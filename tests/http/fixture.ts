@@ -1,0 +1,84 @@
+/**
+ * The service over a small catalogue, with everything counted and written down that tests ask
+ * about: how often a question was judged, and what the log says.
+ */
+
+import { createAdaptorServer } from '@hono/node-server';
+import { type Logger, pino } from 'pino';
+import supertest from 'supertest';
+import { createApp } from '../../src/http/app.js';
+import type { App } from '../../src/http/mount.js';
+import { USE_CASES, type UseCases } from '../../src/http/service.js';
+import { Library } from '../../src/usecases/library.js';
+import type { EditionStore } from '../../src/usecases/ports.js';
+import { publishEdition } from '../../src/usecases/publish-edition.js';
+import { CART } from '../cli/catalogue.js';
+import { MemoryStore, sha256 } from '../memory-store.js';
+
+export interface Rig {
+  readonly app: App;
+  readonly client: ReturnType<typeof supertest>;
+  readonly store: EditionStore;
+  /** How often each question was judged. */
+  readonly judged: Record<keyof UseCases, number>;
+  /** The lines of the log, read back. */
+  readonly lines: Record<string, unknown>[];
+  readonly log: Logger;
+}
+
+export interface RigOptions {
+  /** Documents to publish, one after the other; the cart where left out. */
+  readonly documents?: readonly unknown[];
+  readonly store?: EditionStore;
+  readonly corsOrigins?: readonly string[];
+  readonly useCases?: Partial<UseCases>;
+}
+
+export function rigOf(options: RigOptions = {}): Rig {
+  const { documents = [CART], store = new MemoryStore(), corsOrigins = [], useCases } = options;
+  for (const document of documents) publish(store, document);
+  const lines: Record<string, unknown>[] = [];
+  const log: Logger = pino(
+    { level: 'info' },
+    { write: (line: string) => lines.push(JSON.parse(line)) },
+  );
+  const judged = { checkFit: 0, inspectVehicle: 0, mateFaces: 0 };
+  const asked: UseCases = { ...USE_CASES, ...useCases };
+  const counted: UseCases = {
+    checkFit: (library, input) => {
+      judged.checkFit += 1;
+      return asked.checkFit(library, input);
+    },
+    inspectVehicle: (library, input) => {
+      judged.inspectVehicle += 1;
+      return asked.inspectVehicle(library, input);
+    },
+    mateFaces: (library, input) => {
+      judged.mateFaces += 1;
+      return asked.mateFaces(library, input);
+    },
+  };
+  const library = new Library(store);
+  const app = createApp({ library, log, config: { corsOrigins }, useCases: counted });
+  const client = supertest(createAdaptorServer({ fetch: app.fetch }));
+  return { app, client, store, judged, lines, log };
+}
+
+export function publish(store: EditionStore, raw: unknown): void {
+  const clock = () => '2026-01-01T00:00:00.000Z';
+  publishEdition({ store, clock, digest: sha256 }, { raw, note: null });
+}
+
+/** The cart with one more part, so that it is another edition. */
+export const LARGER_CART = {
+  ...CART,
+  parts: [...CART.parts, { id: 'box-e', name: 'box e', roles: ['gearbox'] }],
+};
+
+/** A question that the cart has an answer to. */
+export const FIT = '/v1/fit?vehicle=cart-1&part=box-c';
+
+/** The body of an answer, whatever media type it says it has. */
+export function json(response: { readonly text: string }): Record<string, unknown> {
+  return JSON.parse(response.text) as Record<string, unknown>;
+}

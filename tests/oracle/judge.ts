@@ -1,0 +1,157 @@
+/**
+ * A naive second judge: one configuration in, the state of every constraint out, found by trying
+ * values. It shares no code with the judge of the program, only the form of documents.
+ *
+ * Left out: parts that fill several positions, the reasons and what to measure.
+ */
+
+import type { CatalogueDocument } from '../../src/domain/catalogue/document.js';
+import { builtPairs, type Pairs, pairName } from './built-pair.js';
+import { about, type Finding, type Verdict } from './finding.js';
+import { findCheck, planLayoutChecks } from './layout-check.js';
+import { endsOf, type MatingPlan, planMatings } from './mating.js';
+import {
+  type Basis,
+  canDecide,
+  isFirstHand,
+  OUTCOMES,
+  type Outcome,
+  weakest,
+  worst,
+} from './outcome.js';
+import { findPlaces } from './place.js';
+import { basisOfCheck, type Group, groupsOf, judgeAlone, type PlannedCheck } from './planned.js';
+import { findRules } from './rule.js';
+import { type Question, Scene } from './scene.js';
+import { standingOf, stateOf } from './standing.js';
+import { applyStatements } from './statement.js';
+
+export interface OracleAnswer {
+  readonly findings: readonly Finding[];
+  readonly outcome: Outcome;
+}
+
+export function askOracle(document: CatalogueDocument, question: Question): OracleAnswer {
+  const scene = new Scene(document, question);
+  const pairs = builtPairs(document);
+  const matings = planMatings(scene);
+  const layoutChecks = planLayoutChecks(scene);
+  const planned = layoutChecks.flatMap((check) => check.planned ?? []);
+  const groups = groupsOf([...matings.flatMap(({ checks }) => checks), ...planned]);
+  const found = [
+    ...findPlaces(scene),
+    ...matings.map((plan) => findMating(plan, groups, pairs, scene)),
+    ...layoutChecks.map((check) =>
+      findCheck(check, check.planned === null ? [] : outcomesOf(check.planned, groups)),
+    ),
+    ...groups.map((group) => findChoice(group, matings, pairs, scene)),
+    ...findRules(scene),
+  ];
+  const findings = applyStatements(scene, found);
+  const states = findings
+    .filter(({ severity }) => severity === 'must')
+    .map(({ verdicts: [first] }) => first?.state ?? 'holds');
+  return { findings, outcome: worst(states.map((state) => (state === 'given' ? 'holds' : state))) };
+}
+
+/** What one check may be shown to come to: as it does alone, or worse beside others. */
+function outcomesOf(check: PlannedCheck, groups: readonly Group[]): Outcome[] {
+  const alone = judgeAlone(check).outcome;
+  const group = groups.find(({ checks }) => checks.includes(check));
+  return between(group?.hasOptions === true ? group.outcome : alone, alone);
+}
+
+/** All outcomes from a worse to a better one, the best first. */
+function between(worse: Outcome, better: Outcome): Outcome[] {
+  const from = OUTCOMES.indexOf(worse);
+  return OUTCOMES.slice(from, OUTCOMES.indexOf(better) + 1).reverse();
+}
+
+function findMating(
+  plan: MatingPlan,
+  groups: readonly Group[],
+  pairs: Pairs,
+  scene: Scene,
+): Finding {
+  const { mating, hand, positions, settled } = plan;
+  const checks = plan.checks.filter(({ severity }) => severity === 'must');
+  const range = checks.map((check) => outcomesOf(check, groups));
+  const best = worst([...settled, ...range.flatMap(([first]) => first ?? [])]);
+  const least = worst([...settled, ...range.flatMap((outcomes) => outcomes.at(-1) ?? [])]);
+  const judged = checks.map((check) => ({ check, weighed: judgeAlone(check) }));
+  const bases = judged.map(({ check, weighed }) => basisOfCheck(check, weighed));
+  const failsFirstHand = judged.some(
+    ({ weighed }, index) => weighed.outcome === 'fails' && isFirstHand(bases[index] ?? null),
+  );
+  const basis = weakest(bases.filter((one) => one !== null));
+  const built = builtBasis(plan, pairs, scene);
+  const names = about(positions, [mating.id]);
+  const verdicts = between(least, best).map((computed) =>
+    stand(weighBuilt({ computed, basis, failsFirstHand }, built), scene, names, hand),
+  );
+  return { form: 'mating', id: mating.id, hand, severity: 'must', names, verdicts };
+}
+
+type Computed = Omit<Verdict, 'state'>;
+
+/** With what as-built evidence makes of it; `computed` stays what the records alone say. */
+type Settled = Computed & { readonly outcome: Outcome };
+
+function stand(
+  { outcome, ...computed }: Settled,
+  scene: Scene,
+  names: Finding['names'],
+  hand: Finding['hand'],
+): Verdict {
+  const { ignorePresent } = scene.question;
+  return {
+    ...computed,
+    state: stateOf(outcome, standingOf(scene, names, hand), { ignorePresent }),
+  };
+}
+
+/** The strongest record of a vehicle on which the same two articles meet there, or null. */
+function builtBasis(
+  { mating, hand, adapters }: MatingPlan,
+  pairs: Pairs,
+  scene: Scene,
+): Basis | null {
+  const [a, b] = endsOf(mating).map(([id, face]) => {
+    const { holds } = scene.seat('judged', id, hand);
+    return typeof holds === 'object' ? `${holds.id}.${face}` : null;
+  });
+  if (a === undefined || a === null || b === undefined || b === null) return null;
+  return pairs.get(pairName(a, b, adapters)) ?? null;
+}
+
+/** What the works built settles what is open, contradicts what fails, and overrules nothing. */
+function weighBuilt(computed: Computed, built: Basis | null): Settled {
+  const { computed: outcome } = computed;
+  if (built === null || outcome === 'holds') return { ...computed, outcome };
+  if (outcome === 'open' && canDecide(built))
+    return { ...computed, outcome: 'holds', basis: built };
+  return { ...computed, outcome: 'open' };
+}
+
+/** Checks that share a choice; where all stand in one mating, what was built is evidence too. */
+function findChoice(
+  { checks, outcome, weighed }: Group,
+  matings: readonly MatingPlan[],
+  pairs: Pairs,
+  scene: Scene,
+): Finding {
+  const hands = [...new Set(checks.map(({ hand }) => hand))];
+  const hand = hands.length === 1 ? (hands[0] ?? null) : null;
+  const names = {
+    positions: [...new Set(checks.flatMap(({ positions }) => positions))],
+    matings: [...new Set(checks.flatMap((check) => check.matings))],
+    opened: [...new Set(checks.flatMap(({ opened }) => opened))],
+  };
+  const plan = matings.find((one) => checks.every((check) => one.checks.includes(check)));
+  const built = plan === undefined ? null : builtBasis(plan, pairs, scene);
+  const basis = weakest(checks.flatMap((check) => basisOfCheck(check, weighed) ?? []));
+  const computed = { computed: outcome, basis, failsFirstHand: isFirstHand(basis) };
+  const verdicts = [stand(weighBuilt(computed, built), scene, names, hand)];
+  const id = checks.map(({ name }) => name).join('+');
+  return { form: 'choice', id, hand, severity: 'must', names, verdicts };
+}

@@ -1,0 +1,75 @@
+/**
+ * Rules: when one speaks, what it needs must hold and what it excludes must not. Like a check, a
+ * rule that names something handed is run for each hand, and the worse counts.
+ */
+
+import type { RuleRecord } from '../../src/domain/catalogue/document.js';
+import {
+  joinNames,
+  judgeCondition,
+  type Names,
+  namesInCheck,
+  namesInCondition,
+} from './condition.js';
+import type { Finding } from './finding.js';
+import { handsOfNames, viewOf } from './layout-check.js';
+import { type Outcome, opposite, worst } from './outcome.js';
+import { basisOf, type Hand, type Scene } from './scene.js';
+import { standingOf, stateOf } from './standing.js';
+import type { RawCheck } from './trial.js';
+
+export function findRules(scene: Scene): Finding[] {
+  return (scene.document.rules ?? [])
+    .filter(({ layouts }) => layouts?.includes(scene.layout.id) ?? true)
+    .flatMap((rule) => findRule(rule, scene) ?? []);
+}
+
+function findRule(rule: RuleRecord, scene: Scene): Finding | null {
+  const conditions = [rule.when, rule.needs, rule.excludes];
+  const hands = handsOfNames(scene, joinNames(conditions.flatMap(checksIn).map(namesIn(scene))));
+  const outcomes = hands.flatMap((hand) => outcomeAt(rule, scene, hand) ?? []);
+  if (outcomes.length === 0) return null;
+  const computed = worst(outcomes);
+  const names = joinNames(conditions.map((one) => namesInCondition(one, scene.layout)));
+  const { ignorePresent } = scene.question;
+  const state = stateOf(computed, standingOf(scene, names, null), { ignorePresent });
+  const isDemand = rule.needs !== undefined || rule.excludes !== undefined;
+  return {
+    form: 'rule',
+    id: rule.id,
+    hand: null,
+    severity: isDemand ? 'must' : 'caution',
+    names,
+    verdicts: [{ computed, state, basis: null, failsFirstHand: false }],
+  };
+}
+
+function namesIn({ layout }: Scene): (raw: RawCheck) => Names {
+  return (raw) => namesInCheck(raw, layout);
+}
+
+/** The checks in a condition: these run for each hand; the rest asks of whole positions. */
+function checksIn(raw: unknown): RawCheck[] {
+  if (typeof raw !== 'object' || raw === null) return [];
+  const { all, any, not, ...condition } = raw as Record<string, unknown>;
+  const inner = (all ?? any ?? (not === undefined ? undefined : [not])) as unknown[] | undefined;
+  if (inner !== undefined) return inner.flatMap(checksIn);
+  const isOfPositions = ['changed', 'kept', 'opened', 'empty', 'adapter'].some(
+    (word) => word in condition,
+  );
+  return isOfPositions ? [] : [condition];
+}
+
+/** Null where the rule does not speak. */
+function outcomeAt(rule: RuleRecord, scene: Scene, hand: Hand | null): Outcome | null {
+  const view = viewOf(scene, 'judged', hand);
+  const when = judgeCondition(rule.when, view);
+  if (when === 'fails') return null;
+  const demands: Outcome[] = [];
+  if (rule.needs !== undefined) demands.push(judgeCondition(rule.needs, view));
+  if (rule.excludes !== undefined) demands.push(opposite(judgeCondition(rule.excludes, view)));
+  const demanded = worst(demands);
+  if (demanded !== 'fails') return demanded;
+  const isWeak = basisOf(scene.document, rule) === 'reported';
+  return when === 'open' || isWeak ? 'open' : 'fails';
+}

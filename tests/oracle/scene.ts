@@ -1,0 +1,163 @@
+/**
+ * Who stands where: the vehicle as it is now and as it would be with the change, position by
+ * position and hand by hand. Parts that fill several positions are left out.
+ */
+
+import type {
+  CatalogueDocument,
+  FittedRecord,
+  LayoutRecord,
+  MatingRecord,
+  PartRecord,
+  PositionRecord,
+  VehicleRecord,
+} from '../../src/domain/catalogue/document.js';
+import type { Basis } from './outcome.js';
+
+/** What a question puts at a position: as a record does, or "?" for something nobody knows. */
+export type Placed = FittedRecord | '?';
+
+export interface Question {
+  readonly vehicle: string;
+  /** What is on this vehicle instead of what the works fitted. */
+  readonly said: Readonly<Record<string, Placed>>;
+  /** What the change puts there. */
+  readonly chosen: Readonly<Record<string, Placed>>;
+  /** Adapters by mating. */
+  readonly saidAdapters: Readonly<Record<string, readonly string[]>>;
+  readonly chosenAdapters: Readonly<Record<string, readonly string[]>>;
+  /** In N.m, written as a measured value. */
+  readonly torque: string | null;
+  readonly use: 'road' | 'off-road' | null;
+  readonly ignorePresent: boolean;
+}
+
+export type Hand = 'left' | 'right';
+/** The vehicle as it is, or as it would be. */
+export type When = 'present' | 'judged';
+export type Origin = 'works' | 'said' | 'chosen';
+
+export interface Seat {
+  readonly holds: PartRecord | 'empty' | 'as-found';
+  readonly origin: Origin;
+}
+
+export interface AdapterRow {
+  readonly parts: readonly string[];
+  readonly origin: Origin;
+}
+
+export class Scene {
+  readonly document: CatalogueDocument;
+  readonly question: Question;
+  readonly vehicle: VehicleRecord;
+  readonly layout: LayoutRecord;
+  readonly #seats = new Map<string, Seat>();
+
+  constructor(document: CatalogueDocument, question: Question) {
+    this.document = document;
+    this.question = question;
+    this.vehicle = byId(document.vehicles, question.vehicle);
+    this.layout = byId(document.layouts, this.vehicle.layout);
+    const { said, chosen } = question;
+    for (const position of this.layout.positions) {
+      const { id } = position;
+      const fitted = this.vehicle.fitted[id] as FittedRecord | undefined;
+      this.#place('present', position, fitted === undefined ? '?' : fitted, 'works');
+      this.#place('judged', position, fitted === undefined ? '?' : fitted, 'works');
+      if (said[id] !== undefined) {
+        this.#place('present', position, said[id], 'said');
+        this.#place('judged', position, said[id], 'said');
+      }
+      if (chosen[id] !== undefined) this.#place('judged', position, chosen[id], 'chosen');
+    }
+  }
+
+  #place(when: When, position: PositionRecord, placed: Placed, origin: Origin): void {
+    for (const hand of handsOf(position)) {
+      const isPair = typeof placed === 'object' && placed !== null;
+      const one = isPair ? placed[hand ?? 'left'] : placed;
+      const holds = one === null ? 'empty' : one === '?' ? 'as-found' : this.part(one);
+      this.#seats.set(`${when} ${position.id} ${hand}`, { holds, origin });
+    }
+  }
+
+  part(id: string): PartRecord {
+    return byId(this.document.parts, id);
+  }
+
+  position(id: string): PositionRecord {
+    return byId(this.layout.positions, id);
+  }
+
+  mating(id: string): MatingRecord {
+    return byId(this.layout.matings, id);
+  }
+
+  /** What stands there; of a position without hands, whichever hand is asked for. */
+  seat(when: When, id: string, hand: Hand | null): Seat {
+    const own = this.position(id).handed ? hand : null;
+    const seat = this.#seats.get(`${when} ${id} ${own}`);
+    if (seat === undefined) throw new Error(`nobody said what stands at ${id} ${own}`);
+    return seat;
+  }
+
+  adapters(when: When, mating: string): AdapterRow {
+    const { saidAdapters, chosenAdapters } = this.question;
+    const chosen = when === 'judged' ? chosenAdapters[mating] : undefined;
+    if (chosen !== undefined) return { parts: chosen, origin: 'chosen' };
+    const said = saidAdapters[mating];
+    if (said !== undefined) return { parts: said, origin: 'said' };
+    return { parts: worksAdapters(this.vehicle, mating), origin: 'works' };
+  }
+
+  /** Whether another article stands there, or none, or one where none was. */
+  isChangedAt(id: string, hand: Hand | null): boolean {
+    return this.seat('present', id, hand).holds !== this.seat('judged', id, hand).holds;
+  }
+
+  isChanged(id: string): boolean {
+    return handsOf(this.position(id)).some((hand) => this.isChangedAt(id, hand));
+  }
+
+  /** Changed, or in the way of something changed. */
+  isOpened(id: string): boolean {
+    if (this.isChanged(id)) return true;
+    const inTheWayOf = this.layout.positions.filter(({ behind }) => behind?.includes(id));
+    return inTheWayOf.some((position) => this.isOpened(position.id));
+  }
+
+  /** The word of a fact, or null where nobody has found it out. */
+  fact(id: string): string | null {
+    return this.vehicle.facts?.[id] ?? null;
+  }
+}
+
+export function handsOf(position: PositionRecord): readonly (Hand | null)[] {
+  return position.handed ? ['left', 'right'] : [null];
+}
+
+export function worksAdapters(vehicle: VehicleRecord, mating: string): readonly string[] {
+  const row = (vehicle.fitted.matings as Readonly<Record<string, string | string[]>> | undefined)?.[
+    mating
+  ];
+  if (row === undefined) return [];
+  return typeof row === 'string' ? [row] : row;
+}
+
+export function basisOf(
+  document: CatalogueDocument,
+  ...inner: readonly ({ readonly evidence?: { readonly basis?: Basis } } | undefined)[]
+): Basis {
+  const own = inner.map((one) => one?.evidence?.basis).findLast((basis) => basis !== undefined);
+  return own ?? document.evidence.basis;
+}
+
+export function byId<Item extends { readonly id: string }>(
+  items: readonly Item[] | undefined,
+  id: string,
+): Item {
+  const item = items?.find((one) => one.id === id);
+  if (item === undefined) throw new Error(`there is no ${id}`);
+  return item;
+}

@@ -15,7 +15,8 @@ RUN npm run build && npm prune --omit=dev
 
 FROM node:20-bookworm-slim
 ENV NODE_ENV=production \
-    FAYING_DATABASE=/data/faying.sqlite
+    FAYING_DATABASE=/data/faying.sqlite \
+    FAYING_HOST=0.0.0.0
 WORKDIR /app
 COPY --from=build /app/package.json ./
 COPY --from=build /app/node_modules ./node_modules

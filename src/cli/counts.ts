@@ -14,7 +14,7 @@ const ONE: ReadonlyMap<string, string> = new Map([
   ['offers', 'offer'],
 ]);
 
-/** `14 parts, 3 vehicles, 1 layout`: what people ask after first, and nothing of which there is none. */
+/** `14 parts, 3 vehicles, 1 layout`: what people ask after first, and no list that is empty. */
 export function countsText(counts: Readonly<Record<string, number>>): string {
   const known = [...ONE.keys()].filter((list) => Object.hasOwn(counts, list));
   const others = Object.keys(counts).filter((list) => !ONE.has(list));

@@ -87,7 +87,8 @@ function endOfUsage(error: CommanderError, { program, words, world }: Usage): nu
 /** `error: unknown option '--x'\n(Did you mean --y?)` as one line of sentences. */
 function sentenceOf(message: string): string {
   const [what = '', hint] = message.replace(/^error: /, '').split('\n');
-  const sentence = `${what.charAt(0).toUpperCase()}${what.slice(1)}${what.endsWith('.') ? '' : '.'}`;
+  const stop = what.endsWith('.') ? '' : '.';
+  const sentence = `${what.charAt(0).toUpperCase()}${what.slice(1)}${stop}`;
   return hint === undefined ? sentence : `${sentence} ${hint.replace(/^\((.*)\)$/, '$1')}`;
 }
 

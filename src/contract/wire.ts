@@ -10,8 +10,8 @@ export type Frozen<Shape> = Shape extends readonly (infer Item)[]
     : Shape;
 
 /**
- * The shape on the wire. Does not compile where what the use-case gives is no such shape; that
- * it gives nothing beyond it, only a test can tell, since a type may always carry more.
+ * The shape on the wire. Does not compile where what the use-case gives is no such shape. What it
+ * gives beyond, `Beyond` tells, since a value may always have more than its type says.
  */
 export type Wire<_Given extends Frozen<Shape>, Shape> = Shape;
 

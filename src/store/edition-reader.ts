@@ -7,7 +7,7 @@ import { createHash } from 'node:crypto';
 import type Database from 'better-sqlite3';
 import { and, asc, desc, eq, gt, isNull, lte, or, sql } from 'drizzle-orm';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
-import { canonicalDocument, canonicalJson } from '../domain/catalogue/canonical.js';
+import { byCodeUnit, canonicalJson } from '../domain/catalogue/canonical.js';
 import type { CatalogueDocument } from '../domain/catalogue/document.js';
 import {
   type EditionHead,
@@ -17,6 +17,7 @@ import {
 } from '../usecases/ports.js';
 import {
   ALL_ENTITY_TABLES,
+  HEAD_ID,
   HEAD_TABLES,
   LIST_TABLES,
   STORED_LISTS,
@@ -39,12 +40,6 @@ interface EditionRow {
 interface RecordRow {
   readonly id: string;
   readonly record: string;
-}
-
-/** `sha256-` and 64 hex digits of a canonical document. */
-export function hashOf(document: CatalogueDocument): string {
-  const canonical = canonicalJson(canonicalDocument(document));
-  return `sha256-${createHash('sha256').update(canonical).digest('hex')}`;
 }
 
 /** The rows that an edition has: brought by it or before, and not ended by it or before. */
@@ -114,42 +109,85 @@ export class EditionReader {
 
   /** @throws StoreFault where there is no such edition, or it is not what was published. */
   load(number: number): StoredEdition {
-    const head = this.edition(number);
-    if (head === null) {
-      throw new StoreFault(`there is no edition ${number}`, 'ask for one that was published');
-    }
-    const document = this.#document(number);
-    for (const list of STORED_LISTS) {
-      const [counted, there] = [head.counts[list], document[list]?.length ?? 0];
-      if (counted === there) continue;
-      throw damaged(`edition ${number} has ${there} ${list}, not ${counted ?? 'any number'}`);
-    }
-    if (hashOf(document) !== head.hash) {
-      throw damaged(`edition ${number} does not agree with its hash`);
-    }
-    return { head, document, columns: this.columns(number) };
+    const { head, state } = this.#checked(number);
+    return { head, document: documentOf(state), columns: this.columns(number) };
+  }
+
+  /** As `load`, for one that only wants to know whether it could be loaded. */
+  check(number: number): EditionHead {
+    const { head } = this.#checked(number);
+    this.columns(number);
+    return head;
   }
 
   columns(number: number): IndexColumn[] {
     return this.#columns.all({ edition: number }).map(indexColumnOf);
   }
 
-  #document(number: number): CatalogueDocument {
-    const [head, ...others] = this.#recordsOf(HEAD_TABLES.table, number);
-    if (head === undefined || others.length > 0) {
-      throw damaged(`edition ${number} has ${others.length + (head ? 1 : 0)} heads, not one`);
+  #checked(number: number): { readonly head: EditionHead; readonly state: StoredState } {
+    const head = this.edition(number);
+    if (head === null) {
+      throw new StoreFault(`there is no edition ${number}`, 'ask for one that was published');
     }
-    const lists = STORED_LISTS.flatMap((list): [StoredList, object[]][] => {
-      const records = this.#recordsOf(LIST_TABLES[list].table, number);
-      return records.length === 0 ? [] : [[list, records]];
-    });
-    return { ...head, ...Object.fromEntries(lists) } as unknown as CatalogueDocument;
+    const state = this.#state(number);
+    for (const [list, rows] of state.lists) {
+      const counted = head.counts[list];
+      if (counted === rows.length) continue;
+      throw damaged(`edition ${number} has ${rows.length} ${list}, not ${counted ?? 'any number'}`);
+    }
+    if (hashOf(state) !== head.hash) {
+      throw damaged(`edition ${number} does not agree with its hash`);
+    }
+    return { head, state };
   }
 
-  #recordsOf(table: object, edition: number): object[] {
-    const rows = this.#records.get(table)?.all({ edition }) ?? [];
-    return rows.map(({ id, record }) => recordOf(record, id));
+  #state(number: number): StoredState {
+    const rowsOf = (table: object) => this.#records.get(table)?.all({ edition: number }) ?? [];
+    const heads = rowsOf(HEAD_TABLES.table);
+    const [head] = heads;
+    if (head === undefined || heads.length > 1) {
+      throw damaged(`edition ${number} has ${heads.length} heads, not one`);
+    }
+    const lists = STORED_LISTS.map((list) => [list, rowsOf(LIST_TABLES[list].table)] as const);
+    return { head: recordOf(head.record, HEAD_ID), lists: new Map(lists) };
   }
+}
+
+/** A state of the catalogue, its records not read yet. */
+interface StoredState {
+  readonly head: object;
+  readonly lists: ReadonlyMap<StoredList, readonly RecordRow[]>;
+}
+
+/**
+ * The hash of the canonical document that the records make up, by the very bytes that are
+ * stored: `sha256-` and 64 hex digits. Records in the order of their ids, fields in that of their
+ * names, empty lists left out.
+ */
+function hashOf({ head, lists }: StoredState): string {
+  const hash = createHash('sha256').update('{');
+  const full = [...lists].filter(([, rows]) => rows.length > 0);
+  const fields = new Map<string, unknown>([...Object.entries(head), ...full]);
+  for (const [index, name] of [...fields.keys()].sort(byCodeUnit).entries()) {
+    hash.update(`${index === 0 ? '' : ','}${canonicalJson(name)}:`);
+    const rows = lists.get(name as StoredList);
+    if (rows === undefined) hash.update(canonicalJson(fields.get(name)));
+    else {
+      for (const [place, { record }] of rows.entries()) {
+        hash.update(`${place === 0 ? '[' : ','}${record}`);
+      }
+      hash.update(']');
+    }
+  }
+  return `sha256-${hash.update('}').digest('hex')}`;
+}
+
+function documentOf({ head, lists }: StoredState): CatalogueDocument {
+  const read = [...lists].flatMap(([list, rows]): [StoredList, object[]][] => {
+    if (rows.length === 0) return [];
+    return [[list, rows.map(({ id, record }) => recordOf(record, id))]];
+  });
+  return { ...head, ...Object.fromEntries(read) } as unknown as CatalogueDocument;
 }
 
 function headOf(row: EditionRow): EditionHead {

@@ -116,8 +116,7 @@ class SqliteStore implements OpenedStore {
     if (latest?.hash === request.hash) return { edition: latest, isNew: false, offers };
     const number = (latest?.number ?? 0) + 1;
     writer.write(number, request);
-    const { head } = this.#reader.load(number);
-    return { edition: head, isNew: true, offers };
+    return { edition: this.#reader.check(number), isNew: true, offers };
   }
 
   verify(): VerifyReport {

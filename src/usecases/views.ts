@@ -50,7 +50,7 @@ export function judgedView(
 
 export function checkView(result: CheckResult, speaker: Speaker): CheckView {
   const { check, outcome: state, left, right, margin, basis, code } = result;
-  const said = speaker.said(code, checkData(result, speaker));
+  const said = bare(speaker.said(code, checkData(result, speaker)));
   return {
     check: check.id,
     primitive: check.spelling,
@@ -63,6 +63,12 @@ export function checkView(result: CheckResult, speaker: Speaker): CheckView {
     ...said,
     caution: cautionOf(result, said, speaker),
   };
+}
+
+/** A reason whose two sides stand beside it in the view: its data need not say them again. */
+function bare({ code, data, text }: SaidReason): SaidReason {
+  const { left: _left, right: _right, a: _a, b: _b, ...rest } = data;
+  return { code, data: rest, text };
 }
 
 /** What a check warns of: a loop in its caution band, or a caution that does not hold. */
@@ -93,7 +99,7 @@ export function matingView(
   asked: string | null,
 ): MatingView {
   const { id, hand, state, computed, ends, adapters, basis, builtPair, statement } = constraint;
-  const said = speaker.said(constraint.code, matingData(constraint, speaker));
+  const said = bare(speaker.said(constraint.code, matingData(constraint, speaker)));
   const views = ends.map((end) => endView(end, speaker));
   const across = ends.findIndex((end) => end.position !== asked);
   return {
@@ -168,7 +174,7 @@ export function constraintView(
   speaker: Speaker,
 ): ConstraintView {
   const { id, form, hand, positions, severity, state, computed, basis, code } = constraint;
-  const said = speaker.said(code, constraintData(constraint, speaker));
+  const said = bare(speaker.said(code, constraintData(constraint, speaker)));
   const statement = 'statement' in constraint ? (constraint.statement?.id ?? null) : null;
   return {
     id,

@@ -2,6 +2,7 @@
 
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { counted } from '../../src/cli/answer-text.js';
 import { lintDocument } from '../../src/usecases/publish-edition.js';
 import { CART, cartText } from './catalogue.js';
 import { freshDatabase, NOW, run } from './terminal.js';
@@ -57,9 +58,7 @@ describe('lint', () => {
     expect([code, err]).toEqual([2, '']);
     expect(faults.length).toBeGreaterThanOrEqual(5);
     const [head, ...lines] = out.trimEnd().split('\n');
-    expect(head).toBe(
-      `a.json: ${faults.length} faults, ${warnings.length} warning${warnings.length === 1 ? '' : 's'}`,
-    );
+    expect(head).toBe(`a.json: ${faults.length} faults, ${counted(warnings.length, 'warning')}`);
     expect(lines.slice(0, faults.length)).toEqual(
       faults.map(({ pointer, text }) => `${pointer}: ${text}`),
     );

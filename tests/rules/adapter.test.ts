@@ -3,18 +3,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import {
-  ABSENT,
-  faultsOf,
-  flange,
-  found,
-  hole,
-  judged,
-  pin,
-  type Sketch,
-  stateOf,
-  world,
-} from './world.js';
+import { ABSENT, faultsOf, flange, hole, pin, type Sketch, world } from './sketch.js';
+import { found, judged, stateOf } from './world.js';
 
 const base: Sketch = {
   places: ['box', 'prop'],

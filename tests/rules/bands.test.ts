@@ -3,7 +3,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { factsOf, found, judged, type Sketch, stateOf, world } from './world.js';
+import { type Sketch, world } from './sketch.js';
+import { factsOf, found, judged, stateOf } from './world.js';
 
 /**
  * The front total is 1, the rear total is the number given: the mismatch is that number less 1,

@@ -5,7 +5,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { exactText } from '../../src/domain/quantity/rational.js';
-import { fitOf, flange, found, hole, judged, pin, type Sketch, stateOf, world } from './world.js';
+import { flange, hole, pin, type Sketch, world } from './sketch.js';
+import { fitOf, found, judged, stateOf } from './world.js';
 
 /** A shaft made to length, between a box and a tunnel that both want something of it. */
 function shaftWorld(shaft: unknown, checks: readonly unknown[], more: Sketch['parts'] = {}) {

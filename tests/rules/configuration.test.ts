@@ -3,7 +3,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { flange, judged, optional, stateOf, world } from './world.js';
+import { flange, optional, world } from './sketch.js';
+import { judged, stateOf } from './world.js';
 
 describe('R1 each place holds a part, nothing, or what nobody recorded', () => {
   const cars = world({

@@ -3,7 +3,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { computedOf, fitOf, judged, stateOf, world } from './world.js';
+import { world } from './sketch.js';
+import { computedOf, fitOf, judged, stateOf } from './world.js';
 
 const roles = {
   engine: { torque: 'engine' },
@@ -117,6 +118,20 @@ describe('A5 a chain with the same values of the same articles, or exactly equal
     const scene = { said: { box: 'box-a' }, put: { front: 'front-same' } };
     const said = world({ ...plan, cars: { car: { ...plan.cars.car, box: 'box-right' } } });
     expect(stateOf(judged(said, scene), 'loop')).toBe('fails first-too-slow');
+  });
+
+  it('nor does an equal ratio mend a loop that fails because the question says so', () => {
+    const right = { ...plan.cars.car, box: 'box-right', front: 'front-exact' };
+    const parts = {
+      ...plan.parts,
+      'front-exact': { ratio: '3/1' },
+      'front-equal': { ratio: '3/1' },
+      'rear-a': { ratio: '3/1', sense: 'left' },
+    };
+    const said = world({ ...plan, parts, cars: { car: right } });
+    expect(stateOf(judged(said, { said: { box: 'box-a' } }), 'loop')).toBe('fails first-too-slow');
+    const scene = { said: { box: 'box-a' }, put: { front: 'front-equal' } };
+    expect(judged(said, scene).outcome).toBe('fails');
   });
 
   it('a code that is the same by name is the same, another one is not', () => {

@@ -3,11 +3,16 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { fitOf, flange, found, judged, optional, type Sketch, stateOf, world } from './world.js';
+import { flange, optional, type Sketch, world } from './sketch.js';
+import { fitOf, found, judged, stateOf } from './world.js';
 
 describe('a place may take several roles', () => {
   const cars = world({
-    roles: { clutch: { torque: 'rating' }, converter: { torque: 'rating', lockup: 'code' } },
+    roles: {
+      clutch: { torque: 'rating' },
+      converter: { torque: 'rating', lockup: 'code' },
+      engine: { lockup: 'code' },
+    },
     places: ['engine', 'coupling: clutch, converter'],
     matings: ['engine.rear = coupling.front'],
     checks: [
@@ -27,13 +32,6 @@ describe('a place may take several roles', () => {
       'pump-a': { front: flange('A') },
     },
     cars: { car: { engine: 'engine-a', coupling: 'clutch-a' } },
-    ...{
-      roles: {
-        clutch: { torque: 'rating' },
-        converter: { torque: 'rating', lockup: 'code' },
-        engine: { lockup: 'code' },
-      },
-    },
   });
 
   it('either stands there, and a check reads the value that both have', () => {
@@ -83,12 +81,16 @@ describe('a part may span places', () => {
       'box-b': { rear: flange('B'), length: '500 mm' },
       'transfer-a': { front: flange('A'), rear: flange('P'), length: '300 mm' },
       'unit-a': {
-        ...{ roles: ['box', 'transfer'], spans: ['box', 'transfer'] },
-        ...{ rear: flange('P'), length: '400 ±1 mm' },
+        roles: ['box', 'transfer'],
+        spans: ['box', 'transfer'],
+        rear: flange('P'),
+        length: '400 ±1 mm',
       },
       'unit-q': {
-        ...{ roles: ['box', 'transfer'], spans: ['box', 'transfer'] },
-        ...{ rear: flange('Q'), length: '400 ±1 mm' },
+        roles: ['box', 'transfer'],
+        spans: ['box', 'transfer'],
+        rear: flange('Q'),
+        length: '400 ±1 mm',
       },
       'prop-a': { front: flange('P') },
     },

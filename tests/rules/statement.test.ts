@@ -3,20 +3,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import {
-  by,
-  computedOf,
-  factsOf,
-  flange,
-  found,
-  from,
-  hole,
-  judged,
-  pin,
-  type Sketch,
-  stateOf,
-  world,
-} from './world.js';
+import { by, flange, from, hole, pin, type Sketch, world } from './sketch.js';
+import { computedOf, factsOf, found, judged, stateOf } from './world.js';
 
 describe('A11 evidence too weak may fail a check and never holds it', () => {
   const plan = (basis: string): Sketch => ({
@@ -104,7 +92,11 @@ const plan = {
 
 function stated(more: Readonly<Record<string, unknown>> = {}, parts = {}) {
   const statement = {
-    ...{ id: 'list', part: 'box-b', vehicles: ['car'], position: 'box', verdict: 'fits' },
+    id: 'list',
+    part: 'box-b',
+    vehicles: ['car'],
+    position: 'box',
+    verdict: 'fits',
     ...more,
   };
   return world({ ...plan, parts: { ...plan.parts, ...parts }, statements: [statement] });
@@ -183,6 +175,20 @@ describe('A11 a statement settles what is open about its part at its place', () 
     expect(stateOf(one, 'prop-lever')).toBe('open not-recorded');
   });
 
+  it('nor where the part beside it is one that the works fitted, named again', () => {
+    const one = judged(stated(), { put: { box: 'box-b', prop: 'prop-a' } });
+    expect(stateOf(one, 'box-prop')).toBe('holds stated');
+  });
+
+  it('it holds too where its part is there already and its companion is what is new', () => {
+    const cars = stated({ with: { prop: 'prop-b' } });
+    const said = judged(cars, { said: { box: 'box-b' }, put: { prop: 'prop-b' } });
+    expect(stateOf(said, 'box-prop')).toBe('holds stated');
+    const works = stated({ part: 'box-a', with: { prop: 'prop-s' } }, { 'prop-s': {} });
+    const fitted = judged(works, { put: { prop: 'prop-s' } });
+    expect(stateOf(fitted, 'box-prop')).toBe('holds stated');
+  });
+
   it('it settles what weak evidence leaves open', () => {
     const cars = stated({}, { 'box-b': { rear: flange(from('inferred', 'A')) } });
     const one = judged(cars, { put: { box: 'box-b' } });
@@ -202,6 +208,10 @@ describe('A11 a statement never overrules a check', () => {
     expect(stateOf(one, 'box-prop')).toBe('open contradicts-statement');
     expect(computedOf(one, 'box-prop')).toBe('fails');
     expect(one.outcome).toBe('open');
+  });
+
+  it('nor does anybody where the part is said to be on the car already', () => {
+    expect(judged(stated(differing), { said: { box: 'box-c' } }).outcome).not.toBe('fails');
   });
 
   it.each(['measured', 'built'])('until a record that is %s settles it', (basis) => {
@@ -268,5 +278,35 @@ describe('A11 a statement that a part does not fit', () => {
   it('says nothing of the part where it is fitted already', () => {
     const cars = stated({ ...denied, part: 'box-a' });
     expect(judged(cars).outcome).toBe('holds');
+  });
+});
+
+describe('A11 a statement settles checks that share a choice, too', () => {
+  const made: Sketch = {
+    roles: { shaft: { length: 'length' }, body: { span: 'length', clear: 'length' } },
+    places: ['body', 'shaft'],
+    checks: [
+      { id: 'span', within: ['body.span', 'shaft.length'], tolerance: '5 mm' },
+      { id: 'clear', 'at-most': ['shaft.length', 'body.clear'] },
+    ],
+    parts: {
+      'body-a': {},
+      'shaft-a': { length: '1000 mm' },
+      'shaft-made': { length: { choose: ['600 mm', '1900 mm'] } },
+    },
+    cars: { car: { body: 'body-a', shaft: 'shaft-a' } },
+  };
+  const statement = {
+    id: 'list',
+    part: 'shaft-made',
+    vehicles: ['car'],
+    position: 'shaft',
+    verdict: 'fits',
+  };
+
+  it('a shaft made to length, for a body that nobody measured', () => {
+    const put = { shaft: 'shaft-made' };
+    expect(judged(world(made), { put }).outcome).toBe('open');
+    expect(judged(world({ ...made, statements: [statement] }), { put }).outcome).toBe('holds');
   });
 });

@@ -3,7 +3,9 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { fitOf, flange, type Sketch, world } from './world.js';
+import { QuestionError } from '../../src/usecases/errors.js';
+import { flange, type Sketch, world } from './sketch.js';
+import { fitOf } from './world.js';
 
 const plan: Sketch = {
   places: ['box', 'prop', 'axle'],
@@ -221,6 +223,27 @@ describe('V6 what comes with the part is named by place', () => {
       alone: 'fails',
       verdict: null,
     });
+  });
+
+  it('a companion never takes the place of the part that is asked about', () => {
+    const twins = world({
+      ...plan,
+      places: ['box', 'prop', 'axle', 'spare: prop'],
+      matings: [...(plan.matings ?? []), 'spare.front = axle.out'],
+      parts: { ...plan.parts, 'axle-a': { in: flange('X'), out: flange('A') } },
+      cars: { car: { ...plan.cars.car, spare: 'prop-a' } },
+      unmated: 'ignore',
+    });
+    const asked = { position: 'spare', with: { spare: 'prop-a' } };
+    const verdict = () => fitOf(twins, 'prop-b', asked).verdict;
+    expect(fitOf(twins, 'prop-b', { position: 'spare' }).alone).toBe('fails');
+    const answers = { refused: false, verdict: null as string | null };
+    try {
+      answers.verdict = verdict();
+    } catch (error) {
+      answers.refused = error instanceof QuestionError;
+    }
+    expect(answers.verdict === 'fits').toBe(false);
   });
 
   it('each place has a verdict of its own, beside the one over all of them', () => {

@@ -49,6 +49,8 @@ export interface Configuration {
   readonly use: Use | null;
   /** What fails on the vehicle as it stands is left alone, not mended. */
   readonly ignorePresent: boolean;
+  /** What the change leaves as the works built it is given: it need not be judged, nor listed. */
+  readonly skipsGiven?: true;
 }
 
 export interface Arrangement {

@@ -124,6 +124,7 @@ function judgeAt(
     torque,
     use,
     ignorePresent,
+    skipsGiven: true,
   };
   const judgement = judge(configuration);
   const alone = judgement.outcome;

@@ -26,14 +26,7 @@ import {
   seatAt,
 } from './configuration.js';
 import type { End } from './constraint.js';
-import {
-  appliesResult,
-  type FaceOf,
-  type Joint,
-  type Misfit,
-  pairFaces,
-  valueCondition,
-} from './meeting.js';
+import { appliesResult, type FaceOf, type Joint, type Misfit, pairFaces } from './meeting.js';
 
 /** What stands at one end of a joint. */
 type EndState =
@@ -269,12 +262,11 @@ function outcomeAlone(joints: readonly JointPlan[], setting: Setting): Outcome {
   );
 }
 
-function mustOutcomes({ checks, environment }: Joint, setting: Setting): Outcome[] {
+function mustOutcomes(joint: Joint, setting: Setting): Outcome[] {
+  const { checks, environment } = joint;
   return checks.flatMap((check) => {
     if (check.severity !== 'must') return [];
-    const { when } = check;
-    const applies = (own: Setting): Outcome =>
-      when === null ? 'holds' : valueCondition(when, environment, own);
+    const applies = (own: Setting): Outcome => joint.applies(check.when, own);
     const result = judgeCheck({ check, environment, applies }, setting);
     return appliesResult(result) ? [result.outcome] : [];
   });

@@ -30,6 +30,8 @@ export interface Joint {
   readonly environment: Environment;
   /** The checks that apply; those whose optional values nobody recorded are in `silent`. */
   readonly checks: readonly Check[];
+  /** Whether the check of a condition applies. */
+  readonly applies: (condition: Condition | null, setting: Setting) => Outcome;
   /** Names of the optional parameters that were not recorded. */
   readonly silent: readonly Text[];
 }
@@ -48,13 +50,13 @@ export function pairFaces(a: FaceOf, b: FaceOf): Joint | Misfit {
   if (kind.id !== b.face.kind.id) return { code: 'different-kinds', ends };
   if (kind.sides !== null && a.face.side === b.face.side) return { code: 'same-side', ends };
   const environment = jointEnvironment(kind, ends);
-  const applying = kind.checks.map((check) => ({
-    check,
-    silent: silentOf(check, kind, environment),
-  }));
+  const applies = conditionIn({ ends, environment });
+  const applying = kind.checks
+    .filter((check) => !isRuledOut(check, ends, applies))
+    .map((check) => ({ check, silent: silentOf(check, kind, environment) }));
   const checks = applying.filter(({ silent }) => silent.length === 0).map(({ check }) => check);
   const silent = [...new Set(applying.flatMap((item) => item.silent))];
-  return { kind, ends, environment, checks, silent: silent.map((id) => nameOf(kind, id)) };
+  return { kind, ends, environment, checks, applies, silent: silent.map((id) => nameOf(kind, id)) };
 }
 
 function nameOf(kind: Kind, parameter: string): Text {
@@ -127,10 +129,14 @@ const AS_RECORDED: Setting = {
   narrowed: new Map(),
 };
 
+/** A condition that fails, whatever is picked: the check is none of this joint's. */
+function isRuledOut(check: Check, ends: Joint['ends'], applies: Joint['applies']): boolean {
+  if (check.when === null || ends.some(({ face }) => face.alternatives.length > 1)) return false;
+  return applies(check.when, AS_RECORDED) === 'fails';
+}
+
 /** The optional parameters that a check names and a face does not record. */
 function silentOf(check: Check, kind: Kind, environment: Environment): string[] {
-  const { when } = check;
-  if (when !== null && valueCondition(when, environment, AS_RECORDED) === 'fails') return [];
   return termsOf(check)
     .flatMap(leavesOf)
     .filter(({ reference, shape }) => {
@@ -148,12 +154,27 @@ function isSilent(reading: Reading): boolean {
   return reading.form === 'number' && !reading.recorded;
 }
 
+/**
+ * Whether a check of a kind applies in a joint. Where neither face has alternatives, that is the
+ * same however choices are picked, so it is judged once.
+ */
+export function conditionIn(joint: Pick<Joint, 'ends' | 'environment'>) {
+  const isFixed = joint.ends.every(({ face }) => face.alternatives.length === 1);
+  const known = new Map<Condition, Outcome>();
+  return (condition: Condition | null, setting: Setting): Outcome => {
+    if (condition === null) return 'holds';
+    if (!isFixed) return valueCondition(condition, joint.environment, setting);
+    let outcome = known.get(condition);
+    if (outcome === undefined) {
+      outcome = valueCondition(condition, joint.environment, setting);
+      known.set(condition, outcome);
+    }
+    return outcome;
+  };
+}
+
 /** Judges the condition under which a check applies, where it is about values only. */
-export function valueCondition(
-  condition: Condition,
-  environment: Environment,
-  setting: Setting,
-): Outcome {
+function valueCondition(condition: Condition, environment: Environment, setting: Setting): Outcome {
   switch (condition.test) {
     case 'all':
       return allOf(condition.of.map((one) => valueCondition(one, environment, setting)));

@@ -3,16 +3,24 @@
  * checks of the layout, hand by hand, and which of them share a choice.
  */
 
+import type { Part } from '../catalogue/catalogue.js';
 import type { Check } from '../check/check.js';
 import { termsOf } from '../check/check.js';
 import { type Environment, leavesOf, type Setting } from '../check/evaluate.js';
 import type { Hand } from '../check/reading.js';
 import type { Outcome } from '../check/state.js';
 import { handsRead, judgeCondition, positionsRead } from './condition.js';
-import type { Arrangement, Configuration } from './configuration.js';
+import {
+  type Arrangement,
+  adaptersIn,
+  type Configuration,
+  handsOf,
+  partAt,
+  seatAt,
+} from './configuration.js';
 import { LayoutEnvironment } from './environment.js';
 import { type MatingPlan, planMating } from './mating.js';
-import { valueCondition } from './meeting.js';
+import { standingOf } from './standing.js';
 
 /** One check to judge, with whether it applies. */
 export interface PlannedCheck {
@@ -44,7 +52,19 @@ export function planConfiguration(
     ...matings.flatMap(jointChecks),
     ...layoutChecks(configuration, arrangement, setting),
   ];
-  return { matings, checks, groups: sharedGroups(checks) };
+  return { matings, checks, groups: offersChoice(configuration) ? sharedGroups(checks) : [] };
+}
+
+/** Whether any part of the configuration leaves something to choose; most do not. */
+function offersChoice(configuration: Configuration): boolean {
+  const { catalogue, judged, layout } = configuration;
+  const seated = [...layout.positions.values()].flatMap((position) =>
+    handsOf(position).map((hand) => partAt(configuration, seatAt(judged, position.id, hand))),
+  );
+  const between = [...judged.adapters.values()].flatMap(({ parts }) =>
+    parts.map((id) => catalogue.parts.get(id) ?? null),
+  );
+  return [...seated, ...between].some((part) => part !== null && hasChoice(part));
 }
 
 function planMatings(
@@ -55,7 +75,9 @@ function planMatings(
   const plans: MatingPlan[] = [];
   for (const mating of configuration.layout.matings.values()) {
     const hands: readonly (Hand | null)[] = mating.isHanded ? ['left', 'right'] : [null];
+    const positions = mating.ends.map(({ position }) => position);
     for (const hand of hands) {
+      if (isSkipped(configuration, positions, hand, [mating.id])) continue;
       const plan = planMating(configuration, arrangement, mating, hand, setting);
       if (plan !== null) plans.push(plan);
     }
@@ -66,12 +88,10 @@ function planMatings(
 function jointChecks(plan: MatingPlan): PlannedCheck[] {
   return plan.joints.flatMap((joint, index) => {
     if (joint.is === 'settled') return [];
-    const { environment, checks } = joint.joint;
+    const { environment, checks, applies: appliesIn } = joint.joint;
     const { hand } = plan;
     return checks.map((check) => {
-      const { when } = check;
-      const applies = (setting: Setting): Outcome =>
-        when === null ? 'holds' : valueCondition(when, environment, setting);
+      const applies = (setting: Setting): Outcome => appliesIn(check.when, setting);
       const own = { check, environment, applies, hand, positions: [], matings: [] };
       return { ...own, joint: { plan, index } };
     });
@@ -96,11 +116,55 @@ export function layoutChecks(
     const matings = references.flatMap((reference) =>
       reference.of === 'adapter' ? [reference.mating] : [],
     );
-    return handsRead(references, configuration).map((hand) => {
+    const hands = handsRead(references, configuration).filter(
+      (hand) => !isSkipped(configuration, positions, hand, matings),
+    );
+    return hands.map((hand) => {
       const environment = new LayoutEnvironment(configuration, arrangement, hand, setting);
       return { check, environment, applies, joint: null, hand, positions, matings };
     });
   });
+}
+
+/**
+ * Whether something need not be judged: all of it is as the works built it, so it is given. A
+ * part with a choice is looked at all the same, since its choice must serve every place.
+ */
+function isSkipped(
+  configuration: Configuration,
+  positions: readonly string[],
+  hand: Hand | null,
+  matings: readonly string[],
+): boolean {
+  const { skipsGiven, torque, judged, layout } = configuration;
+  if (skipsGiven !== true || torque !== null) return false;
+  if (standingOf(configuration, positions, hand, matings) !== 'works') return false;
+  if (matings.some((mating) => adaptersIn(judged, mating) !== null)) return false;
+  return positions.every((id) => {
+    const position = layout.positions.get(id);
+    const own = position === undefined ? [null] : handsOf(position);
+    return own.every((one) => {
+      const part = partAt(configuration, seatAt(judged, id, one));
+      return part === null || !hasChoice(part);
+    });
+  });
+}
+
+const choosable = new WeakMap<Part, boolean>();
+
+/** Whether something of a part may be set, ordered or picked. */
+function hasChoice(part: Part): boolean {
+  let known = choosable.get(part);
+  if (known === undefined) {
+    const values = [part.values, ...[...part.faces.values()].flatMap((face) => face.alternatives)];
+    known =
+      [...part.faces.values()].some(({ alternatives }) => alternatives.length > 1) ||
+      values.some((own) =>
+        [...own.values()].some(({ form }) => form === 'range' || form === 'set'),
+      );
+    choosable.set(part, known);
+  }
+  return known;
 }
 
 /** The choices that a check's values follow, ranges and finite ones alike. */

@@ -10,7 +10,7 @@ import { compileKind } from '../../src/domain/catalogue/compile-kind.js';
 import type { Text } from '../../src/domain/catalogue/document.js';
 import { FaultList } from '../../src/domain/catalogue/faults.js';
 import { type Check, type Condition, termsOf } from '../../src/domain/check/check.js';
-import { leavesOf } from '../../src/domain/check/evaluate.js';
+import { leavesOf } from '../../src/domain/check/evaluator.js';
 import type { BuiltInKind } from '../../src/domain/kinds/kind.js';
 import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
 import { isFault, TOOLS } from '../../src/domain/quantity/quantity.js';

@@ -14,7 +14,8 @@
 
 import { type Interval, intersect, interval, isPoint } from '../quantity/interval.js';
 import { divide, isZero, negate, ONE, type Rational, sign } from '../quantity/rational.js';
-import { domainsOf, type Prepared, type Requirement, type Unknown } from './evaluate.js';
+import { domainsOf, type Prepared, type Requirement } from './evaluate.js';
+import type { Unknown } from './evaluator.js';
 import {
   constant,
   type Domains,

@@ -21,7 +21,8 @@ import {
   smaller,
   subtract,
 } from '../quantity/rational.js';
-import { type Prepared, remainingUnknowns, type Setting, type Unknown } from './evaluate.js';
+import { type Prepared, remainingUnknowns } from './evaluate.js';
+import type { Setting, Unknown } from './evaluator.js';
 import type { Reading } from './reading.js';
 import { decidingReadings, isUnrecorded } from './result.js';
 import { type Basis, gradeOf } from './state.js';

@@ -20,14 +20,13 @@ import type { Check } from './check.js';
 import type { Band } from './coupling.js';
 import {
   domainsOf,
-  Evaluator,
   mismatchOf,
   type NotApplying,
   type Prepared,
   remainingUnknowns,
-  type Setting,
   type Side,
 } from './evaluate.js';
+import { Evaluator, type Setting } from './evaluator.js';
 import { rangeOf } from './polynomial.js';
 import { type FactAddress, NOWHERE, type Reading } from './reading.js';
 import { type Basis, gradeOf, type Outcome, weaker } from './state.js';

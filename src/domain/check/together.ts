@@ -12,16 +12,8 @@ import { compare, divide, negate, ONE, type Rational, sign, ZERO } from '../quan
 import type { Check } from './check.js';
 import { termsOf } from './check.js';
 import { type Decision, decide } from './decide.js';
-import {
-  domainsOf,
-  type Environment,
-  leavesOf,
-  type NotApplying,
-  type Prepared,
-  prepare,
-  type Setting,
-  type Unknown,
-} from './evaluate.js';
+import { domainsOf, type NotApplying, type Prepared, prepare } from './evaluate.js';
+import { type Environment, leavesOf, type Setting, type Unknown } from './evaluator.js';
 import { type Polynomial, rangeOf, signatureOf, timesNumber } from './polynomial.js';
 import type { Outcome } from './state.js';
 

@@ -3,7 +3,7 @@
  */
 
 import { termsOf } from '../check/check.js';
-import { leavesOf } from '../check/evaluate.js';
+import { leavesOf } from '../check/evaluator.js';
 import type { FactAddress, Reading } from '../check/reading.js';
 import type { GroupResult } from '../check/result.js';
 import type { Configuration } from './configuration.js';

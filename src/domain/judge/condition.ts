@@ -5,7 +5,7 @@
 
 import type { Condition } from '../check/check.js';
 import { termsOf } from '../check/check.js';
-import { leavesOf, type Setting } from '../check/evaluate.js';
+import { leavesOf, type Setting } from '../check/evaluator.js';
 import type { Hand } from '../check/reading.js';
 import { judgeCheck } from '../check/result.js';
 import { allOf, anyOf, negation, type Outcome } from '../check/state.js';

@@ -3,7 +3,7 @@
  */
 
 import type { Position, RoleValue } from '../catalogue/catalogue.js';
-import type { Environment, Setting } from '../check/evaluate.js';
+import type { Environment, Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE, type Reading } from '../check/reading.js';
 import type { Reference, TermShape } from '../check/term.js';
 import { isPoint } from '../quantity/interval.js';

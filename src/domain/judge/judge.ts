@@ -5,7 +5,8 @@
  */
 
 import type { Check } from '../check/check.js';
-import { type NotApplying, prepare, type Setting } from '../check/evaluate.js';
+import { type NotApplying, prepare } from '../check/evaluate.js';
+import type { Setting } from '../check/evaluator.js';
 import { signatureOf } from '../check/polynomial.js';
 import { type CheckResult, type GroupResult, judgeCheck, judgeGroup } from '../check/result.js';
 import { allOf, type Outcome } from '../check/state.js';

@@ -11,7 +11,7 @@
  */
 
 import type { Face, Mating, Occupant, Part, Position } from '../catalogue/catalogue.js';
-import type { Setting } from '../check/evaluate.js';
+import type { Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE } from '../check/reading.js';
 import { judgeCheck } from '../check/result.js';
 import { allOf, type Outcome } from '../check/state.js';

@@ -6,7 +6,7 @@
 import type { Part } from '../catalogue/catalogue.js';
 import type { Check } from '../check/check.js';
 import { termsOf } from '../check/check.js';
-import { type Environment, leavesOf, type Setting } from '../check/evaluate.js';
+import { type Environment, leavesOf, type Setting } from '../check/evaluator.js';
 import type { Hand } from '../check/reading.js';
 import type { Outcome } from '../check/state.js';
 import { handsRead, judgeCondition, positionsRead } from './condition.js';

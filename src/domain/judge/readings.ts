@@ -8,7 +8,7 @@
 
 import type { ListItem, Part, RoleValue, Value, ValueSpec } from '../catalogue/catalogue.js';
 import { naturalRange } from '../catalogue/value.js';
-import { Evaluator, type Setting } from '../check/evaluate.js';
+import { Evaluator, type Setting } from '../check/evaluator.js';
 import { rangeOf } from '../check/polynomial.js';
 import type { CodeReading, FactAddress, NumberReading, Reading } from '../check/reading.js';
 import { type Basis, weaker } from '../check/state.js';

@@ -4,7 +4,7 @@
  */
 
 import type { Rule } from '../catalogue/catalogue.js';
-import type { Setting } from '../check/evaluate.js';
+import type { Setting } from '../check/evaluator.js';
 import { allOf, gradeOf, negation, type Outcome } from '../check/state.js';
 import { judgeCondition, positionsRead } from './condition.js';
 import type { Configuration } from './configuration.js';

@@ -8,7 +8,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Check } from '../../../src/domain/check/check.js';
 import { decide } from '../../../src/domain/check/decide.js';
-import type { Prepared, Unknown } from '../../../src/domain/check/evaluate.js';
+import type { Prepared } from '../../../src/domain/check/evaluate.js';
+import type { Unknown } from '../../../src/domain/check/evaluator.js';
 import {
   constant,
   type Polynomial,

@@ -4,7 +4,8 @@
  */
 
 import type { FactAddress } from '../domain/check/reading.js';
-import { type CheckResult, isUnrecorded, type Shown } from '../domain/check/result.js';
+import { type CheckResult, isUnrecorded } from '../domain/check/result.js';
+import type { Shown } from '../domain/check/shown.js';
 import type { NamedValue, ReasonData } from '../domain/explain/reason.js';
 import type { ChoiceConstraint } from '../domain/judge/constraint.js';
 import type { Interval } from '../domain/quantity/interval.js';

@@ -161,7 +161,8 @@ function saidAdapters(
     const at = `adapters.${id}`;
     const mating = vehicle.layout.matings.get(id);
     if (mating === undefined) {
-      const text = `"${vehicle.id}" has no mating "${id}".${hint(id, vehicle.layout.matings.keys())}`;
+      const like = hint(id, vehicle.layout.matings.keys());
+      const text = `"${vehicle.id}" has no mating "${id}".${like}`;
       faults.add(at, 'invalid-question', text);
       continue;
     }

@@ -5,7 +5,7 @@
 import type { Catalogue, Layout } from '../domain/catalogue/catalogue.js';
 import type { Text } from '../domain/catalogue/document.js';
 import type { FactAddress } from '../domain/check/reading.js';
-import type { Margin, Shown } from '../domain/check/result.js';
+import type { Margin, Shown } from '../domain/check/shown.js';
 import { textIn } from '../domain/explain/language.js';
 import type { Named, NamedValue, Reason, ReasonData } from '../domain/explain/reason.js';
 import { say, spokenFor } from '../domain/explain/words.js';

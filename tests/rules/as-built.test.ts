@@ -8,7 +8,7 @@ import { measureFor } from '../../src/domain/judge/measure.js';
 import { ABSENT, by, flange, from, hole, pin, world } from './sketch.js';
 import { computedOf, factsOf, found, inspected, judged, stateOf } from './world.js';
 
-describe('A1 two articles that some works fitted together meet, wherever they meet that way', () => {
+describe('A1 two articles that some works fitted together meet wherever they meet so', () => {
   const plan = {
     places: ['box', 'prop'],
     matings: ['box.rear = prop.front', 'side: box.side = prop.side'],
@@ -190,7 +190,7 @@ describe('A2 what the works fitted and nothing touches is given, whatever is mis
     ]);
   });
 
-  it('a place that nobody recorded, a face that nobody recorded and a face on no mating too', () => {
+  it('a place and a face that nobody recorded, and a face on no mating too', () => {
     const silent = world({
       places: ['box', 'prop'],
       matings: ['box.rear = prop.front', 'side: box.side = prop.side'],

@@ -108,7 +108,7 @@ describe('C1 equal factors of one article cancel before there are intervals', ()
     expect(load('309 ±5 N.m')).toBe('open not-precise-enough');
   });
 
-  it('a length belongs to the piece: two pieces of one article differ, one does not from itself', () => {
+  it('a length belongs to the piece: two pieces of one article differ', () => {
     const plan = (right: string): Sketch => ({
       roles: { bar: { length: 'length' } },
       places: ['left: bar', 'right: bar'],
@@ -124,7 +124,7 @@ describe('C1 equal factors of one article cancel before there are intervals', ()
   });
 });
 
-describe('C2 a place named twice is one unknown; constants and chains of chains are factors too', () => {
+describe('C2 a place named twice is one unknown; constants and chains are factors too', () => {
   const lengths = (terms: Sketch['terms'], checks: readonly unknown[]) =>
     judged(
       world({

@@ -55,12 +55,12 @@ describe('a range that one may order holds where some value of it serves', () =>
     expect(upTo('993 mm')).toMatch(/^fails /);
   });
 
-  it('where the rest is not recorded it is open, since nobody knows whether the range reaches', () => {
+  it('where the rest is not recorded it is open: nobody knows whether the range reaches', () => {
     const cars = shaftWorld({ choose: ['600 mm', '1900 mm'] }, [SPAN]);
     expect(stateOf(judged(cars, { on: 'silent', ...made }), 'span')).toBe('open not-recorded');
   });
 
-  it('but holds where the range reaches wherever the rest may lie; then it is measured first', () => {
+  it('but holds where the range reaches all that the rest may be; that is measured first', () => {
     const cars = shaftWorld(
       { choose: ['0 mm', '100 mm'] },
       [
@@ -244,7 +244,7 @@ describe('a face with alternatives is a choice among them, one for all its value
     expect(judged(shared('lever-b'), dualBox).outcome).toBe('fails');
   });
 
-  it('a pin of two alternatives that each serve a part of what a hole may be, serves all of it', () => {
+  it('a pin of two alternatives, each for a part of what a hole may be, serves all of it', () => {
     const pegs = world({
       places: ['box', 'prop'],
       matings: ['box.rear = prop.front'],

@@ -160,7 +160,7 @@ describe('B3 a face that nobody recorded, against nothing', () => {
     );
   });
 
-  it('a face that a listing role does not list is absent, one that it lists is not recorded', () => {
+  it('a face that a role does not list is absent, one that it lists is not recorded', () => {
     const listed = world({
       ...plan,
       places: ['box: box, reducer', 'unit?', 'prop'],

@@ -24,7 +24,7 @@ const checks = [
   { id: 'sense', equal: ['box.sense', 'rear.sense'] },
 ];
 
-describe('A5 a chain with the same values of the same articles, or exactly equal ones, is given', () => {
+describe('A5 a chain with the same values of the same articles, or equal ones, is given', () => {
   const plan = {
     roles,
     places,
@@ -78,7 +78,7 @@ describe('A5 a chain with the same values of the same articles, or exactly equal
     expect(judged(cars, { put: { box: 'box-right' } }).outcome).toBe('holds');
   });
 
-  it('so does one whose decimal ratio merely reads the same, since it may be another number', () => {
+  it('so does one whose decimal ratio merely reads the same: it may be another number', () => {
     const one = judged(cars, { on: 'silent', put: { front: 'front-same' } });
     expect(stateOf(one, 'loop')).toBe('open not-recorded');
   });

@@ -104,8 +104,11 @@ describe('how finely: as far as the best estimate lies from the edge of what dec
     expect(reading('20.04 ±0.02 mm')).toBe('holds meets');
   });
 
-  it('on the edge none is certain, and none is named', () => {
-    expect(asked('20.00 ±0.20 mm', '20.00 ±0.01 mm')).toEqual(['box.rear.dia to-decide ±?']);
+  it('on the edge both ends count, and no tolerance is certain: none is named', () => {
+    expect(asked('20.00 ±0.20 mm', '20.00 ±0.01 mm')).toEqual([
+      'box.rear.dia to-decide ±?',
+      'prop.front.dia to-decide ±?',
+    ]);
   });
 
   it('an estimate that does not fit decides too: the tolerance at which it fails', () => {
@@ -210,8 +213,10 @@ describe('one fact, however many places it opens', () => {
         { id: 'sum', 'at-most': [{ sum: ['box.length', 'prop.length'] }, '1010 mm'] },
       ],
       parts: {
-        'box-a': { length: '400 mm', 'box-b': { length: '500 ±20 mm' } },
-        'prop-a': { length: '400 mm', 'prop-b': { length: '500 ±20 mm' } },
+        'box-a': { length: '400 mm' },
+        'box-b': { length: '500 ±20 mm' },
+        'prop-a': { length: '400 mm' },
+        'prop-b': { length: '500 ±20 mm' },
       },
       cars: { car: { box: 'box-a', prop: 'prop-a' } },
     });

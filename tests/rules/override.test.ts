@@ -142,7 +142,7 @@ describe('A4 adapters belong to what is fitted, in records and in questions', ()
     expect(stateOf(one, 'box-prop')).toBe('fails not-equal');
   });
 
-  it('a question can say that one is fitted: the kit applied and asked again changes nothing', () => {
+  it('a question can say that one is fitted: the kit asked again changes nothing', () => {
     const change = { put: { box: 'box-b' }, between: { 'box-prop': ['stub-ab'] } };
     expect(judged(cars, change).outcome).toBe('holds');
     expect(judged(cars, { said: { box: 'box-b' } }).outcome).toBe('fails');

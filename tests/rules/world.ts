@@ -114,7 +114,7 @@ export function computedOf(judgement: Judgement, id: string, hand?: Hand): strin
   return found(judgement, id, hand)?.computed;
 }
 
-/** The facts asked for: `place.face.parameter purpose ±needed`, `±?` where no tolerance is sure. */
+/** The facts asked for: `place.face.parameter purpose ±needed`, `±?` where none is sure. */
 export function factsOf(judgement: Judgement): string[] {
   return measureFor(judgement).map(({ address, purpose, needed }) => {
     const { position, hand, mating, fact, interface: face, parameter } = address;

@@ -28,6 +28,7 @@ import {
   timesNumber,
   unknownOf,
   unknownsOf,
+  withoutPositiveFactors,
 } from './polynomial.js';
 import { allOf, type Outcome } from './state.js';
 
@@ -185,7 +186,7 @@ function endsOf({ key, domain }: Unknown): Inequality[] {
 }
 
 function outcomeOf(polynomial: Polynomial, domains: Domains): Outcome {
-  const range = rangeOf(polynomial, domains);
+  const range = rangeOf(withoutPositiveFactors(polynomial, domains), domains);
   if (range.low !== null && sign(range.low) >= 0) return 'holds';
   if (range.high === null) return 'open';
   const top = sign(range.high);

@@ -2,13 +2,14 @@
  * What to measure: the smallest set of facts that, known exactly, would decide an open check, and
  * how finely each has to be known.
  *
- * A fact decides if it has a value for which the check holds whatever the others are. That is
- * the question that a choice answers, so the fact is supposed to be one. How finely: as far as
- * the best estimate (the middle of what is recorded) lies from the edge of those values. Near
- * the edge no tolerance helps for certain; then none is named, and the check may stay open.
+ * A fact decides if the check is decided at its best estimate, the middle of what is recorded,
+ * whatever the others are. One without an estimate decides if it has a value for which the check
+ * holds; that is the question that a choice answers, so the fact is supposed to be one. How
+ * finely: as far as the best estimate lies from the edge of the values that decide. Near the
+ * edge no tolerance helps for certain; then none is named, and the check may stay open.
  */
 
-import { type Interval, interval, isPoint, middle, width } from '../quantity/interval.js';
+import { type Interval, interval, isPoint, middle, point, width } from '../quantity/interval.js';
 import {
   add,
   compare,
@@ -53,7 +54,7 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
   const prepared = preparedOf(combined);
   const words = wordFacts(prepared);
   const unknowns = openUnknowns(prepared);
-  const chosen = smallestSet(members, trusting, unknowns);
+  const chosen = smallestSet(members, trusting, unknowns, words.length > 0);
   const fixed = { ...trusting, picks: combined.picks };
   const numbers = chosen.flatMap((unknown) => {
     const [reading] = unknown.readings;
@@ -120,17 +121,37 @@ function smallestSet(
   members: readonly Member[],
   setting: Setting,
   unknowns: readonly Unknown[],
+  hasWords: boolean,
 ): readonly Unknown[] {
   if (unknowns.length > MOST_FACTS) return unknowns;
   for (let size = 1; size < unknowns.length; size += 1) {
     for (const set of subsets(unknowns, size)) {
-      const supposed = new Set(set.map(({ key }) => key));
-      const { outcome, orders } = decideTogether(members, { ...setting, supposed });
-      const decidesAll = set.every(({ key }) => (orders.get(key) ?? null) !== null);
-      if (outcome !== 'fails' && decidesAll) return set;
+      if (isEnough(set, members, setting, hasWords)) return set;
     }
   }
   return unknowns;
+}
+
+/** Whether the check is decided once these are known: at the best estimate, or at some value. */
+function isEnough(
+  set: readonly Unknown[],
+  members: readonly Member[],
+  setting: Setting,
+  hasWords: boolean,
+): boolean {
+  const narrowed = new Map<string, Interval>();
+  const supposed = new Set<string>();
+  for (const { key, domain } of set) {
+    const estimate = middle(domain);
+    if (estimate === null || hasWords) supposed.add(key);
+    else narrowed.set(key, point(estimate));
+  }
+  const { outcome, orders } = decideTogether(members, { ...setting, narrowed, supposed });
+  const isServed = [...supposed].every((key) => (orders.get(key) ?? null) !== null);
+  if (outcome === 'holds') return isServed;
+  // What stays open for a word that nobody recorded is not open for want of a number.
+  if (outcome === 'open') return hasWords && isServed;
+  return supposed.size === 0;
 }
 
 function subsets<Item>(items: readonly Item[], size: number): Item[][] {
@@ -150,7 +171,7 @@ function neededFor(
     const supposed = new Set([unknown.key]);
     const order = decideTogether(members, { ...setting, supposed }).orders.get(unknown.key);
     const exact = order === undefined || order === null ? null : slack(unknown.domain, order);
-    if (exact !== null) return niceBelow(exact);
+    if (exact !== null && sign(exact) > 0) return niceBelow(exact);
   }
   return ladder(set, (narrowed) => {
     return decideTogether(members, { ...setting, narrowed }).outcome !== 'open';
@@ -194,8 +215,7 @@ const STEPS: readonly Rational[] = [2, 1, 0, -1, -2, -3].flatMap((exponent) => {
   return [multiply(unit, rational(5)), multiply(unit, rational(2)), unit];
 });
 
-/** The largest step that is not larger; null for nothing or less. */
+/** The largest step that is not larger; null where not even the finest is. */
 function niceBelow(exact: Rational): Rational | null {
-  if (sign(exact) <= 0) return null;
   return STEPS.find((step) => compare(step, exact) <= 0) ?? null;
 }

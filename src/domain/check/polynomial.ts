@@ -136,6 +136,24 @@ export function unknownsOf(polynomial: Polynomial): string[] {
   return [...seen];
 }
 
+/** Divided by the positive unknowns that stand in every monomial: the sign is the same. */
+export function withoutPositiveFactors(polynomial: Polynomial, domains: Domains): Polynomial {
+  const [first, ...others] = polynomial;
+  if (first === undefined) return polynomial;
+  const common = new Map<string, number>();
+  for (const [unknown, exponent] of first.powers) {
+    const least = others.reduce(
+      (lowest, { powers }) => Math.min(lowest, powers.get(unknown) ?? 0),
+      exponent,
+    );
+    const { low, lowOpen } = domains(unknown);
+    const isPositive = low !== null && (sign(low) > 0 || (isZero(low) && lowOpen));
+    if (least > 0 && isPositive) common.set(unknown, least);
+  }
+  if (common.size === 0) return polynomial;
+  return quotient(polynomial, [{ coefficient: ONE, powers: common }]) ?? polynomial;
+}
+
 /** The coefficient of `unknown` and the rest, when it stands linearly; `null` otherwise. */
 export function linearIn(
   polynomial: Polynomial,

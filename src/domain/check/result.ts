@@ -7,50 +7,15 @@
  * hold it. Reported values join last, and only ever leave it open.
  */
 
-import {
-  divideIntervals,
-  type Interval,
-  isPoint,
-  minimumInterval,
-  scaleInterval,
-} from '../quantity/interval.js';
-import { compare, HUNDRED, negate, type Rational } from '../quantity/rational.js';
-import type { Dimension } from '../quantity/unit.js';
+import { type Interval, isPoint } from '../quantity/interval.js';
+import { cautionOf } from './caution.js';
 import type { Check } from './check.js';
-import type { Band } from './coupling.js';
-import {
-  domainsOf,
-  mismatchOf,
-  type NotApplying,
-  type Prepared,
-  remainingUnknowns,
-  type Side,
-} from './evaluate.js';
-import { Evaluator, type Setting } from './evaluator.js';
-import { rangeOf } from './polynomial.js';
-import { type FactAddress, NOWHERE, type Reading } from './reading.js';
+import { type NotApplying, type Prepared, remainingUnknowns } from './evaluate.js';
+import type { Setting } from './evaluator.js';
+import type { Reading } from './reading.js';
+import { type Margin, marginOf, type Shown, shownOf } from './shown.js';
 import { type Basis, gradeOf, type Outcome, weaker } from './state.js';
-import { shapeOf, type Term } from './term.js';
 import { type Combined, decideTogether, type Member } from './together.js';
-
-/** One side of a check, for people and programs. */
-export interface Shown {
-  /** As recorded, when the side is one recorded value. */
-  readonly text: string | null;
-  readonly interval: Interval | null;
-  readonly dimension: Dimension | null;
-  readonly codes: readonly string[] | null;
-  /** Whose value it is, when the side is one value. */
-  readonly address: FactAddress;
-  /** The name of a layout's term, when the side is one. */
-  readonly term: string | null;
-}
-
-export interface Margin {
-  readonly interval: Interval;
-  /** `ratio` for loads, `%` for loops, else the dimension that was compared. */
-  readonly measure: Dimension;
-}
 
 export interface CheckResult {
   readonly check: Check;
@@ -222,97 +187,4 @@ function basisOf(readings: readonly Reading[]): Basis | null {
     if ('basis' in reading) basis = weaker(basis, reading.basis);
   }
   return basis;
-}
-
-/** Where a loop passes only with a word of caution: by the band that its mismatch reaches. */
-function cautionOf(prepared: Prepared, setting: Setting): string | null {
-  if (prepared.check.primitive !== 'agree') return null;
-  const mismatch = mismatchOf(prepared);
-  const band = bandOf(prepared, setting);
-  if (mismatch === null || band === null) return null;
-  if (exceeds(mismatch, band.warn) === 'always') return 'off-road-only';
-  if (exceeds(mismatch, band.warn) === 'may') return 'may-be-off-road-only';
-  const pass = exceeds(mismatch, band.pass);
-  if (pass === 'never') return null;
-  return pass === 'always' ? 'winds-up' : 'may-wind-up';
-}
-
-/** The band of the one coupling, or the narrowest where the coupling is not recorded. */
-function bandOf(prepared: Prepared, setting: Setting): Band | null {
-  const reading = prepared.readings.findLast((item) => item.form === 'code');
-  const codes = reading?.form === 'code' ? reading.codes : null;
-  const bands = (codes ?? [...setting.couplings.keys()]).flatMap(
-    (code) => setting.couplings.get(code) ?? [],
-  );
-  return bands.reduce<Band | null>(
-    (least, band) => (least === null || compare(band.pass, least.pass) < 0 ? band : least),
-    null,
-  );
-}
-
-function exceeds(mismatch: Interval, limit: Rational): 'always' | 'may' | 'never' {
-  const { low, high } = mismatch;
-  const above = (end: Rational | null) => end === null || compare(end, limit) > 0;
-  const below = (end: Rational | null) => end === null || compare(negate(end), limit) > 0;
-  if (low !== null && compare(low, limit) > 0) return 'always';
-  if (high !== null && compare(negate(high), limit) > 0) return 'always';
-  return above(high) || below(low) ? 'may' : 'never';
-}
-
-function marginOf(prepared: Prepared): Margin | null {
-  const { check, left, right, unknowns } = prepared;
-  if (left.is !== 'number' || right?.is !== 'number') return null;
-  // A margin that one may still choose is none.
-  if ([...unknowns.values()].some(({ isChoice }) => isChoice)) return null;
-  const domains = domainsOf(unknowns);
-  if (check.primitive === 'agree') {
-    const mismatch = mismatchOf(prepared);
-    return mismatch === null ? null : { interval: scaleInterval(mismatch, HUNDRED), measure: '%' };
-  }
-  const l = rangeOf(left.polynomial, domains);
-  const r = rangeOf(right.polynomial, domains);
-  if (check.primitive === 'carries') {
-    return { interval: divideIntervals(l, r), measure: 'ratio' };
-  }
-  if (check.primitive !== 'clearance') return null;
-  const [world] = prepared.worlds;
-  if (world === undefined || 'decided' in world) return null;
-  const reserves = world.requirements.map(({ polynomial }) => rangeOf(polynomial, domains));
-  const [first, ...others] = reserves;
-  if (first === undefined) return null;
-  const shape = shapeOf(check.left);
-  const measure = shape.is === 'code' ? '1' : shape.dimension;
-  return { interval: others.reduce(minimumInterval, first), measure };
-}
-
-function shownOf(
-  which: 'left' | 'right',
-  { check, environment }: Member,
-  side: Side,
-  setting: Setting,
-): Shown {
-  const term = which === 'left' || !('right' in check) ? check.left : check.right;
-  const single = term.op === 'reference' ? environment.lookup(term.reference, term.shape) : null;
-  const reading = single?.form === 'choice' ? single.options[pickOf(single, setting)] : single;
-  const address =
-    reading !== null && reading !== undefined && 'address' in reading ? reading.address : NOWHERE;
-  const text = reading !== null && reading !== undefined && 'text' in reading ? reading.text : null;
-  const name = term.op === 'named' ? term.name : null;
-  if (side.is === 'code') {
-    const { codes } = side.reading;
-    return { text, interval: null, dimension: null, codes, address, term: name };
-  }
-  const shape = shapeOf(term);
-  const dimension = shape.is === 'code' ? '1' : shape.dimension;
-  const evaluator = new Evaluator(environment, setting, emptyFactors(check));
-  const interval = rangeOf(evaluator.number(term), evaluator.domains);
-  return { text, interval, dimension, codes: null, address, term: name };
-}
-
-function emptyFactors(check: Check): ReadonlyMap<string, Term> {
-  return check.primitive === 'agree' ? check.whenEmpty : new Map();
-}
-
-function pickOf(reading: { readonly choice: string }, setting: Setting): number {
-  return setting.picks.get(reading.choice) ?? 0;
 }

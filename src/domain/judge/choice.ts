@@ -45,6 +45,7 @@ export function choiceConstraint(
     missing: [],
     choices,
     between: group.bounding.flatMap((member) => names[member] ?? []),
+    statement: null,
   };
 }
 

@@ -83,16 +83,36 @@ function seatsOf(fitted: FittedHere | undefined, position: Position): Seats {
   return { hands: true, left, right };
 }
 
-/** Lays seats and adapters over an arrangement. */
+/** Lays seats and adapters over an arrangement. The same again changes nothing, nor its origin. */
 export function overlay(
   base: Arrangement,
   seats: ReadonlyMap<string, Seats>,
   adapters: ReadonlyMap<string, Adapters> = new Map(),
 ): Arrangement {
-  return {
-    seats: new Map([...base.seats, ...seats]),
-    adapters: new Map([...base.adapters, ...adapters]),
-  };
+  const laidSeats = new Map(base.seats);
+  for (const [id, over] of seats) laidSeats.set(id, overSeats(base.seats.get(id), over));
+  const laidAdapters = new Map(base.adapters);
+  for (const [mating, over] of adapters) {
+    const under = base.adapters.get(mating) ?? NO_ADAPTERS;
+    laidAdapters.set(mating, sameAdapters(under, over) ? under : over);
+  }
+  return { seats: laidSeats, adapters: laidAdapters };
+}
+
+const NO_ADAPTERS: Adapters = { parts: [], origin: 'works' };
+
+function overSeats(under: Seats | undefined, over: Seats): Seats {
+  if (under === undefined) return over;
+  if (over.hands && under.hands) {
+    const left = overSeat(under.left, over.left);
+    return { hands: true, left, right: overSeat(under.right, over.right) };
+  }
+  if (over.hands || under.hands) return over;
+  return { hands: false, seat: overSeat(under.seat, over.seat) };
+}
+
+function overSeat(under: Seat, over: Seat): Seat {
+  return sameOccupant(under.occupant, over.occupant) ? under : over;
 }
 
 export function seatAt(

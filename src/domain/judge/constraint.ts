@@ -77,6 +77,7 @@ export interface ChoiceConstraint extends ConstraintBase {
   }[];
   /** The two members (ids) that bound the empty range. */
   readonly between: readonly string[];
+  readonly statement: Statement | null;
 }
 
 export interface RuleConstraint extends ConstraintBase {

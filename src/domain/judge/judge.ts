@@ -115,7 +115,7 @@ function layoutConstraint(
   const standing = standingOf(configuration, positions, hand, matings);
   const base = { form: 'check', id: check.id, hand, positions, severity: check.severity } as const;
   if ('empty' in result) {
-    const emptied = emptiedBy(check, result, configuration, planned);
+    const emptied = emptiedBy(check, result, bench, planned);
     if (emptied === null) return null;
     const broken = { state: 'fails', computed: 'fails', code: 'chain-broken' } as const;
     return { ...base, ...broken, basis: null, checks: [], missing: [], emptied, statement: null };
@@ -126,20 +126,16 @@ function layoutConstraint(
   return { ...common, code, basis, ...settled, statement: null };
 }
 
-/** A loop that a change has broken by emptying a position; the position, or null. */
+/** A loop that applied and that a change has broken by emptying a position; that, or null. */
 function emptiedBy(
   check: Check,
   { empty }: NotApplying,
-  configuration: Configuration,
+  { configuration, setting }: Bench,
   { hand }: PlannedCheck,
 ): string | null {
   if (check.primitive !== 'agree') return null;
-  for (const id of empty) {
-    const own = configuration.layout.positions.get(id)?.isHanded ? hand : null;
-    const now = seatAt(configuration.present, id, own)?.occupant;
-    if (now !== undefined && now.is !== 'empty') return id;
-  }
-  return null;
+  const before = new LayoutEnvironment(configuration, configuration.present, hand, setting);
+  return 'empty' in prepare(check, before, setting) ? null : (empty[0] ?? null);
 }
 
 /**
@@ -208,7 +204,13 @@ function chainOf(
 function isAsWide(present: CheckResult, result: CheckResult): boolean {
   const same = (a: CheckResult['left'] | null, b: CheckResult['left'] | null) =>
     a?.interval == null || b?.interval == null || equalIntervals(a.interval, b.interval);
-  return same(present.left, result.left) && same(present.right, result.right);
+  const isSame = same(present.left, result.left) && same(present.right, result.right);
+  return isSame && codesOf(present) === codesOf(result);
+}
+
+/** Another coupling sets other limits on the same mismatch. */
+function codesOf({ readings }: CheckResult): string {
+  return JSON.stringify(readings.flatMap((one) => (one.form === 'code' ? [one.codes] : [])));
 }
 
 function isWorks({ positions, hand, matings }: PlannedCheck, configuration: Configuration) {

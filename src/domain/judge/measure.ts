@@ -4,7 +4,7 @@
  */
 
 import { narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
-import type { FactAddress, Reading } from '../check/reading.js';
+import { type FactAddress, NOWHERE, type Reading } from '../check/reading.js';
 import { isFirstHand } from '../check/state.js';
 import type { Rational } from '../quantity/rational.js';
 import { checksIn } from './condition.js';
@@ -57,12 +57,34 @@ function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
       needed,
     })),
   );
-  const all = [...missing, ...facts, ...ruleFacts(constraint, judgement), ...doubted(constraint)];
+  const all = distinct([
+    ...missing,
+    ...[...facts, ...ruleFacts(constraint, judgement)].map(asFact),
+    ...doubted(constraint),
+  ]);
   const isAlone = all.length === 1;
   return all.map((fact) => ({ ...fact, constraint: constraint.id, isAlone }));
 }
 
 type Fact = Omit<Measure, 'touches' | 'settles'>;
+
+/** A value of what nobody has identified: the article is the fact, and tells all its values. */
+function asFact(fact: Fact): Fact {
+  const { position, hand, part } = fact.address;
+  if (position === null || part !== null) return fact;
+  const address = { ...NOWHERE, position, hand };
+  return { address, reading: null, purpose: 'to-decide', needed: null };
+}
+
+function distinct(facts: readonly Fact[]): Fact[] {
+  const seen = new Set<string>();
+  return facts.filter(({ address }) => {
+    const key = JSON.stringify(address);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
 
 /** The values that a rule's conditions leave open. */
 function ruleFacts(constraint: Constraint, { configuration, bench }: Judgement): Fact[] {

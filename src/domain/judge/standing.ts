@@ -36,9 +36,9 @@ export function standingOf(
     }
   }
   for (const mating of matings) {
-    const now = adaptersIn(present, mating);
-    if (!sameAdapters(now, adaptersIn(judged, mating))) return 'changed';
-    if (now?.origin === 'said') standing = 'said';
+    if (!sameAdapters(adaptersIn(present, mating), adaptersIn(judged, mating))) return 'changed';
+    // Also where the question says that there is none any more.
+    if (present.adapters.get(mating)?.origin === 'said') standing = 'said';
   }
   return standing;
 }

@@ -11,10 +11,12 @@ import { gradeOf, isFirstHand, outcomeOf } from '../check/state.js';
 import { type Configuration, handsOf, isSeatChanged, type Seat, seatAt } from './configuration.js';
 import type {
   CheckConstraint,
+  ChoiceConstraint,
   Constraint,
   MatingConstraint,
   StatementConstraint,
 } from './constraint.js';
+import { standingOf } from './standing.js';
 
 /** The constraints as the statements leave them, and one for each statement that denies. */
 export function applyStatements(
@@ -35,7 +37,10 @@ export function applyStatements(
   return [...settled, ...denials];
 }
 
-/** On a vehicle it names, with its part newly at its position and its companions beside it. */
+/**
+ * On a vehicle it names, with its part at its position and its companions beside it. That a part
+ * does not fit is said only of one that is to be fitted, not of one that is there already.
+ */
 function speaksHere(statement: Statement, configuration: Configuration): boolean {
   const { vehicle, layout } = configuration;
   if (!statement.vehicles.includes(vehicle.id)) return false;
@@ -43,7 +48,7 @@ function speaksHere(statement: Statement, configuration: Configuration): boolean
   if (position === undefined) return false;
   const isThere = handsOf(position).some(
     (hand) =>
-      isSeatChanged(configuration, position.id, hand) &&
+      (statement.verdict === 'fits' || isSeatChanged(configuration, position.id, hand)) &&
       holdsPart(seatAt(configuration.judged, position.id, hand), statement.part),
   );
   if (!isThere) return false;
@@ -58,10 +63,11 @@ function holdsPart(seat: Seat | undefined, part: string): boolean {
   return seat?.occupant.is === 'part' && seat.occupant.part === part;
 }
 
-type Statable = MatingConstraint | CheckConstraint;
+type Statable = MatingConstraint | CheckConstraint | ChoiceConstraint;
 
 function isStatable(constraint: Constraint): constraint is Statable {
-  return constraint.form === 'mating' || constraint.form === 'check';
+  const { form } = constraint;
+  return form === 'mating' || form === 'check' || form === 'choice';
 }
 
 /** Whether a constraint is about the part, with all else works-fitted or a companion. */
@@ -105,7 +111,10 @@ function settle(
   }
   if (constraint.state !== 'fails' || grade === 'opens-only') return constraint;
   if (isFirstHand(failingBasis(constraint))) return { ...constraint, statement };
-  return { ...constraint, state: 'open', code: 'contradicts-statement', basis: null, statement };
+  // As with all that the question says is there already: what is open in it is as found.
+  const standing = standingOf(configuration, constraint.positions, constraint.hand);
+  const state = standing === 'said' ? 'given' : 'open';
+  return { ...constraint, state, code: 'contradicts-statement', basis: null, statement };
 }
 
 /** The strongest record behind a failure: one measured failing check is enough. */

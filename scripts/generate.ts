@@ -15,7 +15,7 @@ import type { App } from '../src/http/mount.js';
 import { openapiDocument } from '../src/http/openapi.js';
 import { openStore } from '../src/store/sqlite.js';
 import { Library } from '../src/usecases/library.js';
-import { publishEdition } from '../src/usecases/publish-edition.js';
+import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
 const DEMO = new URL('../db/demo/catalogue.json', import.meta.url);
@@ -29,7 +29,7 @@ export async function contracts(): Promise<ReadonlyMap<string, string>> {
   try {
     const raw: unknown = JSON.parse(readFileSync(DEMO, 'utf8'));
     const digest = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
-    publishEdition({ store, clock: () => PUBLISHED_AT, digest }, { raw, note: null });
+    publishEdition({ store, clock: () => PUBLISHED_AT }, prepareEdition(raw, digest), null);
     const log = pino({ level: 'silent' });
     const app = createApp({ library: new Library(store), log, config: { corsOrigins: [] } });
     const examples: Example[] = [];

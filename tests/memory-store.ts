@@ -13,7 +13,7 @@ import type {
   PublishResult,
   StoredEdition,
 } from '../src/usecases/ports.js';
-import { publishEdition } from '../src/usecases/publish-edition.js';
+import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
 
 export class MemoryStore implements EditionStore {
   readonly #editions: StoredEdition[] = [];
@@ -63,8 +63,8 @@ export const sha256 = (text: string): string => createHash('sha256').update(text
 /** A library of the given documents, published in order. */
 export function libraryOf(...documents: readonly unknown[]): Library {
   const store = new MemoryStore();
-  const deps = { store, clock: () => '2026-01-01T00:00:00.000Z', digest: sha256 };
-  for (const raw of documents) publishEdition(deps, { raw, note: null });
+  const deps = { store, clock: () => '2026-01-01T00:00:00.000Z' };
+  for (const raw of documents) publishEdition(deps, prepareEdition(raw, sha256), null);
   return new Library(store);
 }
 

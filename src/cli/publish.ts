@@ -4,7 +4,7 @@
 
 import type { Command } from 'commander';
 import { DocumentRefused } from '../usecases/errors.js';
-import { type PublishAnswer, publishEdition } from '../usecases/publish-edition.js';
+import { type PublishAnswer, prepareEdition, publishEdition } from '../usecases/publish-edition.js';
 import { counted } from './answer-text.js';
 import { countsText } from './counts.js';
 import { readDocument } from './document.js';
@@ -42,9 +42,10 @@ export function addPublish(program: Command, session: Session): void {
         throw new DocumentRefused(faults, warnings);
       }
       const { clock, digest } = session.world;
-      const input = { raw: document.value, note: options.note ?? null };
+      // A document that is refused must not leave an empty database behind.
+      const prepared = prepareEdition(document.value, digest);
       const answer = session.withStore(options, 'write', (store) =>
-        publishEdition({ store, clock, digest }, input),
+        publishEdition({ store, clock }, prepared, options.note ?? null),
       );
       session.tell(answer, options, sayPublished);
     });

@@ -40,20 +40,18 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const vehicle = vehicleOf(catalogue, input.vehicle, faults);
   const part = partOf(catalogue, input.part, 'part', faults);
   const torque = torqueOf(input.torque, faults);
-  if (vehicle === null || part === null) {
-    faults.end();
-    throw new Error('a question without a vehicle or part has a fault');
-  }
+  if (vehicle === null) return faults.end();
   if (input.position !== null) positionOf(vehicle, input.position, 'position', faults);
   const companions = companionsOf(catalogue, vehicle, input, faults);
+  const said = saidOf(catalogue, vehicle, input, faults);
+  if (part === null) return faults.end();
   const places = input.position === null ? placesFor(part, vehicle) : [{ id: input.position }];
   const [only, ...others] = places;
   if (only !== undefined && others.length === 0 && companions.has(only.id)) {
     const text = `"${only.id}" is the place of the part itself; name what is beside it.`;
     faults.add(`with.${only.id}`, 'invalid-question', text);
   }
-  const said = saidOf(catalogue, vehicle, input, faults);
-  faults.end();
+  faults.endIfAny();
   const { position, use, ignorePresent } = input;
   const question = { vehicle, part, position, with: companions, said, torque, use, ignorePresent };
   const fit = judgeFit(catalogue, question);

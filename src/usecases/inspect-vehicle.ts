@@ -18,12 +18,9 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
   const faults = new Faults();
   const vehicle = vehicleOf(catalogue, input.vehicle, faults);
   const torque = torqueOf(input.torque, faults);
-  if (vehicle === null) {
-    faults.end();
-    throw new Error('a question without a vehicle has a fault');
-  }
+  if (vehicle === null) return faults.end();
   const said = saidOf(catalogue, vehicle, input, faults);
-  faults.end();
+  faults.endIfAny();
   const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
   const { layout } = vehicle;
   const { use, ignorePresent } = input;

@@ -40,7 +40,7 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
   for (const [index, id] of input.adapters.entries()) {
     checkAdapter(catalogue, id, `adapters.${index}`, faults);
   }
-  faults.end();
+  faults.endIfAny();
   const { adapters, use } = input;
   const pairs = likeliest(a, b, edition.index);
   const meeting = bestOf(

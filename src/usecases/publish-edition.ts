@@ -14,7 +14,7 @@ import { judge } from '../domain/judge/judge.js';
 import { BUILT_IN_KINDS } from '../domain/kinds/registry.js';
 import { DocumentRefused } from './errors.js';
 import { indexColumns } from './index-columns.js';
-import type { Clock, Digest, EditionStore, PublishResult } from './ports.js';
+import type { Clock, Digest, EditionStore, PublishRequest, PublishResult } from './ports.js';
 import { Speaker } from './speaker.js';
 import { judgedView } from './views.js';
 
@@ -74,24 +74,14 @@ function doubtVehicles(catalogue: Catalogue, document: CatalogueDocument): Fault
   return doubts;
 }
 
-export interface PublishInput {
-  /** The parsed document. */
-  readonly raw: unknown;
-  readonly note: string | null;
-}
-
-export interface PublishAnswer extends PublishResult {
+/** A document without a fault, in the form in which it is stored. */
+export interface PreparedEdition {
+  readonly content: Omit<PublishRequest, 'publishedAt' | 'note'>;
   readonly warnings: readonly Fault[];
 }
 
-export interface PublishDeps {
-  readonly store: EditionStore;
-  readonly clock: Clock;
-  readonly digest: Digest;
-}
-
-/** Throws `DocumentRefused` where the document has a fault; nothing is stored then. */
-export function publishEdition(deps: PublishDeps, { raw, note }: PublishInput): PublishAnswer {
+/** Throws `DocumentRefused` where the document has a fault: before any store is touched. */
+export function prepareEdition(raw: unknown, digest: Digest): PreparedEdition {
   const { catalogue, document, faults, warnings } = check(raw);
   if (catalogue === null || document === null) throw new DocumentRefused(faults, warnings);
   const canonical = canonicalJson(canonicalDocument(document));
@@ -101,14 +91,30 @@ export function publishEdition(deps: PublishDeps, { raw, note }: PublishInput): 
   if (ordered === null) throw new Error('a clean document has a clean canonical form');
   const index = new CompiledIndex(ordered);
   index.complete();
-  const result = deps.store.publish({
+  const content = {
     document: stored,
     catalogue: ordered,
-    hash: `sha256-${deps.digest(canonical)}`,
-    publishedAt: deps.clock(),
-    note,
+    hash: `sha256-${digest(canonical)}`,
     offers: document.offers ?? null,
     columns: indexColumns(index),
-  });
+  };
+  return { content, warnings };
+}
+
+export interface PublishAnswer extends PublishResult {
+  readonly warnings: readonly Fault[];
+}
+
+export interface PublishDeps {
+  readonly store: EditionStore;
+  readonly clock: Clock;
+}
+
+export function publishEdition(
+  { store, clock }: PublishDeps,
+  { content, warnings }: PreparedEdition,
+  note: string | null,
+): PublishAnswer {
+  const result = store.publish({ ...content, publishedAt: clock(), note });
   return { ...result, warnings };
 }

@@ -37,7 +37,7 @@ export interface Torque {
   readonly text: string;
 }
 
-/** Collects faults; `end` throws one error that names them all. */
+/** Collects faults, to throw one error that names them all. */
 export class Faults {
   readonly #found: (QuestionFault & { readonly code: QuestionErrorCode })[] = [];
 
@@ -45,10 +45,14 @@ export class Faults {
     this.#found.push({ at, code, text });
   }
 
-  /** Throws where there was a fault: by its own code if all are of one, else as invalid. */
-  end(): void {
+  endIfAny(): void {
+    if (this.#found.length > 0) this.end();
+  }
+
+  /** Throws all faults as one: by their code if all are of one, else as an invalid question. */
+  end(): never {
     const [first, ...others] = this.#found;
-    if (first === undefined) return;
+    if (first === undefined) throw new Error('a question ends early only for a fault');
     const isOne = others.every(({ code }) => code === first.code);
     const code = isOne ? first.code : 'invalid-question';
     throw new QuestionError(code, first.text, this.#found);

@@ -120,8 +120,12 @@ export class Speaker {
     if (codes !== null) return { text: codes.join(' or '), low: null, high: null, unit: '' };
     if (interval === null || dimension === null) return { text, low: null, high: null, unit: '' };
     const { low, high, unit, text: formatted } = formatQuantity(interval, dimension);
-    const isKnown = low !== null || high !== null;
-    return { text: text ?? (isKnown ? formatted : null), low, high, unit };
+    if (text !== null) return { text, low, high, unit };
+    // One value without a text and without an end was not recorded: that it is at least nothing
+    // is no knowledge of it.
+    const isHalf = low === null || high === null;
+    if (isHalf && shown.address.parameter !== null) return { text, low: null, high: null, unit };
+    return { text: low === null && high === null ? null : formatted, low, high, unit };
   }
 
   interval(interval: Interval, dimension: string): ShownValue {

@@ -186,7 +186,7 @@ describe('inspect, mate and editions, for people', () => {
     expect(out).toContain(`Edition 1, published ${NOW}.`);
     expect(out).toContain('9 parts, 1 vehicle, 1 layout');
     const empty = freshDatabase();
-    await run(['publish', '-'], { database: empty, input: '{}' });
+    openStore(empty, { mode: 'create' }).close();
     const none = await run(['editions'], { database: empty });
     expect([none.code, none.out]).toEqual([
       0,
@@ -240,7 +240,7 @@ describe('a question that cannot be answered', () => {
 
   test('with nothing published', async () => {
     const empty = freshDatabase();
-    await run(['publish', '-'], { database: empty, input: '{}' });
+    openStore(empty, { mode: 'create' }).close();
     const { code, err } = await run(['fit', 'cart-1', 'box-b'], { database: empty });
     expect([code, err]).toEqual([2, 'faying: Nothing has been published yet.\n']);
   });

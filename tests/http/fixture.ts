@@ -11,7 +11,7 @@ import type { App } from '../../src/http/mount.js';
 import { USE_CASES, type UseCases } from '../../src/http/service.js';
 import { Library } from '../../src/usecases/library.js';
 import type { EditionStore } from '../../src/usecases/ports.js';
-import { publishEdition } from '../../src/usecases/publish-edition.js';
+import { prepareEdition, publishEdition } from '../../src/usecases/publish-edition.js';
 import { CART } from '../cli/catalogue.js';
 import { MemoryStore, sha256 } from '../memory-store.js';
 
@@ -66,7 +66,7 @@ export function rigOf(options: RigOptions = {}): Rig {
 
 export function publish(store: EditionStore, raw: unknown): void {
   const clock = () => '2026-01-01T00:00:00.000Z';
-  publishEdition({ store, clock, digest: sha256 }, { raw, note: null });
+  publishEdition({ store, clock }, prepareEdition(raw, sha256), null);
 }
 
 /** The cart with one more part, so that it is another edition. */

@@ -42,7 +42,11 @@ const SPREAD = [
 const QUANTITY_PATTERN = String.raw`^\s*${NUMBER}(?:${SPREAD})?(?:\s*[^\s,][^,]*)?$`;
 
 /** The codes of the reader, with the surplus spaces that it takes away. */
-const SPACED_CODE_PATTERN = String.raw`^\s*${CODE_PATTERN.source.slice(1).replaceAll(' ', String.raw`\s`)}`;
+const SPACED_CODE_PATTERN = String.raw`^\s*${spaced(CODE_PATTERN.source.slice(1))}`;
+
+function spaced(pattern: string): string {
+  return pattern.replaceAll(' ', String.raw`\s`);
+}
 
 const refTo = (name: string): Schema => ({ $ref: `#/$defs/${name}` });
 const ID = refTo('id');

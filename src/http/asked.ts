@@ -73,9 +73,14 @@ export function unlessKnown(
   headers: Headers & { readonly etag: string },
   body: () => string,
 ): Response {
-  if (!isKnown(exchange.request.headers.get('if-none-match'), headers.etag)) {
-    return jsonReply(exchange, body(), headers);
-  }
+  const known = tagsOf(exchange.request.headers.get('if-none-match'));
+  if (known.includes(headers.etag)) return unchanged(exchange, headers);
+  const text = body();
+  // `*` asks whether there is an answer at all, which only answering tells.
+  return known.includes('*') ? unchanged(exchange, headers) : jsonReply(exchange, text, headers);
+}
+
+function unchanged(exchange: Exchange, headers: Headers): Response {
   return new Response(null, { status: 304, headers: { ...exchange.headers, ...headers } });
 }
 
@@ -88,11 +93,7 @@ function editionHeaders({ number }: EditionHead, lang: string): Headers {
   return { 'faying-edition': String(number), 'content-language': lang };
 }
 
-/** RFC 9110 section 13.1.2: the weak comparison, `*` for any. */
-function isKnown(header: string | null, etag: string): boolean {
-  if (header === null) return false;
-  return header.split(',').some((one) => {
-    const tag = one.trim();
-    return tag === '*' || tag.replace(/^W\//, '') === etag;
-  });
+/** RFC 9110 section 13.1.2: by the weak comparison. */
+function tagsOf(header: string | null): string[] {
+  return (header ?? '').split(',').map((one) => one.trim().replace(/^W\//, ''));
 }

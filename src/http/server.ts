@@ -34,7 +34,7 @@ export interface RunningServer {
 
 const DEADLINE_MS = 10_000;
 
-/** Milliseconds in which a request has to arrive whole; a megabyte takes a slow line ten seconds. */
+/** Milliseconds for a request to arrive whole; a megabyte takes a slow line ten seconds. */
 const ARRIVAL_MS = 30_000;
 
 /** Milliseconds between looking whether connections have become idle. */

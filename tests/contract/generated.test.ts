@@ -1,0 +1,51 @@
+/**
+ * The committed contracts are those that the code generates.
+ */
+
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { contracts } from '../../scripts/generate.js';
+import { OPERATIONS } from '../../src/contract/operations.js';
+
+const generated = await contracts();
+
+function committed(name: string): string {
+  return readFileSync(new URL(`../../openapi/${name}`, import.meta.url), 'utf8');
+}
+
+describe('openapi/ is as generated (npm run generate)', () => {
+  test.each([...generated.keys()])('%s', (name) => {
+    expect(committed(name)).toBe(generated.get(name));
+  });
+});
+
+describe('openapi/openapi.json', () => {
+  interface Described {
+    readonly openapi: string;
+    readonly paths: Record<string, Record<string, { operationId: string }>>;
+  }
+  const document = JSON.parse(committed('openapi.json')) as Described;
+
+  test('describes each operation once', () => {
+    const described = Object.entries(document.paths).flatMap(([path, methods]) =>
+      Object.entries(methods).map(([method, { operationId }]) => [path, method, operationId]),
+    );
+    const built = OPERATIONS.map(({ path, method, operationId }) => [path, method, operationId]);
+    expect(described.sort()).toEqual(built.sort());
+  });
+
+  test('leads to a definition with each of its references', () => {
+    const text = JSON.stringify(document);
+    const references = new Set([...text.matchAll(/"\$ref":"#\/([^"]+)"/g)].map(([, at]) => at));
+    expect(references.size).toBeGreaterThan(10);
+    for (const reference of references) {
+      const found = (reference ?? '')
+        .split('/')
+        .reduce<unknown>(
+          (at, name) => (at as Record<string, unknown> | undefined)?.[name],
+          document,
+        );
+      expect([reference, typeof found]).toEqual([reference, 'object']);
+    }
+  });
+});

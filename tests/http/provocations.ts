@@ -1,0 +1,219 @@
+/**
+ * What provokes each problem, by the operation that answers with it.
+ */
+
+import { expect } from 'vitest';
+import type { ProblemWire } from '../../src/contract/problem.js';
+import { BODY_LIMIT, type ProblemCode } from '../../src/http/problem.js';
+import type { UseCases } from '../../src/http/service.js';
+import { StoreFault } from '../../src/usecases/errors.js';
+import { MemoryStore } from '../memory-store.js';
+import type { RigOptions } from './fixture.js';
+
+export interface Provocation {
+  readonly code: ProblemCode;
+  readonly url: string;
+  readonly body?: unknown;
+  readonly headers?: Readonly<Record<string, string>>;
+  readonly rig?: RigOptions;
+  readonly isStopping?: true;
+  /** What the problem has to say beside its code. */
+  readonly says?: Partial<ProblemWire>;
+}
+
+export const LONG = 'x'.repeat(8300);
+export const SECRET = 'the disk at bay 7 hums';
+
+class FailingStore extends MemoryStore {
+  readonly #error: Error;
+
+  constructor(error: Error) {
+    super();
+    this.#error = error;
+  }
+
+  override latest(): never {
+    throw this.#error;
+  }
+
+  override editions(): never {
+    throw this.#error;
+  }
+}
+
+const damaged: RigOptions = { documents: [], store: new FailingStore(new StoreFault(SECRET, '')) };
+export const empty: RigOptions = { documents: [] };
+const broken = (): never => {
+  throw new TypeError(SECRET);
+};
+const buggy: RigOptions = {
+  useCases: { checkFit: broken, inspectVehicle: broken, mateFaces: broken } satisfies UseCases,
+};
+
+const pointing = (pointer: string): Partial<ProblemWire> => ({
+  errors: [expect.objectContaining({ pointer })],
+});
+const naming = (parameter: string): Partial<ProblemWire> => ({
+  errors: [expect.objectContaining({ parameter })],
+});
+
+/** What every GET below /v1 refuses. */
+function gets(url: string): Provocation[] {
+  return [
+    { code: 'invalid-request', url: `${url}&x=1`, says: naming('x') },
+    { code: 'not-acceptable', url, headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `${url}&torque=${LONG}`, says: { limit: 8192 } },
+    { code: 'store-fault', url, rig: damaged },
+  ];
+}
+
+/** What every POST refuses. */
+function posts(url: string, body: object): Provocation[] {
+  const headers = { 'content-type': 'text/plain' };
+  return [
+    { code: 'invalid-request', url, body: { ...body, x: 1 }, says: pointing('/x') },
+    { code: 'malformed-json', url, body: '{"vehicle": }' },
+    { code: 'malformed-request', url, body: endingEarly() },
+    { code: 'body-too-large', url, body: '"'.padEnd(BODY_LIMIT + 1, 'x'), says: { limit: 1e6 } },
+    { code: 'unsupported-media-type', url, body, headers },
+    { code: 'not-acceptable', url, body, headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `${url}?${LONG}`, body, says: { limit: 8192 } },
+    { code: 'internal-error', url, body, rig: buggy },
+    { code: 'store-fault', url, body, rig: damaged },
+    { code: 'no-edition', url, body, rig: empty },
+    { code: 'unknown-edition', url, body: { ...body, edition: 9 }, says: pointing('/edition') },
+  ];
+}
+
+function endingEarly(): ReadableStream {
+  let isFirst = true;
+  return new ReadableStream({
+    pull(controller) {
+      if (isFirst) controller.enqueue(new TextEncoder().encode('{"vehicle"'));
+      else controller.error(new Error('the connection was reset'));
+      isFirst = false;
+    },
+  });
+}
+
+const FIT = { vehicle: 'cart-1', part: 'box-a' };
+const FIT_URL = '/v1/fit?vehicle=cart-1&part=box-a';
+const MATE = { a: { part: 'box-a' }, b: { part: 'shaft-a' } };
+const MATE_URL = '/v1/mate?a=box-a&b=shaft-a';
+
+export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
+  checkFit: [
+    ...gets(FIT_URL),
+    { code: 'internal-error', url: FIT_URL, rig: buggy },
+    { code: 'no-edition', url: FIT_URL, rig: empty },
+    { code: 'unknown-edition', url: `${FIT_URL}&edition=9`, says: naming('edition') },
+    { code: 'unknown-vehicle', url: '/v1/fit?vehicle=x&part=box-a', says: naming('vehicle') },
+    { code: 'unknown-part', url: '/v1/fit?vehicle=cart-1&part=x', says: naming('part') },
+    { code: 'unknown-part', url: `${FIT_URL}&fitted.engine=x`, says: naming('fitted.engine') },
+    { code: 'unknown-position', url: `${FIT_URL}&with.x=box-a`, says: naming('with.x') },
+    { code: 'invalid-question', url: `${FIT_URL}&torque=9`, says: naming('torque') },
+    { code: 'invalid-question', url: `${FIT_URL}&adapter.x=box-a`, says: naming('adapter.x') },
+    { code: 'changes-not-supported', url: `${FIT_URL}&changes=yes`, says: naming('changes') },
+  ],
+  askFit: [
+    ...posts('/v1/fit', FIT),
+    { code: 'unknown-vehicle', url: '/v1/fit', body: { ...FIT, vehicle: 'x' } },
+    { code: 'unknown-part', url: '/v1/fit', body: { ...FIT, part: 'x' }, says: pointing('/part') },
+    {
+      code: 'unknown-part',
+      url: '/v1/fit',
+      body: { ...FIT, fitted: { 'wheel-shaft': { left: 'none', right: 'x' } } },
+      says: pointing('/fitted/wheel-shaft/right'),
+    },
+    {
+      code: 'unknown-position',
+      url: '/v1/fit',
+      body: { ...FIT, position: 'x' },
+      says: pointing('/position'),
+    },
+    {
+      code: 'invalid-question',
+      url: '/v1/fit',
+      body: { ...FIT, adapters: { x: ['plate-ab'] } },
+      says: pointing('/adapters/x'),
+    },
+    { code: 'changes-not-supported', url: '/v1/fit', body: { ...FIT, changes: 'yes' } },
+  ],
+  inspectVehicle: [
+    ...posts('/v1/inspect', { vehicle: 'cart-1' }),
+    { code: 'unknown-vehicle', url: '/v1/inspect', body: { vehicle: 'x' } },
+    {
+      code: 'unknown-part',
+      url: '/v1/inspect',
+      body: { vehicle: 'cart-1', fitted: { engine: 'x' } },
+      says: pointing('/fitted/engine'),
+    },
+    {
+      code: 'unknown-position',
+      url: '/v1/inspect',
+      body: { vehicle: 'cart-1', fitted: { x: 'none' } },
+      says: pointing('/fitted/x'),
+    },
+    { code: 'invalid-question', url: '/v1/inspect', body: { vehicle: 'cart-1', torque: '9' } },
+  ],
+  mateFaces: [
+    ...gets(MATE_URL),
+    { code: 'internal-error', url: MATE_URL, rig: buggy },
+    { code: 'no-edition', url: MATE_URL, rig: empty },
+    { code: 'unknown-edition', url: `${MATE_URL}&edition=9`, says: naming('edition') },
+    { code: 'unknown-part', url: '/v1/mate?a=x&b=shaft-a', says: naming('a') },
+    { code: 'unknown-interface', url: `${MATE_URL}&b.face=x`, says: naming('b.face') },
+    { code: 'invalid-question', url: `${MATE_URL}&adapter=box-a`, says: naming('adapter') },
+  ],
+  askMate: [
+    ...posts('/v1/mate', MATE),
+    {
+      code: 'unknown-part',
+      url: '/v1/mate',
+      body: { ...MATE, a: { part: 'x' } },
+      says: pointing('/a/part'),
+    },
+    {
+      code: 'unknown-interface',
+      url: '/v1/mate',
+      body: { ...MATE, a: { part: 'box-a', interface: 'x' } },
+      says: pointing('/a/interface'),
+    },
+    {
+      code: 'invalid-question',
+      url: '/v1/mate',
+      body: { ...MATE, b: { inline: { kind: 'cart-flange', side: 'recess', pattern: 7.5 } } },
+      says: pointing('/b/inline/pattern'),
+    },
+    {
+      code: 'invalid-question',
+      url: '/v1/mate',
+      body: { ...MATE, adapters: ['plate-ab', 'box-a'] },
+      says: pointing('/adapters/1'),
+    },
+  ],
+  listEditions: [
+    ...gets('/v1/editions?').map((one) => ({ ...one, url: one.url.replace('?&', '?') })),
+    {
+      code: 'internal-error',
+      url: '/v1/editions',
+      rig: { documents: [], store: new FailingStore(new TypeError(SECRET)) },
+    },
+  ],
+  isLive: [
+    { code: 'not-acceptable', url: '/livez', headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `/livez?${LONG}` },
+  ],
+  isReady: [
+    { code: 'not-acceptable', url: '/readyz', headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `/readyz?${LONG}` },
+    { code: 'no-edition', url: '/readyz', rig: empty },
+    { code: 'store-fault', url: '/readyz', rig: damaged },
+    { code: 'stopping', url: '/readyz', isStopping: true },
+    {
+      code: 'internal-error',
+      url: '/readyz',
+      rig: { documents: [], store: new FailingStore(new TypeError(SECRET)) },
+    },
+  ],
+};

@@ -1,0 +1,135 @@
+/**
+ * The server itself, on a port: what never becomes a request is refused in the same form as all
+ * else, and stopping cuts nobody short.
+ */
+
+import { connect } from 'node:net';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { afterEach, describe, expect, test } from 'vitest';
+import { problemSchema } from '../../src/contract/problem.js';
+import type { ProblemCode } from '../../src/http/problem.js';
+import { type RunningServer, type ServerOptions, startServer } from '../../src/http/server.js';
+import { type RigOptions, rigOf } from './fixture.js';
+
+const running: RunningServer[] = [];
+
+async function serve(options: RigOptions & Partial<ServerOptions> = {}) {
+  const rig = rigOf(options);
+  const { log } = rig;
+  const server = await startServer(rig.app, { port: 0, host: '127.0.0.1', ...options, log });
+  running.push(server);
+  return { rig, server };
+}
+
+afterEach(async () => {
+  await Promise.all(running.splice(0).map((server) => server.close()));
+});
+
+/** Sends bytes as they are, and gives everything that comes back until the other side ends. */
+function raw({ url }: RunningServer, bytes: string): Promise<string> {
+  const { hostname, port } = new URL(url);
+  return new Promise((resolve, reject) => {
+    const socket = connect(Number(port), hostname, () => socket.write(bytes));
+    let text = '';
+    socket.setEncoding('utf8').on('data', (chunk: string) => {
+      text += chunk;
+    });
+    socket.on('end', () => resolve(text)).on('error', reject);
+  });
+}
+
+function parts(response: string) {
+  const [head = '', ...body] = response.split('\r\n\r\n');
+  const [first = '', ...headers] = head.split('\r\n');
+  return { status: Number(first.split(' ')[1]), headers, body: body.join('\r\n\r\n') };
+}
+
+describe('what never becomes a request', () => {
+  const close = 'host: x\r\nconnection: close\r\n\r\n';
+  const cases: readonly (readonly [string, string, number, ProblemCode])[] = [
+    ['no HTTP at all', 'hello\r\n\r\n', 400, 'malformed-request'],
+    ['a header without a name', `GET /livez HTTP/1.1\r\n: x\r\n${close}`, 400, 'malformed-request'],
+    ['no host', 'GET /livez HTTP/1.1\r\nconnection: close\r\n\r\n', 400, 'malformed-request'],
+    [
+      'headers without end',
+      `GET /livez HTTP/1.1\r\nx: ${'x'.repeat(20_000)}\r\n${close}`,
+      431,
+      'headers-too-large',
+    ],
+  ];
+
+  test.each(cases)('%s', async (_, bytes, status, code) => {
+    const { server, rig } = await serve();
+    const answer = parts(await raw(server, bytes));
+    const problem = problemSchema.parse(JSON.parse(answer.body));
+    expect([answer.status, problem.status, problem.code]).toEqual([status, status, code]);
+    expect(answer.headers).toContain('content-type: application/problem+json');
+    expect(rig.lines.at(-1)).toMatchObject({ status, requestId: problem.instance });
+  });
+
+  test('an expectation that nobody meets', async () => {
+    const { server } = await serve();
+    const bytes = `GET /livez HTTP/1.1\r\nexpect: a-miracle\r\n${close}`;
+    const answer = parts(await raw(server, bytes));
+    expect(answer.status).toBe(417);
+    expect(answer.body).toContain('"code":"expectation-failed"');
+  });
+
+  test('a refusal does not end the service', async () => {
+    const { server } = await serve();
+    await raw(server, 'hello\r\n\r\n');
+    expect((await fetch(`${server.url}/livez`)).status).toBe(200);
+  });
+});
+
+describe('stopping', () => {
+  test('is said to those who ask whether it is ready, before it takes no more', async () => {
+    const { server } = await serve({ drainMs: 200 });
+    const closing = server.close();
+    const ready = await fetch(`${server.url}/readyz`);
+    expect(ready.status).toBe(503);
+    expect(await ready.json()).toMatchObject({ code: 'stopping' });
+    const fit = await fetch(`${server.url}/v1/fit?vehicle=cart-1&part=box-c`);
+    expect(fit.status).toBe(200);
+    await closing;
+    await expect(fetch(`${server.url}/livez`)).rejects.toThrow();
+  });
+
+  test('waits for a body that is still on its way', async () => {
+    const { server } = await serve();
+    const body = JSON.stringify({ vehicle: 'cart-1' });
+    const { hostname, port } = new URL(server.url);
+    const socket = connect(Number(port), hostname);
+    const head = `POST /v1/inspect HTTP/1.1\r\nhost: x\r\ncontent-type: application/json\r\n`;
+    socket.write(`${head}content-length: ${body.length}\r\n\r\n${body.slice(0, 5)}`);
+    await sleep(50);
+    const closing = server.close();
+    await sleep(50);
+    const answered = new Promise<string>((resolve) => {
+      let text = '';
+      socket.setEncoding('utf8').on('data', (chunk: string) => {
+        text += chunk;
+      });
+      socket.on('end', () => resolve(text));
+    });
+    socket.write(body.slice(5));
+    expect(parts(await answered).status).toBe(200);
+    await closing;
+  });
+
+  test('does not wait for ever', async () => {
+    const { server, rig } = await serve({ deadlineMs: 100 });
+    const { hostname, port } = new URL(server.url);
+    const socket = connect(Number(port), hostname);
+    socket.on('error', () => socket.destroy());
+    socket.write('POST /v1/inspect HTTP/1.1\r\nhost: x\r\ncontent-length: 9\r\n\r\n{');
+    await sleep(50);
+    await server.close();
+    expect(rig.lines.map(({ msg }) => msg)).toContain('connections are cut: the deadline is over');
+  });
+
+  test('a second time waits for the same end', async () => {
+    const { server } = await serve();
+    await Promise.all([server.close(), server.close()]);
+  });
+});

@@ -9,6 +9,7 @@ import type { InterfaceRecord, ValueRecord } from './document.js';
 import { at, type FaultList, hint, quoted } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
+import { asksForNone, NONE } from './placeholder.js';
 import { compileValue } from './value.js';
 
 export interface FaceNames {
@@ -137,7 +138,20 @@ function compileParameters(
     }
     if (record === undefined) continue;
     const value = compileValue(record, parameter, evidence, place, list);
-    if (value !== null) values.set(id, value);
+    if (value === null) continue;
+    values.set(id, value);
+    if (canBeNone(value) && !asksForNone(kind)) {
+      const text =
+        `Two that are "${NONE}" are equal, so they meet; if nobody knows this "${id}", ` +
+        'leave it out, and if the part has no such face, say "absent".';
+      list.warn(place, 'none-as-code', text);
+    }
   }
   return values;
+}
+
+function canBeNone(value: Value): boolean {
+  const isNone = (code: string | null) => code?.toLowerCase() === NONE;
+  if (value.form === 'code') return isNone(value.code);
+  return value.form === 'set' && value.items.some(({ code }) => isNone(code));
 }

@@ -111,24 +111,32 @@ function attemptsOf(
  * name where others have nothing to say.
  */
 function sayOnce(attempts: readonly Attempt[], list: FaultList): void {
-  const say = (sort: 'faults' | 'warnings', tell: (fault: Fault) => void): void => {
-    const said = new Map<string, { readonly fault: Fault; readonly layouts: string[] }>();
-    for (const { layout, list: own } of attempts) {
-      for (const fault of own[sort]) {
-        const key = `${fault.code} ${fault.pointer}`;
-        const known = said.get(key) ?? { fault, layouts: [] };
-        known.layouts.push(layout);
-        said.set(key, known);
-      }
+  for (const { pointer, code, text } of saidOnce(attempts, (own) => own.faults)) {
+    list.fault(pointer, code, text);
+  }
+  for (const { pointer, code, text } of saidOnce(attempts, (own) => own.warnings)) {
+    list.warn(pointer, code, text);
+  }
+}
+
+function saidOnce<Code extends string>(
+  attempts: readonly Attempt[],
+  saidIn: (list: FaultList) => readonly Fault<Code>[],
+): Fault<Code>[] {
+  const said = new Map<string, { readonly fault: Fault<Code>; readonly layouts: string[] }>();
+  for (const { layout, list } of attempts) {
+    for (const fault of saidIn(list)) {
+      const key = `${fault.code} ${fault.pointer}`;
+      const known = said.get(key) ?? { fault, layouts: [] };
+      known.layouts.push(layout);
+      said.set(key, known);
     }
-    for (const { fault, layouts } of said.values()) {
-      const [first = ''] = layouts;
-      const where = layouts.length < attempts.length ? ` So it is in the layout "${first}".` : '';
-      tell({ ...fault, text: `${fault.text}${where}` });
-    }
-  };
-  say('faults', ({ pointer, code, text }) => list.fault(pointer, code, text));
-  say('warnings', ({ pointer, code, text }) => list.warn(pointer, code, text));
+  }
+  return [...said.values()].map(({ fault, layouts }) => {
+    const [first = ''] = layouts;
+    const where = layouts.length < attempts.length ? ` So it is in the layout "${first}".` : '';
+    return { ...fault, text: `${fault.text}${where}` };
+  });
 }
 
 function compileRule(

@@ -22,6 +22,7 @@ import type {
   OfferRecord,
 } from './document.js';
 import { findDoubts } from './doubts.js';
+import type { DoubtCode, FaultCode } from './fault-codes.js';
 import { at, type Fault, FaultList, inDocumentOrder, quoted } from './faults.js';
 import { present, presentEntries } from './holes.js';
 import type { LayoutScope } from './layout-scope.js';
@@ -52,9 +53,22 @@ export function compileDocument(raw: unknown, builtIn: readonly KindRecord[]): C
   return {
     catalogue: isClean ? catalogue : null,
     document: isClean ? (raw as CatalogueDocument) : null,
-    faults: inDocumentOrder(list.faults, raw),
-    warnings: inDocumentOrder(list.warnings, raw),
+    faults: [...inDocumentOrder(list.faults, raw), ...unlistedFaults(list)],
+    warnings: [...inDocumentOrder(list.warnings, raw), ...unlistedDoubts(list)],
   };
+}
+
+/** Those beyond the longest list, counted. */
+function unlistedFaults({ faults, faultCount }: FaultList): Fault[] {
+  const count = faultCount - faults.length;
+  const text = `There are more faults, ${count} of them, that are not listed.`;
+  return count === 0 ? [] : [{ pointer: '', code: 'too-many-faults' satisfies FaultCode, text }];
+}
+
+function unlistedDoubts({ warnings, warningCount }: FaultList): Fault[] {
+  const count = warningCount - warnings.length;
+  const text = `There are more doubts, ${count} of them, that are not listed.`;
+  return count === 0 ? [] : [{ pointer: '', code: 'too-many-doubts' satisfies DoubtCode, text }];
 }
 
 function compileOnce(raw: unknown, builtIn: readonly KindRecord[], list: FaultList) {

@@ -114,7 +114,8 @@ function doubtCouplings(
       if (isKnown || said.has(place)) continue;
       said.add(place);
       const { code } = recorded;
-      const text = `There are no limits for a coupling ${quoted(code)}.${hint(code, couplings.keys())}`;
+      const guess = hint(code, couplings.keys());
+      const text = `There are no limits for a coupling ${quoted(code)}.${guess}`;
       list.warn(place, 'unknown-coupling', text);
     }
   }

@@ -3,18 +3,28 @@
  * a sentence that a parts person understands. A fault refuses the document; a warning does not.
  */
 
+import type { DoubtCode, FaultCode } from './fault-codes.js';
 import { nearest, quoted } from './likeness.js';
 import { LostNames, type NameSpace } from './lost-names.js';
 
 export { nearest, quoted } from './likeness.js';
 
-export interface Fault {
+export interface Fault<Code extends string = string> {
   /** RFC 6901 pointer into the document, '' for the whole. */
   readonly pointer: string;
   /** Stable kebab-case word for programs. */
-  readonly code: string;
+  readonly code: Code;
   readonly text: string;
 }
+
+/**
+ * So many faults of one document are listed, and so many doubts; all are counted. It is more than
+ * anybody reads, and keeps a document that is nothing but faults from filling the memory.
+ */
+export const MOST_LISTED = 10_000;
+
+/** So many faults are looked at for what was meant: a document with more has another trouble. */
+const MOST_GUESSED = 1000;
 
 /** What a name can be the name of, with the code of the fault that nothing has it. */
 export const SORTS = {
@@ -46,9 +56,12 @@ export interface UnknownName {
 }
 
 export class FaultList {
-  readonly faults: Fault[] = [];
-  readonly warnings: Fault[] = [];
+  /** The first that were found, `MOST_LISTED` at most. */
+  readonly faults: Fault<FaultCode>[] = [];
+  readonly warnings: Fault<DoubtCode>[] = [];
   readonly lost: LostNames;
+  #faultCount = 0;
+  #warningCount = 0;
   readonly #touched = new Set<string>();
   readonly #unread = new Set<string>();
 
@@ -57,13 +70,25 @@ export class FaultList {
     this.lost = lost;
   }
 
-  fault(pointer: string, code: string, text: string): void {
-    this.faults.push({ pointer, code, text });
+  fault(pointer: string, code: FaultCode, text: string): void {
+    this.#faultCount += 1;
+    if (this.faults.length < MOST_LISTED) this.faults.push({ pointer, code, text });
     this.#touch(pointer);
   }
 
-  warn(pointer: string, code: string, text: string): void {
-    this.warnings.push({ pointer, code, text });
+  warn(pointer: string, code: DoubtCode, text: string): void {
+    this.#warningCount += 1;
+    if (this.warnings.length < MOST_LISTED) this.warnings.push({ pointer, code, text });
+  }
+
+  /** How many faults were found, whether listed or not. */
+  get faultCount(): number {
+    return this.#faultCount;
+  }
+
+  /** How many doubts were found, whether listed or not. */
+  get warningCount(): number {
+    return this.#warningCount;
   }
 
   /** A field that must be there is not. */
@@ -74,11 +99,13 @@ export class FaultList {
 
   /** Says that nothing has this name, unless the fault lies with the thing itself. */
   unknown(name: string, { sort, pointer, known, space = sort, text }: UnknownName): void {
-    const words = [...known];
+    // Gone through twice, which an iterator cannot be.
+    const words = known instanceof Set ? known : [...known];
     if (this.lost.excuses(space, name, words)) return;
     const { one, code } = SORTS[sort];
     const said = text ?? `There is no ${one} ${quoted(name)}.`;
-    this.fault(pointer, code, `${said}${hint(name, words)}`);
+    const guess = this.#faultCount < MOST_GUESSED ? hint(name, words) : '';
+    this.fault(pointer, code, `${said}${guess}`);
   }
 
   /** What stands at this very place cannot be used: its faults are said, it is left out. */
@@ -105,7 +132,7 @@ export class FaultList {
   }
 
   get isClean(): boolean {
-    return this.faults.length === 0;
+    return this.#faultCount === 0;
   }
 }
 
@@ -121,7 +148,10 @@ export function hint(word: string, known: Iterable<string>): string {
 }
 
 /** Faults in the order of their places in the document; those of one place as they were said. */
-export function inDocumentOrder(faults: readonly Fault[], document: unknown): Fault[] {
+export function inDocumentOrder<Code extends string>(
+  faults: readonly Fault<Code>[],
+  document: unknown,
+): Fault<Code>[] {
   const order = new KeyOrder();
   const placed = faults.map((fault) => ({ fault, path: order.pathOf(fault.pointer, document) }));
   return placed.sort((a, b) => comparePaths(a.path, b.path)).map(({ fault }) => fault);

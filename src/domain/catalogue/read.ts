@@ -25,9 +25,9 @@ export { ID_PATTERN, RESERVED_IDS } from './grammar.js';
 
 /** Reads one value against its shape; true if it has no fault. */
 export function readShape(shape: Shape, raw: unknown, pointer: string, list: FaultList): boolean {
-  const before = list.faults.length;
+  const before = list.faultCount;
   readTolerantly(shape, raw, pointer, list);
-  return list.faults.length === before;
+  return list.faultCount === before;
 }
 
 /**
@@ -244,7 +244,7 @@ function readObject(
   return Object.fromEntries(read);
 }
 
-/** Says which fields there are not. One that was probably meant counts as unreadable, not lacking. */
+/** Says which fields there are not. One that was probably meant is unreadable, not lacking. */
 export function sayUnknownFields(
   fields: Fields,
   raw: Readonly<Record<string, unknown>>,

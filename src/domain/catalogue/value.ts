@@ -13,6 +13,7 @@ import type { EvidenceRecord, Scalar, ValueRecord } from './document.js';
 import { at, type FaultList, quoted } from './faults.js';
 import { CODE_PATTERN } from './grammar.js';
 import { present } from './holes.js';
+import { isPlaceholder } from './placeholder.js';
 import { naturalRange, readNumber } from './value-spec.js';
 
 export { compileSpec, naturalRange, shapeOfSpec } from './value-spec.js';
@@ -147,6 +148,11 @@ function compileItem(
     return null;
   }
   const code = text.trim().replace(/\s+/g, ' ');
+  if (isPlaceholder(code)) {
+    const said = 'tells nothing, yet two of it would be equal; leave out what is not recorded';
+    list.fault(pointer, 'placeholder-code', `${quoted(text)} ${said}.`);
+    return null;
+  }
   if (CODE_PATTERN.test(code)) return { text, interval: null, code };
   const said = 'it has letters, digits, spaces and . , _ / x + - only, a letter or digit first';
   list.fault(pointer, 'malformed', `${quoted(text)} is no code: ${said}.`);

@@ -56,11 +56,11 @@ export function compileCheck(
     list.fault(pointer, 'not-a-check', `A check needs exactly one of ${words()}.${guess}`);
     return null;
   }
-  const before = list.faults.length;
+  const before = list.faultCount;
   checkKeys(place, spelling);
   const body = compileBody(place, spelling);
   const common = compileCommon(place, depth);
-  if (body === null || common === null || list.faults.length > before) return null;
+  if (body === null || common === null || list.faultCount > before) return null;
   const id = typeof raw.id === 'string' ? raw.id : defaultId(spelling, body);
   return { ...common, ...body, id, spelling };
 }

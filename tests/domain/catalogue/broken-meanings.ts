@@ -8,6 +8,20 @@
 
 import { type Changes, from, GONE } from './sample-document.js';
 
+/** A value in so many layers of something. */
+function nested(layers: number, around: (inner: unknown) => unknown, inner: unknown): unknown {
+  let value = inner;
+  for (let layer = 0; layer < layers; layer += 1) value = around(value);
+  return value;
+}
+
+/** Terms that name one another in a row, from the innermost, `t0`, to the outermost. */
+function chainOfTerms(length: number): [pointer: string, term: unknown][] {
+  return Array.from({ length }, (_, index) => {
+    return [`/layouts/0/terms/t${index}`, index === 0 ? '1' : { sum: [`t${index - 1}`, '1'] }];
+  });
+}
+
 export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
   // The head of the document.
   'prices without a currency': { '/currency': GONE },
@@ -131,6 +145,13 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
   'a range of codes': { '/parts/0/values/coupling': { choose: ['open', 'locked'] } },
   'a choice of lists': { '/parts/0/values/gears': { choose: { of: ['1', '2'] } } },
   'a choice of what is no length': { '/parts/4/values/length/choose': { of: ['600 mm', 'long'] } },
+  'codes that tell nothing': {
+    '/parts/0/values/coupling': 'unknown',
+    '/parts/1/values/coupling': { choose: { of: ['open', ' N/A '] } },
+    '/parts/0/interfaces/linkage/pattern': 'T.B.D.',
+    '/parts/1/interfaces/linkage/pattern': 'Not_recorded',
+    '/parts/3/interfaces/box/pattern': { is: 'unbekannt', evidence: { basis: 'measured' } },
+  },
   // Layouts.
   'a role that there is not, where its values are named': {
     '/layouts/0/positions/2/roles/0': 'gearbx',
@@ -223,6 +244,30 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/layouts/0/terms/rear': [{ sum: ['front', '1'] }],
   },
   'a term that is computed from itself': { '/layouts/0/terms/front': ['front', '2'] },
+  'terms that nest too deep': {
+    '/layouts/0/terms/x': nested(17, (inner) => ({ sum: [inner, '1'] }), '1'),
+    '/layouts/0/terms/y': nested(1000, (inner) => [inner], 'gearbox.length'),
+    '/layouts/0/terms/z': nested(17, (inner) => ({ count: inner }), 'gearbox.gears'),
+  },
+  'terms that name one another too deep': Object.fromEntries(chainOfTerms(12)),
+  'terms that name one another too deep, the outermost first': Object.fromEntries(
+    chainOfTerms(20).reverse(),
+  ),
+  'a term of too many values, and one that names it': {
+    '/layouts/0/terms/wide': { sum: Array.from({ length: 41 }, () => '1') },
+    '/layouts/0/terms/wider': ['wide', '2'],
+    '/layouts/0/terms/half': { max: Array.from({ length: 21 }, () => '1') },
+    '/layouts/0/terms/twice': ['half', 'half'],
+  },
+  'conditions that nest too deep': {
+    '/rules/0/when': nested(17, (inner) => ({ not: inner }), { changed: 'gearbox' }),
+    '/rules/0/needs': nested(1000, (inner) => ({ all: [inner] }), { changed: 'gearbox' }),
+    '/layouts/0/checks/3/when': nested(
+      17,
+      (when) => ({ equal: ['gearbox.part', 'gearbox.part'], when }),
+      { kept: 'engine' },
+    ),
+  },
   'names that mean nothing': {
     '/layouts/0/terms/front': [
       'fronnt',

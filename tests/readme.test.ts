@@ -1,0 +1,74 @@
+/**
+ * The README is true: what it quotes of answers is what the program says today, the commands and
+ * variables that it names are there, and its links lead somewhere.
+ */
+
+import { existsSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { OPERATIONS } from '../src/contract/operations.js';
+import { freshDatabase, run } from './cli/terminal.js';
+import { fits } from './demo/questions.js';
+
+const folder = new URL('../', import.meta.url);
+const read = (path: string) => readFileSync(new URL(path, folder), 'utf8');
+const readme = read('README.md');
+
+/** Runs of text without regard to where lines break. */
+function flat(text: string): string {
+  return text.replaceAll(/\s+/g, ' ').trim();
+}
+
+/** What stands between the first pair of these in the README. */
+function between(from: string, to: string): string {
+  const start = readme.indexOf(from);
+  const end = readme.indexOf(to, start);
+  expect([from, start >= 0, to, end > start]).toEqual([from, true, to, true]);
+  return readme.slice(start, end);
+}
+
+describe('the README', () => {
+  test('quotes the answer to the main question, and the publishing', async () => {
+    const database = freshDatabase();
+    const files = { 'demo.json': read('db/demo/catalogue.json') };
+    const published = await run(['publish', 'demo.json'], { files, database });
+    const { out } = await run(['fit', 'lirren-1', 'gearbox-6-late'], { database, columns: 100 });
+    const said = flat(`${published.out} ${out}`);
+    const quoted = between('Published edition 1.', 'demo: the service has stopped').split('[...]');
+    expect(quoted.length).toBeGreaterThan(3);
+    for (const passage of quoted) expect(said).toContain(flat(passage));
+  });
+
+  test('quotes the answer that is unknown', () => {
+    const answer = fits['used-hub']();
+    const quoted: unknown = JSON.parse(between('{\n  "verdict"', '```'));
+    expect(quoted).toEqual({
+      verdict: answer.verdict,
+      summary: answer.summary.text,
+      measure: answer.measure.map(({ text }) => text),
+    });
+  });
+
+  test('names the commands that there are', async () => {
+    const { out } = await run(['--help']);
+    const commands = [...out.matchAll(/^ {2}(\w+) \[/gm)].map(([, name]) => name);
+    expect(commands.length).toBeGreaterThan(5);
+    for (const name of commands) expect(readme).toContain(`faying ${name}`);
+  });
+
+  test('names the paths that there are', () => {
+    for (const { path } of OPERATIONS) expect(readme).toContain(path);
+  });
+
+  test('names every variable of the environment', () => {
+    const variables = new Set(read('src/config.ts').match(/FAYING_[A-Z_]+/g));
+    expect(variables.size).toBeGreaterThan(3);
+    for (const variable of variables) expect(readme).toContain(`\`${variable}\``);
+  });
+
+  test.each([...readme.matchAll(/\]\(([^)]+)\)/g)].map(([, path = '']) => path))(
+    'links to %s',
+    (path) => {
+      expect(existsSync(new URL(path, folder))).toBe(true);
+    },
+  );
+});

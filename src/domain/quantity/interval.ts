@@ -7,7 +7,7 @@
  * division by a set that contains zero, see `divideIntervals`. What it leaves out: operands that
  * depend on each other. Two names for one unknown must be cancelled before they come here.
  *
- * Longer than 300 lines: whether an end belongs to a result is one rule, read in one place.
+ * Length: whether an end belongs to a result is one rule, read in one place.
  */
 
 import type { Rational } from './rational.js';

@@ -1,3 +1,7 @@
+/**
+ * Quantities written for people, metric and imperial: no text claims more than is known.
+ */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Interval } from '../../../src/domain/quantity/interval.js';

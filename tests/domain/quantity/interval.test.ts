@@ -1,7 +1,7 @@
 /**
  * Interval arithmetic, by hand and against membership found from the side of the result.
  *
- * Longer than 300 lines: one notation for sets serves all the tables.
+ * Length: one notation for sets serves all the tables.
  */
 
 import fc from 'fast-check';

@@ -1,7 +1,7 @@
 /**
  * Limits of size against published limits, public copies of the tables, and the formulas.
  *
- * Longer than 300 lines: nearly all of them are figures, and each row stands beside its source.
+ * Length: nearly all of them are figures, and each row stands beside its source.
  */
 
 import fc from 'fast-check';

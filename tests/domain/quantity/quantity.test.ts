@@ -1,7 +1,7 @@
 /**
  * Texts that are read, texts that are refused, and what holds for all of them.
  *
- * Longer than 300 lines: most of them are rows of two tables of texts.
+ * Length: most of them are rows of two tables of texts.
  */
 
 import fc from 'fast-check';

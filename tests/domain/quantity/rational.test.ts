@@ -1,3 +1,7 @@
+/**
+ * Exact numbers: read, computed with, compared, and written in full or rounded.
+ */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {

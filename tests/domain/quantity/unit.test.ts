@@ -1,3 +1,7 @@
+/**
+ * Units: names and spellings, dimensions and their products, and the way to the base and back.
+ */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { equals, exactText, multiply, ONE } from '../../../src/domain/quantity/rational.js';

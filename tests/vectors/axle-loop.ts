@@ -35,7 +35,8 @@ export function judgeLoop({ front, rear, tyres }: Loop, coupling = 'locked') {
       'centre',
       ...places('front', front),
       ...places('rear', rear),
-      ...['front-tyre: tyre', 'rear-tyre: tyre'],
+      'front-tyre: tyre',
+      'rear-tyre: tyre',
     ],
     terms: {
       'to-front': [...factors('front', front), ...wheel('rear')],

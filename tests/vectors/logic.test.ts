@@ -1,11 +1,11 @@
 /**
- * Check values of three-valued logic, of predicates on sets, and of hubs in wheels.
+ * Check values of three-valued logic, and of predicates on sets.
  */
 
 import { describe, expect, it } from 'vitest';
 import { allOf, type Outcome } from '../../src/domain/check/state.js';
 import { world } from '../rules/sketch.js';
-import { found, judged, stateOf } from '../rules/world.js';
+import { judged, stateOf } from '../rules/world.js';
 
 const WORDS = { fits: 'holds', unknown: 'open', 'does-not-fit': 'fails' } as const;
 type Word = keyof typeof WORDS;
@@ -42,47 +42,5 @@ describe('a predicate on sets', () => {
     });
     const one = judged(cars, { put: { hub: 'hub-a', wheel: 'wheel-a' } });
     expect(stateOf(one, 'bore')).toBe('holds clears');
-  });
-});
-
-describe('a wheel on a hub', () => {
-  function mount(spigot: string, bore: string) {
-    const common = {
-      kind: 'wheel-mount',
-      holes: 5,
-      pcd: '112 mm',
-      seat: 'cone',
-      'seat-angle': '60 deg',
-    };
-    const cars = world({
-      places: ['hub', 'wheel'],
-      matings: ['hub.wheel = wheel.hub'],
-      parts: {
-        'hub-a': { wheel: { ...common, side: 'hub', spigot } },
-        'wheel-a': { hub: { ...common, side: 'wheel', bore } },
-      },
-      cars: { car: {} },
-    });
-    const mating = found(judged(cars, { put: { hub: 'hub-a', wheel: 'wheel-a' } }), 'hub-wheel');
-    return {
-      state: `${mating?.state} ${mating?.code}`,
-      check: (id: string) => {
-        const check = mating?.checks.find((one) => one.check.id === id);
-        return `${check?.outcome} ${check?.code}`;
-      },
-    };
-  }
-
-  it('wheel-06 (common practice, no source; from memory): passes, wants a centring ring', () => {
-    const { state, check } = mount('54.1 mm', '56.1 mm');
-    expect(state).toBe('holds meets');
-    expect(check('bore')).toBe('holds clears');
-    expect(check('centring')).toBe('fails needs-centring-ring');
-  });
-
-  it('wheel-07 (exact arithmetic or geometry; arithmetic): the bore does not pass', () => {
-    const { state, check } = mount('56.1 mm', '54.1 mm');
-    expect(state).toBe('fails bore-too-small');
-    expect(check('bore')).toBe('fails bore-too-small');
   });
 });

@@ -7,8 +7,6 @@ import { DEFAULT_COUPLINGS } from '../../src/domain/check/coupling.js';
 import { contains } from '../../src/domain/quantity/interval.js';
 import { isFault, parseQuantity } from '../../src/domain/quantity/quantity.js';
 import {
-  add,
-  divide,
   equals,
   exactText,
   fraction,
@@ -18,6 +16,8 @@ import {
   subtract,
 } from '../../src/domain/quantity/rational.js';
 import { roundedInterval, truncatedInterval } from '../../src/domain/quantity/rounding.js';
+import { world } from '../rules/sketch.js';
+import { found, judged } from '../rules/world.js';
 import { judgeLoop, senseOf } from './axle-loop.js';
 
 const ARITHMETIC = { source: 'exact arithmetic or geometry', basis: 'arithmetic' };
@@ -91,7 +91,7 @@ describe('decimals', () => {
       decimal: '3.54',
       mode: 'rounded',
       contains: false,
-      interval: null,
+      interval: ['707/200', '709/200'],
       ...ARITHMETIC,
     },
     {
@@ -105,7 +105,6 @@ describe('decimals', () => {
   ])(`${TITLE}: $decimal, $mode`, ({ decimal, mode, interval, ...vector }) => {
     const read = mode === 'rounded' ? roundedInterval(decimal) : truncatedInterval(decimal);
     expect(contains(read, rational('39/11'))).toBe(vector.contains);
-    if (interval === null) return;
     const [low = '', high = ''] = interval;
     expect(read).toEqual({
       low: rational(low),
@@ -209,7 +208,10 @@ describe('axle loops through the judge', () => {
 
 describe('turns by hand, tractors and planetary centres', () => {
   it(`loop-05 (${ARITHMETIC.source}; ${ARITHMETIC.basis}): 13.5 turns for 10 are 1.35`, () => {
-    expect(divide(rational('13.5'), rational(10)).valueOf()).toBeCloseTo(1.35, 12);
+    // Both axles are turned from one point: each turns as often as the other's total is great.
+    const { decimal, state } = judgeLoop({ front: ['10/1'], rear: ['27/2'] });
+    for (const end of decimal) expect(1 + end / 100).toBeCloseTo(1.35, 12);
+    expect(state).toBe('fails first-too-fast');
   });
 
   it('loop-05b (tractor front-lead practice; value read in the source): no car tolerance', () => {
@@ -223,13 +225,45 @@ describe('turns by hand, tractors and planetary centres', () => {
     }
   });
 
-  it('loop-07 (planetary gear kinematics, Willis equation; formula read, value computed)', () => {
-    const [ring, sun, carrierSpeed, ringSpeed] = [100, 50, 1000, 1000].map((n) => rational(n));
-    if (!ring || !sun || !carrierSpeed || !ringSpeed) throw new Error('all four are given');
-    const teeth = divide(ring, sun);
-    const sunSpeed = subtract(multiply(carrierSpeed, add(ONE, teeth)), multiply(ringSpeed, teeth));
-    expect(exactText(sunSpeed)).toBe('1000');
-  });
+  it.each([
+    { sun: '1000', outcome: 'holds' },
+    { sun: '1001', outcome: 'fails' },
+    { sun: '999', outcome: 'fails' },
+  ])(
+    'loop-07 (planetary gear kinematics, Willis equation; formula read, value computed): sun $sun',
+    ({ sun, outcome }) => {
+      // Teeth by speed of sun and ring together: all the teeth by the speed of the carrier.
+      const centre = world({
+        roles: {
+          planetary: { ring: 'count', sun: 'count' },
+          speeds: { ring: 'count', sun: 'count', carrier: 'count' },
+        },
+        places: ['planetary', 'speeds'],
+        checks: [
+          {
+            id: 'willis',
+            within: [
+              {
+                sum: [
+                  ['planetary.sun', 'speeds.sun'],
+                  ['planetary.ring', 'speeds.ring'],
+                ],
+              },
+              ['speeds.carrier', { sum: ['planetary.sun', 'planetary.ring'] }],
+            ],
+            tolerance: '0',
+          },
+        ],
+        parts: {
+          'planetary-a': { ring: 100, sun: 50 },
+          'speeds-a': { ring: 1000, sun: Number(sun), carrier: 1000 },
+        },
+        cars: { car: {} },
+      });
+      const turning = judged(centre, { put: { planetary: 'planetary-a', speeds: 'speeds-a' } });
+      expect(found(turning, 'willis')?.state).toBe(outcome);
+    },
+  );
 });
 
 function exactFraction(value: ReturnType<typeof rational>): string {

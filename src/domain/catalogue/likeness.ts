@@ -3,17 +3,15 @@
  * somebody typed is shown, so that no text of theirs can spoil the screen it is printed on.
  */
 
+import { withUnseenShown } from '../quantity/fault.js';
+
 /** Longest part of a typed word that is shown, in UTF-16 units. */
 const LONGEST_SHOWN = 80;
 
 /** The word in quotes, shortened; control and other unseen characters by their number. */
 export function quoted(word: string): string {
   const short = word.length > LONGEST_SHOWN ? `${word.slice(0, LONGEST_SHOWN - 1)}…` : word;
-  const shown = short.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (character) => {
-    const number = character.codePointAt(0) ?? 0;
-    return `\\u{${number.toString(16)}}`;
-  });
-  return `"${shown}"`;
+  return `"${withUnseenShown(short)}"`;
 }
 
 /** The likeliest word that was meant, for "did you mean": a slip or two away, else none. */

@@ -19,5 +19,16 @@ export type QuantityFaultCode =
   | 'unknown-tool';
 
 export function quantityFault(code: QuantityFaultCode, text: string): QuantityFault {
-  return { code, text };
+  return { code, text: withUnseenShown(text) };
+}
+
+/**
+ * Control and other unseen characters by their number, such as `\u{202e}`: what somebody typed may
+ * not turn round or spoil the line in which it is quoted.
+ */
+export function withUnseenShown(text: string): string {
+  return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (character) => {
+    const number = character.codePointAt(0) ?? 0;
+    return `\\u{${number.toString(16)}}`;
+  });
 }

@@ -287,6 +287,19 @@ describe('texts that are refused', () => {
     for (const each of words) expect(fault.text).toContain(each);
   });
 
+  it.each([
+    ['what turns the line round', '\u202e5 mm', '\\u{202e}5 mm'],
+    ['what is not seen', '5\u200b mm', '5\\u{200b} mm'],
+    ['half a character', '5 \ud800', '\\u{d800}'],
+  ])('shows %s by its number', (_, typed, shown) => {
+    for (const type of ['count', 'designation', 'ratio', 'measured'] as const) {
+      const result = parseQuantity(typed, { type, dimension: 'length' });
+      expect(isFault(result)).toBe(true);
+      expect(result.text).toContain(shown);
+      expect(result.text).not.toMatch(/[\p{C}\p{Zl}\p{Zp}]/u);
+    }
+  });
+
   it('never throws, whatever is typed', () => {
     const piece = fc.constantFrom(
       '1',

@@ -194,7 +194,9 @@ function headOf(row: EditionRow): EditionHead {
   const { number, hash, note } = row;
   const counts = recordOf(row.counts, `edition ${number}`);
   return {
-    ...{ number, hash, note },
+    number,
+    hash,
+    note,
     publishedAt: row.published_at,
     counts: counts as EditionHead['counts'],
   };

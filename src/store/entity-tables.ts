@@ -102,8 +102,11 @@ export const LIST_TABLES: { readonly [List in StoredList]: EntityTables } = {
   parts: {
     table: parts,
     owned: [
-      ...[OWNED.partRoles, OWNED.partNumbers, OWNED.interfaces],
-      ...[OWNED.interfaceParameters, OWNED.partValues],
+      OWNED.partRoles,
+      OWNED.partNumbers,
+      OWNED.interfaces,
+      OWNED.interfaceParameters,
+      OWNED.partValues,
     ],
   },
   layouts: {

@@ -67,7 +67,10 @@ function matingRow(mating: Mating, ordinal: number) {
 function checkRows(layout: Layout, record: LayoutRecord, projection: Projection) {
   return layout.checks.map(({ id, spelling, severity, code, text }, ordinal) => ({
     check: id,
-    ...{ ordinal, spelling, severity, code },
+    ordinal,
+    spelling,
+    severity,
+    code,
     text: projection.textOrNull(text),
     source: canonicalJson(record.checks?.[ordinal]),
   }));

@@ -18,13 +18,19 @@ export function partRows(record: PartRecord, projection: Projection): EntityRows
   const { maker, hand, supersededBy, spans } = part;
   const columns = {
     name: projection.text(part.name),
-    ...{ maker, hand, supersededBy, builtFrom, builtUntil },
+    maker,
+    hand,
+    supersededBy,
+    builtFrom,
+    builtUntil,
     spans: spans === null ? null : canonicalJson(spans),
     basis: part.evidence.basis,
   };
   const roles = part.roles.map((role, ordinal) => ({ ordinal, role }));
   const numbers = part.numbers.map(({ number, of }, ordinal) => ({
-    ...{ ordinal, number, numberOf: of },
+    ordinal,
+    number,
+    numberOf: of,
   }));
   return entityRows(parts, record, columns, [
     ownedRows(OWNED.partRoles, roles),

@@ -19,7 +19,11 @@ export function vehicleRows(record: VehicleRecord, projection: Projection): Enti
   const { make, model, variant, layout, evidence } = vehicle;
   const [builtFrom, builtUntil] = vehicle.built;
   const columns = {
-    ...{ make, model, variant, builtFrom, builtUntil },
+    make,
+    model,
+    variant,
+    builtFrom,
+    builtUntil,
     layout: layout.id,
     basis: evidence.basis,
   };

@@ -56,7 +56,7 @@ async function answerOf(app: App, request: ExampleRequest): Promise<unknown> {
     body: JSON.stringify(body),
   };
   const response = await app.request(url, operation.method === 'post' ? posted : {});
-  if (response.status === 200) return await response.json();
+  if (response.status === 200) return response.json();
   throw new Error(`the example ${operationId}/${name} has no answer: ${await response.text()}`);
 }
 

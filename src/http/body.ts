@@ -52,7 +52,7 @@ async function bytesOf(request: Request): Promise<Uint8Array> {
 async function streamed(request: Request): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
   let size = 0;
-  const reader = request.body?.getReader();
+  const reader: ReadableStreamDefaultReader<Uint8Array> | undefined = request.body?.getReader();
   for (;;) {
     const read = await reader?.read();
     if (read?.value === undefined) return Buffer.concat(chunks);

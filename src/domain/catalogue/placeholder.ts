@@ -14,16 +14,18 @@ import type { Kind } from './catalogue.js';
  * English, and the same in neighbouring languages. Left out is "NA": it stands for engines without
  * a charger, and for a continent.
  */
-const PLACEHOLDERS: ReadonlySet<string> = new Set([
-  ...['unknown', 'not known', 'unrecorded', 'not recorded', 'undefined', 'not defined'],
-  ...['unspecified', 'not specified', 'undetermined', 'not determined', 'unclear', 'not sure'],
-  ...['not applicable', 'not available', 'n/a', 'n.a', 'n. a', 'null', 'nil', 'empty', 'blank'],
-  ...['tbd', 't.b.d', 'tba', 't.b.a', 'tbc', 't.b.c', 'todo', 'to do', 'pending', 'placeholder'],
-  ...['to be defined', 'to be determined', 'to be decided', 'to be announced', 'to be confirmed'],
-  ...['other', 'others', 'various', 'misc', 'miscellaneous', 'any'],
-  ...['unbekannt', 'nicht bekannt', 'keine angabe', 'k.a', 'k. a', 'sonstige', 'diverse'],
-  ...['inconnu', 'desconocido', 'sconosciuto', 'onbekend', 'desconhecido', 'okänd', 'ukjent'],
-]);
+const PLACEHOLDERS: ReadonlySet<string> = new Set(
+  [
+    'unknown, not known, unrecorded, not recorded, undefined, not defined',
+    'unspecified, not specified, undetermined, not determined, unclear, not sure',
+    'not applicable, not available, n/a, n.a, n. a, null, nil, empty, blank',
+    'tbd, t.b.d, tba, t.b.a, tbc, t.b.c, todo, to do, pending, placeholder',
+    'to be defined, to be determined, to be decided, to be announced, to be confirmed',
+    'other, others, various, misc, miscellaneous, any',
+    'unbekannt, nicht bekannt, keine angabe, k.a, k. a, sonstige, diverse',
+    'inconnu, desconocido, sconosciuto, onbekend, desconhecido, okänd, ukjent',
+  ].flatMap((row) => row.split(', ')),
+);
 
 /** Whether a code says only that there is nothing to say, whatever its letters and marks. */
 export function isPlaceholder(code: string): boolean {

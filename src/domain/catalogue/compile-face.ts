@@ -142,9 +142,9 @@ function compileParameters(
     values.set(id, value);
     if (canBeNone(value) && !asksForNone(kind)) {
       const text =
-        `Two that are "${NONE}" are equal, so they meet; if nobody knows this "${id}", ` +
-        'leave it out, and if the part has no such face, say "absent".';
-      list.warn(place, 'none-as-code', text);
+        `"${NONE}" may mean that nobody knows, yet two of it would be equal; leave out what is ` +
+        'not recorded, and for what there really is none of take a word of its own ("plain").';
+      list.fault(place, 'placeholder-code', text);
     }
   }
   return values;

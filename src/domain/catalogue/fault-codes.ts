@@ -88,7 +88,6 @@ export const DOUBT_CODES = [
   'equal-of-measures',
   'face-on-no-mating',
   'impossible-mating',
-  'none-as-code',
   'too-many-doubts',
   'unknown-code',
   'unknown-coupling',

@@ -4,7 +4,7 @@
  * of either.
  *
  * "none" is another matter: that there is none of something is a fact, and some kinds ask for it
- * (`missing-tooth`). Where the checks of a kind do not name it, it may mean either.
+ * (`missing-tooth`). Where the checks of a kind do not name it, it may mean either, and is refused.
  */
 
 import type { Check, Condition } from '../check/check.js';

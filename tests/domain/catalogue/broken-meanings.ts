@@ -152,6 +152,10 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/parts/1/interfaces/linkage/pattern': 'Not_recorded',
     '/parts/3/interfaces/box/pattern': { is: 'unbekannt', evidence: { basis: 'measured' } },
   },
+  'codes that there is none, of which two would meet': {
+    '/parts/0/interfaces/linkage/pattern': 'none',
+    '/parts/1/interfaces/linkage/pattern': { choose: { of: ['two-cable', 'None'] } },
+  },
   // Layouts.
   'a role that there is not, where its values are named': {
     '/layouts/0/positions/2/roles/0': 'gearbx',

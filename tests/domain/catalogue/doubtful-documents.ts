@@ -20,10 +20,6 @@ export const DOUBTFUL_DOCUMENTS: Readonly<Record<string, Changes>> = {
     '/parts/1/values/length': '900.4 ±0.5 mm',
   },
   'a coupling without limits': { '/parts/0/values/coupling': 'opne' },
-  'codes that there is none, of which two would meet': {
-    '/parts/0/interfaces/linkage/pattern': 'none',
-    '/parts/1/interfaces/linkage/pattern': { choose: { of: ['two-cable', 'None'] } },
-  },
   'a code that there is none, which the checks of the kind ask for, is no doubt': {
     '/kinds/0/checks/2/when': { not: { 'one-of': ['box.pattern', ['none']] } },
     '/parts/0/interfaces/linkage/pattern': 'none',

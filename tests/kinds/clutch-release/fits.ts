@@ -61,7 +61,7 @@ export const fixtures: readonly Fixture[] = [
   {
     says: 'a latch is no matter of push bearings',
     faces: [
-      { ...cover, latch: 'none' },
+      { ...cover, latch: 'snap-ring-48' },
       { ...actuator, latch: 'snap-ring-52' },
     ],
     outcome: 'holds',

@@ -45,7 +45,7 @@ function diameterOf(spline: Partial<Spline>, diameter: Diameter) {
     cars: { car: {} },
   });
   const judgement = judged(splines, { put: { spline: 'spline-a' } });
-  const { low, high } = found(judgement, 'read')?.checks[0]?.left?.interval ?? {};
+  const { low, high } = found(judgement, 'read')?.checks[0]?.left.interval ?? {};
   if (low == null || high == null) throw new Error(`the ${diameter} diameter is exact`);
   expect(exactText(low)).toBe(exactText(high));
   return low;

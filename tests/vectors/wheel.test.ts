@@ -39,7 +39,7 @@ describe('another rim width and inset', () => {
     { of: 'track-change', expected: 20 },
     { of: 'scrub-change', expected: 10 },
   ])('wheel-05 (exact arithmetic or geometry; arithmetic): $of', ({ of, expected }) => {
-    const { low, high } = found(judgement, `${of}-limit`)?.checks[0]?.left?.interval ?? {};
+    const { low, high } = found(judgement, `${of}-limit`)?.checks[0]?.left.interval ?? {};
     if (low == null || high == null) throw new Error('what the rims are is exact');
     for (const end of [low, high]) expect(Math.abs(end.valueOf() - expected)).toBeLessThan(1e-9);
   });

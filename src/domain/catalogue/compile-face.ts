@@ -34,14 +34,42 @@ export function compileFace(
   const read = (records: Readonly<Record<string, ValueRecord>>, place: string) =>
     compileParameters(records, kind, side, evidence, place, list);
   const common = read(valueRecords(raw), pointer);
-  const alternatives =
+  const recorded =
     raw.alternatives === undefined
       ? [common]
       : [...present(raw.alternatives, at(pointer, 'alternatives'))].map(
           ([own, place]) => new Map([...common, ...read(own, place)]),
         );
+  const alternatives = spelledOut(recorded);
   const isOptional = raw.optional ?? false;
   return { name, isOptional, isAbsent: false, kind, side, alternatives, evidence };
+}
+
+/**
+ * Alternatives without a set in them: one that lets one choose among sizes is as many
+ * alternatives. A set that all of them share is a choice beside them, and stays.
+ */
+function spelledOut(recorded: readonly Values[]): readonly Values[] {
+  const [first] = recorded;
+  return recorded.flatMap((values) => {
+    let ways: Map<string, Value>[] = [new Map()];
+    for (const [id, value] of values) {
+      const isShared = recorded.every((other) => other.get(id) === first?.get(id));
+      const choices = isShared ? [value] : choicesOf(value);
+      ways = ways.flatMap((way) => choices.map((choice) => new Map([...way, [id, choice]])));
+    }
+    return ways;
+  });
+}
+
+function choicesOf(value: Value): readonly Value[] {
+  if (value.form !== 'set') return [value];
+  const { spec, evidence, tool } = value;
+  return value.items.flatMap(({ text, interval, code }): Value[] => {
+    const common = { spec, evidence, tool, text };
+    if (code !== null) return [{ ...common, form: 'code', code }];
+    return interval === null ? [] : [{ ...common, form: 'number', interval }];
+  });
 }
 
 function compileAbsent(

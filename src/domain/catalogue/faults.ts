@@ -23,8 +23,11 @@ export interface Fault<Code extends string = string> {
  */
 export const MOST_LISTED = 10_000;
 
-/** So many faults are looked at for what was meant: a document with more has another trouble. */
-const MOST_GUESSED = 1000;
+/**
+ * So many are looked at for what was meant. Each is compared with all names that there are, and a
+ * document with more has another trouble than its spelling.
+ */
+export const MOST_GUESSED = 1000;
 
 /** What a name can be the name of, with the code of the fault that nothing has it. */
 export const SORTS = {
@@ -104,8 +107,12 @@ export class FaultList {
     if (this.lost.excuses(space, name, words)) return;
     const { one, code } = SORTS[sort];
     const said = text ?? `There is no ${one} ${quoted(name)}.`;
-    const guess = this.#faultCount < MOST_GUESSED ? hint(name, words) : '';
-    this.fault(pointer, code, `${said}${guess}`);
+    this.fault(pointer, code, `${said}${this.guess(name, words)}`);
+  }
+
+  /** " Did you mean 'x'?" or nothing; nothing where there are many faults or doubts already. */
+  guess(word: string, known: Iterable<string>): string {
+    return this.#faultCount + this.#warningCount < MOST_GUESSED ? hint(word, known) : '';
   }
 
   /** What stands at this very place cannot be used: its faults are said, it is left out. */

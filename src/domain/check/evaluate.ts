@@ -194,9 +194,7 @@ function agree(
   evaluator: Evaluator,
   setting: Setting,
 ): World[] {
-  const coupling = evaluator.term(check.coupling);
-  if (coupling.is !== 'code') throw new Error('a coupling was compiled as a number');
-  const codes = coupling.reading.codes ?? [...setting.couplings.keys()];
+  const codes = evaluator.coupling(check.coupling).codes ?? [...setting.couplings.keys()];
   const isChosen = [...evaluator.unknowns.values()].some(({ isChoice }) => isChoice);
   const speeds = isChosen ? null : quotient(right, left);
   return codes.map((code) => {

@@ -16,7 +16,14 @@ import {
   times,
   unknownOf,
 } from './polynomial.js';
-import type { CodeReading, NumberReading, RangeReading, Reading } from './reading.js';
+import type {
+  ChoiceReading,
+  CodeReading,
+  NumberReading,
+  RangeReading,
+  Reading,
+  SeveralReading,
+} from './reading.js';
 import type { Basis } from './state.js';
 import type { Reference, Term, TermShape } from './term.js';
 
@@ -131,8 +138,19 @@ export class Evaluator {
     const reading = this.#environment.lookup(term.reference, term.shape);
     if (reading.form !== 'several') return this.term(term);
     if (reading.items.length === 0) throw new EmptyPlace(term.reference.mating);
-    const parts = reading.items.map((item) => this.#numberReading(item));
+    const parts = reading.items.map((item) => this.#item(item));
     return this.#least(parts, 'min');
+  }
+
+  /** The code of a coupling. A factor for an empty place stands in for a ratio, not for this. */
+  coupling(term: Term): CodeReading {
+    if (term.op === 'reference') {
+      const reading = this.#environment.lookup(term.reference, term.shape);
+      if (reading.form === 'empty') throw new EmptyPlace(reading.position);
+    }
+    const value = this.term(term);
+    if (value.is !== 'code') throw new Error('a coupling was compiled as a number');
+    return value.reading;
   }
 
   number(term: Term): Polynomial {
@@ -191,17 +209,12 @@ export class Evaluator {
   }
 
   #reference(reference: Reference, shape: TermShape): Value {
-    let reading = this.#environment.lookup(reference, shape);
-    if (reading.form === 'choice') {
-      const pick = this.#setting.picks.get(reading.choice) ?? 0;
-      const option = reading.options[pick];
-      if (option === undefined) throw new Error(`no option ${pick} of ${reading.choice}`);
-      reading = option;
-    }
+    const found = this.#environment.lookup(reference, shape);
+    const reading = found.form === 'choice' ? this.#picked(found) : found;
     if (reading.form === 'empty') return this.#empty(reading.position);
     if (reading.form === 'several') {
       let sum: Polynomial = NOTHING;
-      for (const item of reading.items) sum = plus(sum, this.#numberReading(item));
+      for (const item of reading.items) sum = plus(sum, this.#item(item));
       return { is: 'number', polynomial: sum };
     }
     if (reading.form === 'code') {
@@ -219,6 +232,19 @@ export class Evaluator {
     return { is: 'number', polynomial: this.#numberReading(reading) };
   }
 
+  #picked({ choice, options }: ChoiceReading): ChoiceReading['options'][number] {
+    const pick = this.#setting.picks.get(choice) ?? 0;
+    const option = options[pick];
+    if (option === undefined) throw new Error(`no option ${pick} of ${choice}`);
+    return option;
+  }
+
+  #item(item: SeveralReading['items'][number]): Polynomial {
+    const reading = item.form === 'choice' ? this.#picked(item) : item;
+    if (reading.form === 'code') throw new Error('a code was compiled as a number');
+    return this.#numberReading(reading);
+  }
+
   #empty(position: string): Value {
     const factor = this.#whenEmpty.get(position);
     if (factor === undefined) throw new EmptyPlace(position);
@@ -231,8 +257,7 @@ export class Evaluator {
 
   #numberReading(reading: NumberReading | RangeReading): Polynomial {
     const trusted = this.#trusts(reading.basis);
-    const natural = reading.form === 'number' ? reading.natural : reading.domain;
-    const recorded = trusted ? reading.domain : natural;
+    const recorded = trusted ? reading.domain : reading.natural;
     const { key } = reading;
     const domain = key === null ? recorded : (this.#setting.narrowed.get(key) ?? recorded);
     const isAsked = reading.form === 'number' && reading.isAsked === true;

@@ -57,6 +57,8 @@ export interface NumberReading extends ReadingBase {
 export interface RangeReading extends ReadingBase {
   readonly form: 'range';
   readonly domain: Interval;
+  /** Every value it could have if nobody had recorded what may be set. */
+  readonly natural: Interval;
   readonly dimension: Dimension;
 }
 
@@ -71,7 +73,7 @@ export interface ChoiceReading extends ReadingBase {
   readonly form: 'choice';
   /** The choice this value follows; all values of one choice share the index. */
   readonly choice: string;
-  readonly options: readonly (NumberReading | CodeReading)[];
+  readonly options: readonly (NumberReading | RangeReading | CodeReading)[];
 }
 
 /** A list of numbers (the gears of a gearbox); `null` where it is not recorded. */
@@ -85,7 +87,7 @@ export interface ListReading extends ReadingBase {
 /** The values of all adapters in a mating, which add up; none of them is 0. */
 export interface SeveralReading {
   readonly form: 'several';
-  readonly items: readonly (NumberReading | RangeReading)[];
+  readonly items: readonly (NumberReading | RangeReading | ChoiceReading)[];
 }
 
 /** Nothing is there: the position is empty, or no adapter sits in the mating. */
@@ -102,3 +104,10 @@ export type Reading =
   | ListReading
   | SeveralReading
   | EmptyReading;
+
+/** The finite choices that a reading follows. */
+export function choicesIn(reading: Reading): readonly ChoiceReading[] {
+  if (reading.form === 'choice') return [reading];
+  if (reading.form !== 'several') return [];
+  return reading.items.filter((item): item is ChoiceReading => item.form === 'choice');
+}

@@ -15,6 +15,7 @@ import { type Decision, decide } from './decide.js';
 import { domainsOf, type NotApplying, type Prepared, prepare } from './evaluate.js';
 import { type Environment, leavesOf, type Setting, type Unknown } from './evaluator.js';
 import { type Polynomial, rangeOf, signatureOf, timesNumber } from './polynomial.js';
+import { choicesIn } from './reading.js';
 import type { Outcome } from './state.js';
 
 export interface Member {
@@ -38,8 +39,9 @@ const MOST_COMBINATIONS = 4096;
 export function finiteChoices({ check, environment }: Member): Map<string, number> {
   const choices = new Map<string, number>();
   for (const { reference, shape } of termsOf(check).flatMap(leavesOf)) {
-    const reading = environment.lookup(reference, shape);
-    if (reading.form === 'choice') choices.set(reading.choice, reading.options.length);
+    for (const { choice, options } of choicesIn(environment.lookup(reference, shape))) {
+      choices.set(choice, options.length);
+    }
   }
   return choices;
 }

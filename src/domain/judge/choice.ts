@@ -6,11 +6,11 @@ import { termsOf } from '../check/check.js';
 import { leavesOf } from '../check/evaluator.js';
 import type { FactAddress, Reading } from '../check/reading.js';
 import type { GroupResult } from '../check/result.js';
-import type { Configuration } from './configuration.js';
+import { positionsOf } from './condition.js';
 import type { ChoiceConstraint } from './constraint.js';
 import type { Bench } from './judge.js';
 import type { PlannedCheck } from './plan.js';
-import { standingOf, stateOf } from './standing.js';
+import { type Scope, standingOf, stateOf } from './standing.js';
 
 export function choiceConstraint(
   index: number,
@@ -21,11 +21,15 @@ export function choiceConstraint(
   const members = plan.groups[index] ?? [];
   const planned = members.flatMap((member) => plan.checks[member] ?? []);
   const names = planned.map(nameOf);
-  const positions = positionsOf(planned, configuration);
-  const matings = planned.flatMap(({ matings: own }) => own);
+  const scopes = planned.map((one) => one.scope);
+  const scope: Scope = {
+    positions: scopes.flatMap((own) => own.positions),
+    matings: [...new Set(scopes.flatMap((own) => own.matings))],
+    opened: scopes.flatMap((own) => own.opened),
+  };
   const hands = new Set(planned.map(({ hand }) => hand));
   const hand = hands.size === 1 ? (planned[0]?.hand ?? null) : null;
-  const standing = standingOf(configuration, positions, hand, matings);
+  const standing = standingOf(configuration, scope, hand);
   const { ignorePresent } = configuration;
   const { outcome: computed } = group;
   const code = computed === 'fails' && group.bounding.length > 1 ? 'no-common-choice' : group.code;
@@ -35,7 +39,8 @@ export function choiceConstraint(
     id: choices.map(({ address }) => placeOf(address)).join('+'),
     group: index,
     hand,
-    positions,
+    positions: positionsOf(scope, configuration),
+    matings: scope.matings,
     state: stateOf(computed, standing, { ignorePresent, isAsked: false }),
     computed,
     severity: planned.some(({ check }) => check.severity === 'must') ? 'must' : 'caution',
@@ -60,18 +65,9 @@ export function nameOf({ check, joint }: PlannedCheck): string {
   return joint === null ? check.id : `${joint.plan.mating.id}/${check.id}`;
 }
 
-function positionsOf(planned: readonly PlannedCheck[], { layout }: Configuration): string[] {
-  const ids = new Set<string>();
-  for (const { joint, positions } of planned) {
-    for (const id of positions) ids.add(id);
-    for (const end of joint?.plan.mating.ends ?? []) ids.add(end.position);
-  }
-  return [...layout.positions.keys()].filter((id) => ids.has(id));
-}
-
 function choicesOf(planned: readonly PlannedCheck[], group: GroupResult) {
   const choices = new Map<string, ChoiceConstraint['choices'][number]>();
-  for (const reading of planned.flatMap(readingsOf)) {
+  for (const reading of planned.flatMap((one) => readingsOf(one, group))) {
     if (reading.form === 'range' && reading.key !== null) {
       const order = group.orders.get(reading.key) ?? null;
       const { address, dimension } = reading;
@@ -85,11 +81,17 @@ function choicesOf(planned: readonly PlannedCheck[], group: GroupResult) {
   return [...choices.values()];
 }
 
-function readingsOf({ check, environment }: PlannedCheck): Reading[] {
+/** What it reads, and of each choice what was picked. */
+function readingsOf({ check, environment }: PlannedCheck, { picks }: GroupResult): Reading[] {
   return termsOf(check)
     .flatMap(leavesOf)
     .flatMap(({ reference, shape }) => {
       const reading = environment.lookup(reference, shape);
-      return reading.form === 'several' ? [...reading.items] : [reading];
+      const items = reading.form === 'several' ? reading.items : [reading];
+      return items.flatMap((item): Reading[] => {
+        if (item.form !== 'choice') return [item];
+        const picked = item.options[picks.get(item.choice) ?? 0];
+        return picked === undefined ? [item] : [item, picked];
+      });
     });
 }

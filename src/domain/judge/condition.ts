@@ -21,6 +21,7 @@ import {
 } from './configuration.js';
 import { LayoutEnvironment } from './environment.js';
 import { appliesResult } from './meeting.js';
+import type { Scope } from './standing.js';
 
 /** Judges a condition; on handed positions it holds if it holds for some hand. */
 export function judgeCondition(
@@ -135,13 +136,19 @@ function referenceOf({ reference }: { readonly reference: Reference }): Referenc
   return reference;
 }
 
-/** The positions that conditions and checks read, in layout order. */
-export function positionsRead(
+/** What conditions and references speak of; positions in layout order. */
+export function scopeOf(
   conditions: readonly Condition[],
   references: readonly Reference[],
   configuration: Configuration,
-): string[] {
-  const ids = new Set<string>();
+): Scope {
+  const positions = new Set<string>();
+  const matings = new Set<string>();
+  const opened = new Set<string>();
+  const note = (reference: Reference): void => {
+    if (reference.of === 'adapter') matings.add(reference.mating);
+    else if ('position' in reference) positions.add(reference.position);
+  };
   const visit = (condition: Condition): void => {
     switch (condition.test) {
       case 'all':
@@ -155,20 +162,33 @@ export function positionsRead(
         termsOf(condition.check).flatMap(leavesOf).map(referenceOf).forEach(note);
         break;
       case 'adapter':
-        noteMating(condition.mating);
+        matings.add(condition.mating);
+        break;
+      case 'opened':
+        opened.add(condition.position);
         break;
       default:
-        ids.add(condition.position);
+        positions.add(condition.position);
     }
-  };
-  const noteMating = (mating: string): void => {
-    for (const end of configuration.layout.matings.get(mating)?.ends ?? []) ids.add(end.position);
-  };
-  const note = (reference: Reference): void => {
-    if (reference.of === 'adapter') noteMating(reference.mating);
-    else if ('position' in reference) ids.add(reference.position);
   };
   conditions.forEach(visit);
   references.forEach(note);
-  return [...configuration.layout.positions.keys()].filter((id) => ids.has(id));
+  const inOrder = [...configuration.layout.positions.keys()];
+  return {
+    positions: inOrder.filter((id) => positions.has(id)),
+    matings: [...matings],
+    opened: inOrder.filter((id) => opened.has(id)),
+  };
+}
+
+/** The positions that a scope names, with the ends of its matings, in layout order. */
+export function positionsOf(
+  { positions, matings, opened }: Scope,
+  { layout }: Configuration,
+): string[] {
+  const ends = matings.flatMap((id) =>
+    (layout.matings.get(id)?.ends ?? []).map(({ position }) => position),
+  );
+  const named = new Set([...positions, ...opened, ...ends]);
+  return [...layout.positions.keys()].filter((id) => named.has(id));
 }

@@ -48,6 +48,7 @@ export interface JointResult {
 
 export interface MatingConstraint extends ConstraintBase {
   readonly form: 'mating';
+  readonly matings: readonly string[];
   readonly ends: readonly [End, End];
   readonly adapters: readonly string[];
   readonly joints: readonly JointResult[];
@@ -57,6 +58,8 @@ export interface MatingConstraint extends ConstraintBase {
 
 export interface CheckConstraint extends ConstraintBase {
   readonly form: 'check';
+  /** The matings whose adapters it reads. */
+  readonly matings: readonly string[];
   /** The position whose change emptied the loop, for `chain-broken`. */
   readonly emptied: string | null;
   readonly statement: Statement | null;
@@ -65,6 +68,7 @@ export interface CheckConstraint extends ConstraintBase {
 /** Checks that share a choice, judged as one. */
 export interface ChoiceConstraint extends ConstraintBase {
   readonly form: 'choice';
+  readonly matings: readonly string[];
   /** Which group of the plan it is. */
   readonly group: number;
   /** What the choice is of, and what may be ordered or set; null where it must be measured. */

@@ -2,7 +2,7 @@
  * Looks up what a layout's terms name, in one arrangement and for one hand.
  */
 
-import type { Position, RoleValue } from '../catalogue/catalogue.js';
+import type { Part, Position, RoleValue } from '../catalogue/catalogue.js';
 import type { Environment, Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE, type Reading } from '../check/reading.js';
 import type { Reference, TermShape } from '../check/term.js';
@@ -95,9 +95,18 @@ export class LayoutEnvironment implements Environment {
     const specs = part.roles.flatMap((role) => roles.get(role) ?? []);
     const spec = specs.map((role) => role.values.get(value)).find((found) => found !== undefined);
     if (spec === undefined) return unknownReading(shape, where);
-    if (spec.term === null) return readingOf(part.values.get(value), spec, where);
     const own = specs.find((role) => role.values.has(value))?.values;
-    return derivedReading(part, spec, own ?? new Map(), where, this.#setting);
+    return this.#recorded(part, spec, own ?? new Map(), where);
+  }
+
+  #recorded(
+    part: Part,
+    spec: RoleValue,
+    own: ReadonlyMap<string, RoleValue>,
+    where: Where,
+  ): Reading {
+    if (spec.term === null) return readingOf(part.values.get(spec.id), spec, where);
+    return derivedReading(part, spec, own, where, this.#setting);
   }
 
   /** The question's torque, where the role says that a question may set it. */
@@ -161,14 +170,16 @@ export class LayoutEnvironment implements Environment {
       const side = this.#hand === null ? '' : `:${this.#hand}`;
       const piece = `adapter ${mating} ${index}${side}`;
       const where: Where = { address, article: id, piece, path: `values.${value}` };
-      const spec = part?.roles
-        .map((role) => catalogue.roles.get(role)?.values.get(value))
-        .find((found) => found !== undefined);
+      const own = part?.roles
+        .map((role) => catalogue.roles.get(role)?.values)
+        .find((values) => values?.has(value) === true);
+      const spec = own?.get(value);
       const reading =
-        part === undefined || spec === undefined
+        part === undefined || own === undefined || spec === undefined
           ? unknownReading(shape, where)
-          : readingOf(part.values.get(value), spec, where);
-      if (reading.form === 'number' || reading.form === 'range') return reading;
+          : this.#recorded(part, spec, own, where);
+      const { form } = reading;
+      if (form === 'number' || form === 'range' || form === 'choice') return reading;
       throw new Error(`${value} of ${id} is no single number`);
     });
     return { form: 'several', items };

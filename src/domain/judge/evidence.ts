@@ -38,7 +38,7 @@ export function builtPairs(catalogue: Catalogue): BuiltPairs {
   if (known !== undefined) return known;
   const pairs = new Map<string, { basis: Basis; vehicles: string[] }>();
   for (const vehicle of catalogue.vehicles.values()) {
-    for (const key of pairsOf(vehicle)) {
+    for (const key of pairsOf(vehicle, catalogue)) {
       const { basis } = vehicle.evidence;
       const pair = pairs.get(key);
       if (pair === undefined) pairs.set(key, { basis, vehicles: [vehicle.id] });
@@ -52,7 +52,7 @@ export function builtPairs(catalogue: Catalogue): BuiltPairs {
   return pairs;
 }
 
-function pairsOf(vehicle: Vehicle): Set<string> {
+function pairsOf(vehicle: Vehicle, { parts }: Catalogue): Set<string> {
   const keys = new Set<string>();
   const built = asBuilt(vehicle);
   for (const mating of vehicle.layout.matings.values()) {
@@ -63,7 +63,10 @@ function pairsOf(vehicle: Vehicle): Set<string> {
     for (const hand of handed === undefined ? [null] : handsOf(handed)) {
       const left = partOf(seatAt(built, a.position, hand)?.occupant);
       const right = partOf(seatAt(built, b.position, hand)?.occupant);
-      if (left === null || right === null || left === right) continue;
+      if (left === null || right === null) continue;
+      const spans = parts.get(left)?.spans ?? [];
+      const isOnePiece = left === right && spans.includes(a.position) && spans.includes(b.position);
+      if (isOnePiece) continue;
       const x = { part: left, interface: a.interface };
       const y = { part: right, interface: b.interface };
       keys.add(pairKey(x, y, adapters));

@@ -9,7 +9,7 @@ import type { JointResult, MatingConstraint } from './constraint.js';
 import { type BuiltPair, pairKey } from './evidence.js';
 import type { Bench } from './judge.js';
 import type { MatingPlan } from './mating.js';
-import { standingOf, stateOf } from './standing.js';
+import { NO_SCOPE, standingOf, stateOf } from './standing.js';
 
 export function judgeMating(plan: MatingPlan, bench: Bench): MatingConstraint {
   const { configuration } = bench;
@@ -19,7 +19,8 @@ export function judgeMating(plan: MatingPlan, bench: Bench): MatingConstraint {
   const built = builtPairOf(plan, bench);
   const { mating, hand, ends, adapters } = plan;
   const positions = layoutOrder(configuration, [mating.ends[0].position, mating.ends[1].position]);
-  const standing = standingOf(configuration, positions, hand, [mating.id]);
+  const scope = { ...NO_SCOPE, positions, matings: [mating.id] };
+  const standing = standingOf(configuration, scope, hand);
   const { ignorePresent } = configuration;
   const weighed = weighBuilt(computed, decisive?.code ?? 'meets', built);
   const state = stateOf(weighed.outcome, standing, { ignorePresent, isAsked: false });
@@ -32,6 +33,7 @@ export function judgeMating(plan: MatingPlan, bench: Bench): MatingConstraint {
     id: mating.id,
     hand,
     positions,
+    matings: [mating.id],
     state,
     computed,
     severity: 'must',

@@ -9,12 +9,14 @@ import { type NotApplying, prepare } from '../check/evaluate.js';
 import type { Setting } from '../check/evaluator.js';
 import { signatureOf } from '../check/polynomial.js';
 import { type CheckResult, type GroupResult, judgeCheck, judgeGroup } from '../check/result.js';
-import { allOf, type Outcome } from '../check/state.js';
+import { allOf, type Basis, gradeOf, type Outcome } from '../check/state.js';
+import { finiteChoices } from '../check/together.js';
 import { equalIntervals } from '../quantity/interval.js';
 import { choiceConstraint } from './choice.js';
+import { judgeCondition, positionsOf } from './condition.js';
 import type { Configuration } from './configuration.js';
 import { adaptersIn, seatAt } from './configuration.js';
-import type { CheckConstraint, Constraint } from './constraint.js';
+import type { CheckConstraint, ChoiceConstraint, Constraint } from './constraint.js';
 import { LayoutEnvironment } from './environment.js';
 import { type BuiltPairs, builtPairs } from './evidence.js';
 import { judgeMating } from './judge-mating.js';
@@ -56,7 +58,7 @@ export function judge(configuration: Configuration): Judgement {
     ...judgePlaces(configuration),
     ...plan.matings.map((mating) => judgeMating(mating, bench)),
     ...judgeLayoutChecks(bench),
-    ...groups.map((group, index) => choiceConstraint(index, group, bench)),
+    ...groups.flatMap((group, index) => choiceOf(index, group, bench)),
     ...judgeRules(configuration, setting),
   ];
   const constraints = applyStatements(configuration, found);
@@ -97,6 +99,12 @@ function judgePlanned(plan: Plan, setting: Setting): { results: Judged[]; groups
   return { results, groups };
 }
 
+/** Of one check alone the choice is told where it suits: else the check says it all itself. */
+function choiceOf(index: number, group: GroupResult, bench: Bench): ChoiceConstraint[] {
+  if (group.results.length === 1 && group.outcome !== 'holds') return [];
+  return [choiceConstraint(index, group, bench)];
+}
+
 function judgeLayoutChecks(bench: Bench): CheckConstraint[] {
   return bench.plan.checks.flatMap((planned, index) => {
     const result = bench.results[index];
@@ -111,9 +119,12 @@ function layoutConstraint(
   bench: Bench,
 ): CheckConstraint | null {
   const { configuration } = bench;
-  const { check, hand, positions, matings } = planned;
-  const standing = standingOf(configuration, positions, hand, matings);
-  const base = { form: 'check', id: check.id, hand, positions, severity: check.severity } as const;
+  const { check, hand, scope } = planned;
+  const { severity } = check;
+  const standing = standingOf(configuration, scope, hand);
+  const positions = positionsOf(scope, configuration);
+  const { matings } = scope;
+  const base = { form: 'check', id: check.id, hand, positions, matings, severity } as const;
   if ('empty' in result) {
     const emptied = emptiedBy(check, result, bench, planned);
     if (emptied === null) return null;
@@ -157,6 +168,7 @@ function settleChain(
   if (standing !== 'changed')
     return { state: stateOf(outcome, standing, { ignorePresent, isAsked }) };
   if (outcome === 'holds' || isAsked) return { state: outcome };
+  if (!appliedBefore(planned, bench)) return { state: outcome };
   const { check, hand } = planned;
   const before = new LayoutEnvironment(configuration, configuration.present, hand, setting);
   if (sameChain(check, before, planned, setting)) return { state: 'given' };
@@ -167,19 +179,33 @@ function settleChain(
   return { state: 'open', code: 'fails-as-built-too' };
 }
 
+/** Whether its condition, if it has one, came to the same before the change. */
+function appliedBefore({ check, applies }: PlannedCheck, bench: Bench): boolean {
+  if (check.when === null) return true;
+  const { configuration, setting } = bench;
+  const unchanged = { ...configuration, judged: configuration.present };
+  return judgeCondition(check.when, unchanged, setting) === applies(setting);
+}
+
 function readsAsked({ readings }: CheckResult): boolean {
   return readings.some((reading) => reading.form === 'number' && reading.isAsked === true);
 }
 
-/** Whether both arrangements give a check the same unknowns and the same exact values. */
+/**
+ * Whether both arrangements give a check the same unknowns and the same exact values. A value
+ * that weak evidence has is as unknown as one that nobody has.
+ */
 function sameChain(
   check: Check,
   before: LayoutEnvironment,
-  planned: PlannedCheck,
+  { environment }: PlannedCheck,
   setting: Setting,
 ): boolean {
-  const was = chainOf(check, before, setting);
-  return was !== null && was === chainOf(check, planned.environment, setting);
+  const deciding = { ...setting, trusts: (basis: Basis) => gradeOf(basis) === 'decides' };
+  const was = chainOf(check, before, deciding);
+  if (was === null || was !== chainOf(check, environment, deciding)) return false;
+  const choices = [...finiteChoices({ check, environment: before }).keys()];
+  return choices.join() === [...finiteChoices({ check, environment }).keys()].join();
 }
 
 function chainOf(
@@ -213,7 +239,8 @@ function codesOf({ readings }: CheckResult): string {
   return JSON.stringify(readings.flatMap((one) => (one.form === 'code' ? [one.codes] : [])));
 }
 
-function isWorks({ positions, hand, matings }: PlannedCheck, configuration: Configuration) {
+function isWorks({ scope, hand }: PlannedCheck, configuration: Configuration) {
+  const { positions, matings } = scope;
   const { present, layout } = configuration;
   const seats = positions.map((id) =>
     seatAt(present, id, layout.positions.get(id)?.isHanded ? hand : null),

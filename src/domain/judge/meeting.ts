@@ -101,13 +101,15 @@ export function faceReading(end: FaceOf, kind: Kind, parameter: string): Reading
     piece: end.piece,
     path: `${face.name}.${parameter}`,
   };
-  const [only, ...others] = face.alternatives;
-  if (others.length === 0) return readingOf(only?.get(parameter), spec, where);
-  const values = face.alternatives.map((values_: Values) => values_.get(parameter));
+  const values = face.alternatives.map((own: Values) => own.get(parameter));
+  const [common] = values;
+  // What all alternatives share is no matter of choosing among them.
+  if (values.every((value) => value === common)) return readingOf(common, spec, where);
   const options = values.map((value, index) => {
     const reading = readingOf(value, spec, { ...where, path: `${where.path}#${index}` });
-    if (reading.form === 'number' || reading.form === 'code') return reading;
-    throw new Error('an alternative of a face holds single values');
+    const { form } = reading;
+    if (form === 'number' || form === 'range' || form === 'code') return reading;
+    throw new Error('sets in alternatives were spelled out, and kinds have no lists');
   });
   return {
     form: 'choice',

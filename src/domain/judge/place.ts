@@ -8,7 +8,7 @@ import { type Hand, NOWHERE } from '../check/reading.js';
 import type { Outcome } from '../check/state.js';
 import { type Configuration, handsOf, partAt, seatAt } from './configuration.js';
 import type { FaceConstraint, PlaceConstraint } from './constraint.js';
-import { standingOf, stateOf } from './standing.js';
+import { NO_SCOPE, standingOf, stateOf } from './standing.js';
 
 export function judgePlaces(configuration: Configuration): (PlaceConstraint | FaceConstraint)[] {
   const found: (PlaceConstraint | FaceConstraint)[] = [];
@@ -34,7 +34,7 @@ function place(
   part: Part | null,
 ): PlaceConstraint {
   const computed: Outcome = 'fails';
-  const standing = standingOf(configuration, [position.id], hand);
+  const standing = standingOf(configuration, { ...NO_SCOPE, positions: [position.id] }, hand);
   const { ignorePresent } = configuration;
   return {
     form: 'place',
@@ -104,7 +104,7 @@ function judgeFaces(
   const found: FaceConstraint[] = [];
   for (const face of part.faces.values()) {
     if (face.isAbsent || face.isOptional || used.has(face.name)) continue;
-    const standing = standingOf(configuration, [position.id], hand);
+    const standing = standingOf(configuration, { ...NO_SCOPE, positions: [position.id] }, hand);
     const computed: Outcome = 'open';
     const address = {
       ...NOWHERE,

@@ -3,13 +3,14 @@
  * checks of the layout, hand by hand, and which of them share a choice.
  */
 
-import type { Part } from '../catalogue/catalogue.js';
+import type { Mating, Part } from '../catalogue/catalogue.js';
 import type { Check } from '../check/check.js';
 import { termsOf } from '../check/check.js';
 import { type Environment, leavesOf, type Setting } from '../check/evaluator.js';
 import type { Hand } from '../check/reading.js';
 import type { Outcome } from '../check/state.js';
-import { handsRead, judgeCondition, positionsRead } from './condition.js';
+import { finiteChoices } from '../check/together.js';
+import { handsRead, judgeCondition, scopeOf } from './condition.js';
 import {
   type Arrangement,
   adaptersIn,
@@ -20,7 +21,7 @@ import {
 } from './configuration.js';
 import { LayoutEnvironment } from './environment.js';
 import { type MatingPlan, planMating } from './mating.js';
-import { standingOf } from './standing.js';
+import { NO_SCOPE, type Scope, standingOf } from './standing.js';
 
 /** One check to judge, with whether it applies. */
 export interface PlannedCheck {
@@ -30,15 +31,13 @@ export interface PlannedCheck {
   /** The mating and joint it belongs to, or null for a check of the layout. */
   readonly joint: { readonly plan: MatingPlan; readonly index: number } | null;
   readonly hand: Hand | null;
-  /** The positions it reads, for checks of the layout. */
-  readonly positions: readonly string[];
-  readonly matings: readonly string[];
+  readonly scope: Scope;
 }
 
 export interface Plan {
   readonly matings: readonly MatingPlan[];
   readonly checks: readonly PlannedCheck[];
-  /** Indices of checks that share a choice, in groups of two or more. */
+  /** Indices of checks that share a choice; one check alone where it picks among several. */
   readonly groups: readonly (readonly number[])[];
 }
 
@@ -75,9 +74,9 @@ function planMatings(
   const plans: MatingPlan[] = [];
   for (const mating of configuration.layout.matings.values()) {
     const hands: readonly (Hand | null)[] = mating.isHanded ? ['left', 'right'] : [null];
-    const positions = mating.ends.map(({ position }) => position);
+    const scope = scopeOfMating(mating);
     for (const hand of hands) {
-      if (isSkipped(configuration, positions, hand, [mating.id])) continue;
+      if (isSkipped(configuration, scope, hand)) continue;
       const plan = planMating(configuration, arrangement, mating, hand, setting);
       if (plan !== null) plans.push(plan);
     }
@@ -85,15 +84,19 @@ function planMatings(
   return plans;
 }
 
+function scopeOfMating({ id, ends }: Mating): Scope {
+  return { ...NO_SCOPE, positions: ends.map(({ position }) => position), matings: [id] };
+}
+
 function jointChecks(plan: MatingPlan): PlannedCheck[] {
+  const scope = scopeOfMating(plan.mating);
   return plan.joints.flatMap((joint, index) => {
     if (joint.is === 'settled') return [];
     const { environment, checks, applies: appliesIn } = joint.joint;
     const { hand } = plan;
     return checks.map((check) => {
       const applies = (setting: Setting): Outcome => appliesIn(check.when, setting);
-      const own = { check, environment, applies, hand, positions: [], matings: [] };
-      return { ...own, joint: { plan, index } };
+      return { check, environment, applies, hand, scope, joint: { plan, index } };
     });
   });
 }
@@ -112,16 +115,13 @@ export function layoutChecks(
     const references = termsOf(check)
       .flatMap(leavesOf)
       .map(({ reference }) => reference);
-    const positions = positionsRead([], references, configuration);
-    const matings = references.flatMap((reference) =>
-      reference.of === 'adapter' ? [reference.mating] : [],
-    );
+    const scope = scopeOf(check.when === null ? [] : [check.when], references, configuration);
     const hands = handsRead(references, configuration).filter(
-      (hand) => !isSkipped(configuration, positions, hand, matings),
+      (hand) => !isSkipped(configuration, scope, hand),
     );
     return hands.map((hand) => {
       const environment = new LayoutEnvironment(configuration, arrangement, hand, setting);
-      return { check, environment, applies, joint: null, hand, positions, matings };
+      return { check, environment, applies, joint: null, hand, scope };
     });
   });
 }
@@ -130,15 +130,11 @@ export function layoutChecks(
  * Whether something need not be judged: all of it is as the works built it, so it is given. A
  * part with a choice is looked at all the same, since its choice must serve every place.
  */
-function isSkipped(
-  configuration: Configuration,
-  positions: readonly string[],
-  hand: Hand | null,
-  matings: readonly string[],
-): boolean {
+function isSkipped(configuration: Configuration, scope: Scope, hand: Hand | null): boolean {
   const { skipsGiven, torque, judged, layout } = configuration;
+  const { positions, matings } = scope;
   if (skipsGiven !== true || torque !== null) return false;
-  if (standingOf(configuration, positions, hand, matings) !== 'works') return false;
+  if (standingOf(configuration, scope, hand) !== 'works') return false;
   if (matings.some((mating) => adaptersIn(judged, mating) !== null)) return false;
   return positions.every((id) => {
     const position = layout.positions.get(id);
@@ -173,12 +169,11 @@ function choicesOf({ check, environment }: PlannedCheck): string[] {
     .flatMap(leavesOf)
     .flatMap(({ reference, shape }) => {
       const reading = environment.lookup(reference, shape);
-      if (reading.form === 'choice') return [reading.choice];
-      if (reading.form === 'range') return reading.key === null ? [] : [reading.key];
-      if (reading.form !== 'several') return [];
-      return reading.items.flatMap((item) =>
-        item.form === 'range' && item.key !== null ? [item.key] : [],
-      );
+      const items = reading.form === 'several' ? reading.items : [reading];
+      return items.flatMap((item) => {
+        if (item.form === 'choice') return [item.choice];
+        return item.form === 'range' && item.key !== null ? [item.key] : [];
+      });
     });
 }
 
@@ -199,5 +194,11 @@ function sharedGroups(checks: readonly PlannedCheck[]): number[][] {
     for (const group of touching) groups.splice(groups.indexOf(group), 1);
     groups.push(merged);
   }
-  return groups.filter(({ size }) => size > 1).map((group) => [...group].sort((a, b) => a - b));
+  return groups
+    .map((group) => [...group].sort((a, b) => a - b))
+    .filter((group) => group.length > 1 || group.some((index) => picksAmong(checks[index])));
+}
+
+function picksAmong(planned: PlannedCheck | undefined): boolean {
+  return planned !== undefined && finiteChoices(planned).size > 0;
 }

@@ -13,7 +13,7 @@ import { rangeOf } from '../check/polynomial.js';
 import type { CodeReading, FactAddress, NumberReading, Reading } from '../check/reading.js';
 import { type Basis, weaker } from '../check/state.js';
 import type { TermShape } from '../check/term.js';
-import { EVERYTHING, type Interval, isPoint, NON_NEGATIVE } from '../quantity/interval.js';
+import { EVERYTHING, type Interval, NON_NEGATIVE } from '../quantity/interval.js';
 
 /** Where a value is read, and which piece of which article it belongs to. */
 export interface Where {
@@ -51,7 +51,7 @@ export function readingOf(value: Value | undefined, spec: ValueSpec, where: Wher
     case 'range': {
       const own = keyOf(where, false);
       const { interval: domain } = value;
-      return { form: 'range', key: own, basis, address, text, tool, domain, dimension };
+      return { form: 'range', key: own, basis, address, text, tool, domain, natural, dimension };
     }
     case 'list': {
       const items = value.items.map((item, index) =>
@@ -61,10 +61,10 @@ export function readingOf(value: Value | undefined, spec: ValueSpec, where: Wher
       return { form: 'list', key, basis, address, text, tool, items: numbers, natural, dimension };
     }
     case 'set': {
-      const options = value.items.map((item) =>
-        itemReading(item, null, spec, { address, basis, tool, text: item.text }),
-      );
       const choice = keyOf(where, false);
+      const options = value.items.map((item, index) =>
+        itemReading(item, `${choice}#${index}`, spec, { address, basis, tool, text: item.text }),
+      );
       return { form: 'choice', key: null, basis, address, text, tool, choice, options };
     }
   }
@@ -74,7 +74,7 @@ type Common = Pick<NumberReading, 'address' | 'basis' | 'text' | 'tool'>;
 
 function itemReading(
   item: ListItem,
-  key: string | null,
+  key: string,
   spec: ValueSpec,
   common: Common,
 ): NumberReading | CodeReading {
@@ -83,7 +83,7 @@ function itemReading(
   return {
     ...common,
     form: 'number',
-    key: isPoint(domain) ? null : key,
+    key,
     domain,
     natural: naturalRange(spec),
     dimension: spec.dimension,
@@ -158,7 +158,7 @@ export function derivedReading(
   const recorded = read.every((reading) => basisKnown(reading));
   return {
     form: 'number',
-    key: isPoint(domain) ? null : keyOf(where, isShared),
+    key: keyOf(where, isShared),
     basis,
     address,
     text: null,

@@ -6,7 +6,7 @@
 import type { Rule } from '../catalogue/catalogue.js';
 import type { Setting } from '../check/evaluator.js';
 import { allOf, gradeOf, negation, type Outcome } from '../check/state.js';
-import { judgeCondition, positionsRead } from './condition.js';
+import { judgeCondition, positionsOf, scopeOf } from './condition.js';
 import type { Configuration } from './configuration.js';
 import type { RuleConstraint } from './constraint.js';
 import { standingOf, stateOf } from './standing.js';
@@ -26,8 +26,8 @@ function judgeRule(
   const demanded = demandOf(rule, configuration, setting);
   const computed = weigh(rule, when, demanded);
   const conditions = [rule.when, rule.needs, rule.excludes].filter((one) => one !== null);
-  const positions = positionsRead(conditions, [], configuration);
-  const standing = standingOf(configuration, positions, null);
+  const scope = scopeOf(conditions, [], configuration);
+  const standing = standingOf(configuration, scope, null);
   const { ignorePresent } = configuration;
   const isDemand = rule.needs !== null || rule.excludes !== null;
   return {
@@ -35,7 +35,7 @@ function judgeRule(
     conditions,
     id: rule.id,
     hand: null,
-    positions,
+    positions: positionsOf(scope, configuration),
     state: stateOf(computed, standing, { ignorePresent, isAsked: false }),
     computed,
     severity: isDemand ? 'must' : 'caution',

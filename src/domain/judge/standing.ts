@@ -8,10 +8,22 @@ import type { Outcome, State } from '../check/state.js';
 import {
   adaptersIn,
   type Configuration,
+  isOpened,
   isSeatChanged,
   sameAdapters,
   seatAt,
 } from './configuration.js';
+
+/** What a constraint speaks of: a change of none of it leaves the constraint as it was. */
+export interface Scope {
+  readonly positions: readonly string[];
+  /** The matings whose adapters it reads. */
+  readonly matings: readonly string[];
+  /** The positions of which it asks whether the change opens them. */
+  readonly opened: readonly string[];
+}
+
+export const NO_SCOPE: Scope = { positions: [], matings: [], opened: [] };
 
 /**
  * `works`: all of it is as the works built it. `said`: nothing of it is changed, but a part of
@@ -21,10 +33,10 @@ export type Standing = 'works' | 'said' | 'changed';
 
 export function standingOf(
   configuration: Configuration,
-  positions: readonly string[],
+  { positions, matings, opened }: Scope,
   hand: Hand | null,
-  matings: readonly string[] = [],
 ): Standing {
+  if (opened.some((id) => isOpened(configuration, id))) return 'changed';
   let standing: Standing = 'works';
   const { present, judged, layout } = configuration;
   for (const id of positions) {

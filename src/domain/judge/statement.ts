@@ -16,7 +16,7 @@ import type {
   MatingConstraint,
   StatementConstraint,
 } from './constraint.js';
-import { standingOf } from './standing.js';
+import { NO_SCOPE, standingOf } from './standing.js';
 
 /** The constraints as the statements leave them, and one for each statement that denies. */
 export function applyStatements(
@@ -77,7 +77,9 @@ function concerns(
   configuration: Configuration,
 ): boolean {
   if (!constraint.positions.includes(statement.position)) return false;
-  if (constraint.form === 'mating' && constraint.adapters.length > 0) return false;
+  const { adapters } = configuration.judged;
+  const isAsBuilt = (mating: string) => (adapters.get(mating)?.origin ?? 'works') === 'works';
+  if (!constraint.matings.every(isAsBuilt)) return false;
   return constraint.positions.every((id) =>
     handsIn(id, constraint.hand, configuration).every((hand) => {
       const seat = seatAt(configuration.judged, id, hand);
@@ -112,7 +114,8 @@ function settle(
   if (constraint.state !== 'fails' || grade === 'opens-only') return constraint;
   if (isFirstHand(failingBasis(constraint))) return { ...constraint, statement };
   // As with all that the question says is there already: what is open in it is as found.
-  const standing = standingOf(configuration, constraint.positions, constraint.hand);
+  const { positions, matings, hand } = constraint;
+  const standing = standingOf(configuration, { ...NO_SCOPE, positions, matings }, hand);
   const state = standing === 'said' ? 'given' : 'open';
   return { ...constraint, state, code: 'contradicts-statement', basis: null, statement };
 }

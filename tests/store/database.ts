@@ -11,12 +11,8 @@ import { afterAll } from 'vitest';
 import type { SqliteLibrary } from '../../src/store/connection.js';
 import { type OpenedStore, type OpenMode, openStore } from '../../src/store/sqlite.js';
 import type { PublishResult } from '../../src/usecases/ports.js';
-import { type PreparedEdition, prepareEdition } from '../../src/usecases/publish-edition.js';
-import { CART } from '../cli/catalogue.js';
-import { demoDocument, sha256 } from '../memory-store.js';
-
-export const FIRST_DAY = '2026-01-01T00:00:00.000Z';
-export const NEXT_DAY = '2026-01-02T00:00:00.000Z';
+import type { PreparedEdition } from '../../src/usecases/publish-edition.js';
+import { FIRST_DAY } from './prepared.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'faying-store-'));
 const opened: OpenedStore[] = [];
@@ -51,46 +47,6 @@ export function connect(path: string, options: Database.Options = {}): Database.
   const connection = new Database(path, options);
   connections.push(connection);
   return connection;
-}
-
-export type Document = Readonly<Record<string, unknown>>;
-
-export const demo: PreparedEdition = prepareEdition(demoDocument(), sha256);
-
-/** The cart of the command line's tests, with parts of it replaced. */
-export function cart(changes: Document = {}): PreparedEdition {
-  return prepareEdition({ ...CART, ...changes }, sha256);
-}
-
-/**
- * Another state of the cart, which differs in each way that a publish knows: one part is changed,
- * one is gone, one is new, a statement is new, and the offers are others.
- */
-export function changedCart(): PreparedEdition {
-  const [motor, , ...others] = CART.parts;
-  const boxA = CART.parts[1] as object;
-  return cart({
-    parts: [
-      motor,
-      { ...boxA, name: 'box a, bored again' },
-      ...others.filter(({ id }) => id !== 'box-c'),
-      { ...boxA, id: 'box-e', name: 'box e' },
-    ],
-    statements: [
-      {
-        id: 'list-box-d',
-        part: 'box-d',
-        position: 'gearbox',
-        vehicles: ['cart-1'],
-        verdict: 'fits',
-        evidence: { basis: 'reported', source: 'a list' },
-      },
-    ],
-    offers: [
-      { id: 'offer-1', for: 'box-b', price: '90.00' },
-      { id: 'offer-2', for: 'box-d', price: '250.00', stock: 3 },
-    ],
-  });
 }
 
 export function publish(

@@ -25,7 +25,7 @@ export function watchedLibrary(before: (number: number, sql: string) => void): S
       const prepare = connection.prepare.bind(connection);
       const watch = (statement: Database.Statement, sql: string) => {
         for (const name of ['run', 'get', 'all'] as const) {
-          const call = statement[name].bind(statement) as (...values: unknown[]) => unknown;
+          const call: (...values: unknown[]) => unknown = statement[name].bind(statement);
           Object.defineProperty(statement, name, {
             value: (...values: unknown[]) => {
               number += 1;

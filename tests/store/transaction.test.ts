@@ -10,18 +10,9 @@ import { describe, expect, test } from 'vitest';
 import type { SqliteLibrary } from '../../src/store/connection.js';
 import { BUNDLED_LIBRARY } from '../../src/store/connection.js';
 import { StoreFault } from '../../src/usecases/ports.js';
-import {
-  cart,
-  changedCart,
-  connect,
-  demo,
-  everything,
-  freshPath,
-  NEXT_DAY,
-  open,
-  publish,
-} from './database.js';
+import { connect, everything, freshPath, open, publish } from './database.js';
 import { ioError, watchedLibrary } from './faulty-library.js';
+import { cart, changedCart, demo, NEXT_DAY } from './prepared.js';
 
 const first = cart();
 const next = changedCart();

@@ -11,7 +11,8 @@ import type { CatalogueDocument } from '../../src/domain/catalogue/document.js';
 import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
 import type { PreparedEdition } from '../../src/usecases/publish-edition.js';
 import { demoDocument } from '../memory-store.js';
-import { cart, changedCart, demo, FIRST_DAY, freshPath, open, publish } from './database.js';
+import { freshPath, open, publish } from './database.js';
+import { cart, changedCart, demo, FIRST_DAY } from './prepared.js';
 
 const sha256 = (bytes: string) => createHash('sha256').update(bytes).digest('hex');
 

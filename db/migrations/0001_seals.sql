@@ -24,6 +24,12 @@ BEGIN
 	SELECT RAISE(ABORT, 'an edition is never deleted');
 END;
 --> statement-breakpoint
+CREATE TRIGGER `offers_state_added` BEFORE INSERT ON `offers_state`
+WHEN EXISTS (SELECT 1 FROM `offers_state`)
+BEGIN
+	SELECT RAISE(ABORT, 'the counter of the offers is there already');
+END;
+--> statement-breakpoint
 CREATE TRIGGER `offers_state_changed` BEFORE UPDATE ON `offers_state`
 WHEN NEW.`number` <= OLD.`number`
 BEGIN

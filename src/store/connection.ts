@@ -17,20 +17,28 @@ import { withStoreFaults } from './store-fault.js';
 /** `create` makes the file where there is none; `read-only` changes nothing in it. */
 export type OpenMode = 'read-write' | 'read-only' | 'create';
 
+const IN_MEMORY = ':memory:';
+
 /** The binding, and what it says of itself; tests put another in its place. */
 export interface SqliteLibrary {
   open(path: string, options: Database.Options): Database.Database;
-  version(connection: Database.Database): string;
+  version(): string;
 }
 
 export const BUNDLED_LIBRARY: SqliteLibrary = {
   open: (path, options) => new Database(path, options),
-  version: (connection) => connection.prepare('SELECT sqlite_version()').pluck().get() as string,
+  version: () => {
+    const connection = new Database(IN_MEMORY);
+    try {
+      return connection.prepare('SELECT sqlite_version()').pluck().get() as string;
+    } finally {
+      connection.close();
+    }
+  },
 };
 
 /** Before it a write that meets a checkpoint can lose commits: sqlite.org/releaselog/3_51_3. */
 const OLDEST_SQLITE = '3.51.3';
-const IN_MEMORY = ':memory:';
 /** How long a writer waits for another. */
 const BUSY_MS = 5000;
 
@@ -42,14 +50,16 @@ export function openConnection(
 ): Database.Database {
   checkPath(path, mode);
   return withStoreFaults(path, () => {
+    // Before the file is opened: that alone would make one where there is none.
+    checkLibrary(library.version());
     const options = {
       readonly: mode === 'read-only',
       fileMustExist: mode !== 'create' && path !== IN_MEMORY,
       timeout: BUSY_MS,
     };
-    const connection = library.open(path, options);
+    // In full, since SQLite takes a name that begins with "file:" for more than a name.
+    const connection = library.open(path === IN_MEMORY ? path : resolve(path), options);
     try {
-      checkLibrary(library.version(connection));
       prepare(connection, path, mode);
     } catch (error) {
       connection.close();
@@ -64,6 +74,11 @@ function checkPath(path: string, mode: OpenMode): void {
     if (mode !== 'read-only') return;
     throw new StoreFault('a database in memory has nothing to read', 'name a file');
   }
+  // The binding cuts blanks off, and makes a passing database where no name is left.
+  if (path.trim() === '') throw new StoreFault('no database is named', 'name a file');
+  if (path !== path.trim()) {
+    throw new StoreFault(`"${path}" begins or ends with a blank`, 'name the file without it');
+  }
   const directory = dirname(resolve(path));
   if (!existsSync(directory)) {
     throw new StoreFault(`there is no directory ${directory}`, 'make it, or name another file');
@@ -72,9 +87,10 @@ function checkPath(path: string, mode: OpenMode): void {
     if (mode === 'create') return;
     throw new StoreFault(`there is no database ${path}`, 'name the right file, or publish into it');
   }
-  if (statSync(path).isDirectory()) {
-    throw new StoreFault(`${path} is a directory`, 'name a file in it');
-  }
+  const found = statSync(path);
+  if (found.isDirectory()) throw new StoreFault(`${path} is a directory`, 'name a file in it');
+  // Opening a pipe would wait for whoever writes into it.
+  if (!found.isFile()) throw new StoreFault(`${path} is no ordinary file`, 'name one that is');
 }
 
 function checkLibrary(version: string): void {
@@ -107,7 +123,8 @@ function prepare(connection: Database.Database, path: string, mode: OpenMode): v
   connection.pragma('trusted_schema = OFF');
   if (mode !== 'read-only') {
     makeDurable(connection, path);
-    migrate(connection, migrations);
+    // Only then, so that opening does not wait for a program that publishes.
+    if (version < migrations.length) migrate(connection, migrations);
   } else if (isEmpty) {
     throw new StoreFault(`${path} is empty`, 'publish a catalogue into it first');
   } else if (version < migrations.length) {

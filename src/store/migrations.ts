@@ -8,7 +8,7 @@
  */
 
 import { existsSync, readFileSync } from 'node:fs';
-import type Database from 'better-sqlite3';
+import Database from 'better-sqlite3';
 import { StoreFault } from '../usecases/ports.js';
 
 /** "FYNG" in ASCII, in the header of each file that is ours. */
@@ -37,6 +37,28 @@ export function shippedMigrations(): readonly string[] {
 
 export function schemaVersion(connection: Database.Database): number {
   return connection.pragma('user_version', { simple: true }) as number;
+}
+
+/**
+ * The tables, indexes and triggers of ours that are not as the migrations make them. What somebody
+ * has added, such as a view of their own, is theirs.
+ */
+export function alteredObjects(connection: Database.Database): string[] {
+  const found = new Map(schemaOf(connection));
+  const fresh = new Database(':memory:');
+  try {
+    migrate(fresh, shippedMigrations());
+    const ours = schemaOf(fresh);
+    return ours.filter(([name, sql]) => found.get(name) !== sql).map(([name]) => name);
+  } finally {
+    fresh.close();
+  }
+}
+
+/** Name and SQL of everything but SQLite's own. */
+function schemaOf(connection: Database.Database): [string, string][] {
+  const named = "SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite\\_%' ESCAPE '\\'";
+  return connection.prepare(named).raw().all() as [string, string][];
 }
 
 /** Runs the migrations that have not run: all of them, or none. Foreign keys are on afterwards. */

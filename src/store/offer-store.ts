@@ -19,6 +19,12 @@ interface OfferRow {
   readonly id: string;
   readonly part: string;
   readonly price: string;
+  readonly condition: string | null;
+  readonly stock: number | null;
+  readonly lead_days: number | null;
+  readonly supplier: string | null;
+  readonly sku: string | null;
+  readonly pack: string | null;
   readonly record: string;
 }
 
@@ -60,9 +66,9 @@ export class OfferStore {
   offers(): OfferRecord[] {
     return this.#all.all().map((row) => {
       const record = recordOf(row.record, `the offer ${row.id}`) as OfferRecord;
-      if (record.id === row.id && record.for === row.part && record.price === row.price) {
-        return record;
-      }
+      const { leadDays: lead_days, ...cells } = cellsOf(record);
+      const expected = Object.entries({ ...cells, lead_days });
+      if (expected.every(([column, cell]) => row[column as keyof OfferRow] === cell)) return record;
       throw damaged(`the offer ${row.id} does not agree with its record`);
     });
   }

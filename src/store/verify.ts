@@ -1,7 +1,8 @@
 /**
- * Compares everything that is stored with everything else: the file with itself, each edition
- * with its hash, each row with the digest that was taken of it when it was written, and the rows
- * of each edition with what this program makes of its records.
+ * Compares everything that is stored with everything else: the file with itself, its tables and
+ * seals with those of the migrations, each edition with its hash, each row with the digest that
+ * was taken of it when it was written, and the rows of each edition with what this program makes
+ * of its records.
  *
  * The last is left out for editions that another version of the program published: it may have
  * read a value differently, and its rows say how.
@@ -17,6 +18,7 @@ import { StoreFault } from '../usecases/ports.js';
 import type { EditionReader } from './edition-reader.js';
 import { livesIn } from './edition-reader.js';
 import { ALL_ENTITY_TABLES, type EntityTables, type OwnedTable } from './entity-tables.js';
+import { alteredObjects } from './migrations.js';
 import type { OfferStore } from './offer-store.js';
 import { type Cell, PreparedQuery } from './prepared-query.js';
 import { coveredColumns, Digester, digestOf } from './projection/entity-rows.js';
@@ -53,6 +55,7 @@ export function verifyStore(
 ): VerifyReport {
   const verifier = new Verifier(connection, path);
   verifier.try(() => verifier.checkFile());
+  verifier.try(() => verifier.checkSchema());
   let entities = 0;
   for (const tables of ALL_ENTITY_TABLES) {
     verifier.try(() => {
@@ -105,6 +108,12 @@ class Verifier {
     }[];
     const lost = broken.map(({ table }) => `a row of ${table} points to nothing`);
     this.disagreements.push(...said, ...lost);
+  }
+
+  /** The constraints and seals that hold all the rest. */
+  checkSchema(): void {
+    const altered = alteredObjects(this.#connection);
+    this.disagreements.push(...altered.map((name) => `${name} is not as this program made it`));
   }
 
   /** @param numbers those of the sealed editions, the newest first. */

@@ -52,7 +52,7 @@ export function ownedRows<Table extends OwnedTable['table'], Owner extends strin
   target: OwnedTable<Table, Owner>,
   rows: readonly RowOf<Table, Owner>[],
 ): OwnedRows {
-  return { in: target, rows: rows as unknown as readonly Cells[] };
+  return { in: target, rows };
 }
 
 const UNCOVERED = ['id', 'record', 'digest', 'fromEdition', 'untilEdition'];

@@ -4,7 +4,13 @@
  */
 
 import { randomUUID } from 'node:crypto';
-import { createServer, type Server, STATUS_CODES } from 'node:http';
+import {
+  createServer,
+  IncomingMessage,
+  type Server,
+  ServerResponse,
+  STATUS_CODES,
+} from 'node:http';
 import type { Duplex } from 'node:stream';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener, RequestError } from '@hono/node-server';
@@ -23,6 +29,8 @@ export interface ServerOptions {
   readonly drainMs?: number;
   /** Milliseconds that answers under way are waited for. */
   readonly deadlineMs?: number;
+  /** Milliseconds for a request to arrive whole. */
+  readonly arrivalMs?: number;
 }
 
 export interface RunningServer {
@@ -34,8 +42,11 @@ export interface RunningServer {
 
 const DEADLINE_MS = 10_000;
 
-/** Milliseconds for a request to arrive whole; a megabyte takes a slow line ten seconds. */
+/** A megabyte takes a slow line ten seconds. */
 const ARRIVAL_MS = 30_000;
+
+/** Milliseconds between looking whether a request is late. */
+const LATE_MS = 1000;
 
 /** Milliseconds between looking whether connections have become idle. */
 const LOOK_MS = 20;
@@ -48,10 +59,14 @@ export async function startServer(app: App, options: ServerOptions): Promise<Run
   const listener = getRequestListener((request) => app.fetch(request, bindings), {
     errorHandler: (error) => unreadable(error, log),
   });
-  const server = createServer(
-    { requestTimeout: ARRIVAL_MS, requireHostHeader: false },
-    (...both) => void listener(...both),
-  );
+  const arrivalMs = options.arrivalMs ?? ARRIVAL_MS;
+  const limits = {
+    requestTimeout: arrivalMs,
+    headersTimeout: arrivalMs,
+    connectionsCheckingInterval: Math.min(arrivalMs, LATE_MS),
+    requireHostHeader: false,
+  };
+  const server = createServer(limits, (...both) => void listener(...both));
   refuseEarly(server, log);
   await listening(server, port, host);
   const url = urlOf(server, host);
@@ -115,20 +130,14 @@ function unreadable(error: unknown, log: Logger): Response {
 
 function refuseEarly(server: Server, log: Logger): void {
   server.on('clientError', (error: NodeJS.ErrnoException, socket) => {
-    if (error.code === 'ECONNRESET' || !socket.writable || isAnswering(socket)) {
-      socket.destroy();
-      return;
-    }
-    const id = randomUUID();
-    const { status, headers, body } = earlyReply(
-      EARLY.get(error.code ?? '') ?? 'malformed-request',
-      id,
-    );
-    const lines = Object.entries(headers).map(([name, value]) => `${name}: ${value}\r\n`);
-    const first = `HTTP/1.1 ${status} ${STATUS_CODES[status] ?? ''}\r\n`;
-    const length = `content-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n`;
-    socket.end(`${first}${lines.join('')}${length}${body}`);
-    log.info({ method: null, route: 'none', status, requestId: id }, 'answered');
+    if (error.code === 'ECONNRESET' || !socket.writable || isAnswering(socket)) socket.destroy();
+    else refuseOn(socket, EARLY.get(error.code ?? '') ?? 'malformed-request', log);
+  });
+  // A tunnel: Node would close the connection without a word.
+  server.on('connect', (_, socket) => {
+    // Node has let go of it: an error of the line that nobody hears would end the service.
+    socket.on('error', () => socket.destroy());
+    refuseOn(socket, 'malformed-request', log);
   });
   server.on('checkExpectation', (request, response) => {
     const id = randomUUID();
@@ -138,6 +147,17 @@ function refuseEarly(server: Server, log: Logger): void {
   });
 }
 
+/** Says it and ends the connection: what would come after it cannot be told from the rest. */
+function refuseOn(socket: Duplex, code: ProblemCode, log: Logger): void {
+  const id = randomUUID();
+  const { status, headers, body } = earlyReply(code, id);
+  const lines = Object.entries(headers).map(([name, value]) => `${name}: ${value}\r\n`);
+  const first = `HTTP/1.1 ${status} ${STATUS_CODES[status] ?? ''}\r\n`;
+  const length = `content-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n`;
+  socket.end(`${first}${lines.join('')}${length}${body}`);
+  log.info({ method: null, route: 'none', status, requestId: id }, 'answered');
+}
+
 const EARLY: ReadonlyMap<string, ProblemCode> = new Map([
   ['HPE_HEADER_OVERFLOW', 'headers-too-large'],
   ['ERR_HTTP_REQUEST_TIMEOUT', 'request-timeout'],
@@ -145,11 +165,14 @@ const EARLY: ReadonlyMap<string, ProblemCode> = new Map([
 
 /**
  * Whether an answer to an earlier request of this connection is under way: a refusal would be
- * taken for it. Node keeps that answer at the socket, under a name that it does not promise.
+ * taken for it. Node keeps that answer at the socket, under a name that it does not promise. Where
+ * its request has not arrived whole and nothing of it is out, it is this very request that failed.
  */
 function isAnswering(socket: Duplex): boolean {
   const answer: unknown = Reflect.get(socket, '_httpMessage');
-  return answer !== null && answer !== undefined;
+  if (!(answer instanceof ServerResponse)) return false;
+  const request: unknown = answer.req;
+  return answer.headersSent || !(request instanceof IncomingMessage) || request.complete;
 }
 
 interface EarlyReply {

@@ -67,6 +67,81 @@ describe('what never becomes a request', () => {
     expect(rig.lines.at(-1)).toMatchObject({ status, requestId: problem.instance });
   });
 
+  const json = 'POST /v1/inspect HTTP/1.1\r\nhost: x\r\ncontent-type: application/json\r\n';
+  const late: readonly (readonly [string, string, number, ProblemCode])[] = [
+    ['a tunnel', `CONNECT x:1 HTTP/1.1\r\n${close}`, 400, 'malformed-request'],
+    ['TLS', '\u0016\u0003\u0001\u0000\u0005\u0001', 400, 'malformed-request'],
+    ['the preface of HTTP/2', 'PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n', 400, 'malformed-request'],
+    [
+      'two lengths',
+      `${json}content-length: 2\r\ntransfer-encoding: chunked\r\n\r\n`,
+      400,
+      'malformed-request',
+    ],
+    [
+      'a chunk of no size',
+      `${json}transfer-encoding: chunked\r\n\r\nzz\r\n`,
+      400,
+      'malformed-request',
+    ],
+    [
+      'a control character in the URL',
+      `GET /v1/fit\u0000 HTTP/1.1\r\n${close}`,
+      400,
+      'malformed-request',
+    ],
+    ['a URL that is none', `GET ? HTTP/1.1\r\n${close}`, 400, 'malformed-request'],
+    ['nothing, for too long', '', 408, 'request-timeout'],
+    ['headers that stop half-way', 'GET /livez HTTP/1.1\r\nhost: x\r\n', 408, 'request-timeout'],
+    ['a body that stops half-way', `${json}content-length: 99\r\n\r\n{`, 408, 'request-timeout'],
+  ];
+
+  test.each(late)('%s', async (_, bytes, status, code) => {
+    const { server } = await serve({ arrivalMs: 200 });
+    const answer = parts(await raw(server, bytes));
+    const problem = problemSchema.parse(JSON.parse(answer.body));
+    expect([answer.status, problem.status, problem.code]).toEqual([status, status, code]);
+    expect(answer.headers).toContain('content-type: application/problem+json');
+    expect(answer.headers).toContain('connection: close');
+  });
+
+  test('garbage behind a question is not taken for its answer', async () => {
+    const { server } = await serve();
+    const good = 'GET /livez HTTP/1.1\r\nhost: x\r\n\r\n';
+    const text = await raw(server, `${good}garbage\r\n\r\n`);
+    expect(text).not.toMatch(/^HTTP\/1\.1 400/);
+    expect((await fetch(`${server.url}/livez`)).status).toBe(200);
+  });
+
+  test('a tunnel whose client is gone at once does not end the service', async () => {
+    const { server } = await serve();
+    const { hostname, port } = new URL(server.url);
+    for (let again = 0; again < 20; again += 1) {
+      const socket = connect(Number(port), hostname, () => {
+        socket.write('CONNECT x:1 HTTP/1.1\r\nhost: x\r\n\r\n');
+        socket.resetAndDestroy();
+      });
+      socket.on('error', () => socket.destroy());
+    }
+    await sleep(100);
+    expect((await fetch(`${server.url}/livez`)).status).toBe(200);
+  });
+
+  test('a body that is too large is refused before it has come', async () => {
+    const { server } = await serve();
+    const announced = await raw(server, `${json}content-length: 99999999999\r\n\r\n`);
+    expect(parts(announced).status).toBe(413);
+    const piece = `20000\r\n${'x'.repeat(0x20000)}\r\n`;
+    const streamed = await raw(
+      server,
+      `${json}transfer-encoding: chunked\r\n\r\n${piece.repeat(9)}`,
+    );
+    expect([parts(streamed).status, JSON.parse(parts(streamed).body)]).toEqual([
+      413,
+      expect.objectContaining({ code: 'body-too-large', limit: 1_000_000 }),
+    ]);
+  });
+
   test('an expectation that nobody meets', async () => {
     const { server } = await serve();
     const bytes = `GET /livez HTTP/1.1\r\nexpect: a-miracle\r\n${close}`;

@@ -4,10 +4,13 @@
  * `JSON.parse` would silently drop the first, and `__proto__`, which checkers pass over.
  */
 
+import { MOST_LISTED } from '../domain/catalogue/faults.js';
+import { echo, pointerTo } from './json-pointer.js';
+
 export interface JsonFault {
   /** RFC 6901 pointer. */
   readonly pointer: string;
-  readonly code: 'repeated-name' | 'reserved-name' | 'too-deep';
+  readonly code: 'repeated-name' | 'reserved-name' | 'too-deep' | 'too-many';
   readonly text: string;
 }
 
@@ -20,15 +23,22 @@ export interface JsonStop {
 }
 
 export type ReadJson =
-  | { readonly isJson: true; readonly value: unknown; readonly faults: readonly JsonFault[] }
+  | {
+      readonly isJson: true;
+      readonly value: unknown;
+      /** The first that were found, `MOST_LISTED` at most. */
+      readonly faults: readonly JsonFault[];
+    }
   | { readonly isJson: false; readonly stop: JsonStop };
 
 /** Deeper than any question or document is; a text that goes on inside is read, and faulted. */
 const DEEPEST = 32;
 
-export function readJson(text: string): ReadJson {
+/** More than `mostValues` values, those in lists and objects too, are a fault of the whole. */
+export function readJson(text: string, mostValues = Number.POSITIVE_INFINITY): ReadJson {
   const scan = new Scan(text);
   const stop = scan.run();
+  if (scan.values > mostValues) scan.tellTooMany(mostValues);
   if (stop !== null) return { isJson: false, stop: stopAt(text, stop) };
   return { isJson: true, value: JSON.parse(text) as unknown, faults: scan.faults };
 }
@@ -70,6 +80,8 @@ interface Frame {
 /** The grammar of RFC 8259, without recursion, so that no depth overflows the stack. */
 class Scan {
   readonly faults: JsonFault[] = [];
+  /** Arrays and objects are values, and so is what is in them. */
+  values = 0;
   readonly #text: string;
   readonly #open: Frame[] = [];
   #at = 0;
@@ -88,9 +100,16 @@ class Scan {
     return this.#at === this.#text.length ? null : this.#stop('the end of the document');
   }
 
+  /** The first of all faults, since whoever mends that looks at a new text. */
+  tellTooMany(most: number): void {
+    const text = `There are more than ${most} values in it.`;
+    this.faults.unshift({ pointer: '', code: 'too-many', text });
+  }
+
   /** A scalar, or the beginning of an array or object up to its first value. */
   #value(): Stop | null {
     for (;;) {
+      this.values += 1;
       this.#skip(SPACE);
       if (this.#take('{')) {
         if (this.#take('}')) return null;
@@ -136,7 +155,7 @@ class Scan {
     if (frame !== undefined) {
       frame.step = name;
       if (frame.names?.has(name) === true) {
-        const text = `"${name}" stands here twice; only one of the two would count.`;
+        const text = `"${echo(name)}" stands here twice; only one of the two would count.`;
         this.#fault('repeated-name', text);
       }
       if (name === '__proto__') this.#fault('reserved-name', '"__proto__" is the name of nothing.');
@@ -150,21 +169,13 @@ class Scan {
     this.#open.push(frame);
     if (this.#open.length !== DEEPEST + 1 || this.#isTooDeep) return;
     this.#isTooDeep = true;
-    this.faults.push({
-      pointer: this.#pointer(this.#open.slice(0, -1)),
-      code: 'too-deep',
-      text: `Nothing is nested more than ${DEEPEST} deep.`,
-    });
+    const text = `Nothing is nested more than ${DEEPEST} deep.`;
+    this.#fault('too-deep', text, this.#open.slice(0, -1));
   }
 
-  #fault(code: JsonFault['code'], text: string): void {
-    this.faults.push({ pointer: this.#pointer(this.#open), code, text });
-  }
-
-  #pointer(frames: readonly Frame[]): string {
-    return frames
-      .map(({ step }) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`)
-      .join('');
+  #fault(code: JsonFault['code'], text: string, around: readonly Frame[] = this.#open): void {
+    if (this.faults.length === MOST_LISTED) return;
+    this.faults.push({ pointer: pointerTo(around.map(({ step }) => step)), code, text });
   }
 
   #take(sign: string): boolean {

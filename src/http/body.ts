@@ -2,17 +2,26 @@
  * Reads the body of a question: JSON in UTF-8, at most one megabyte, nothing else.
  */
 
+import { pointerTo } from '../contract/json-pointer.js';
 import { readJson } from '../contract/json-text.js';
 import type { FaultWire } from '../contract/problem.js';
-import type { Place, ReadFields } from './form.js';
+import { formRefusal, type Place, type ReadFields } from './form.js';
 import { BODY_LIMIT, Refusal } from './problem.js';
+
+/** Several times as many as a question has that names every place and writes out two faces. */
+const MOST_VALUES = 5000;
 
 /** Throws `Refusal` where there is no JSON to be had; what it says is for the schema. */
 export async function readBody(request: Request): Promise<ReadFields> {
   checkMediaType(request.headers);
   const text = decode(await bytesOf(request));
-  const read = readJson(text);
-  if (read.isJson) return { value: read.value, faults: read.faults };
+  const read = readJson(text, MOST_VALUES);
+  if (read.isJson) {
+    const [first] = read.faults;
+    // Not held against the schema: that would be the work that the limit is there to spare.
+    if (first?.code === 'too-many') throw formRefusal([first]);
+    return { value: read.value, faults: read.faults };
+  }
   const { offset, line, column, text: said } = read.stop;
   const detail = `The body is no JSON: at line ${line}, column ${column}, ${said}.`;
   const fault: FaultWire = { code: 'malformed-json', text: `At position ${offset}: ${said}.` };
@@ -82,8 +91,7 @@ function decode(bytes: Uint8Array): string {
 
 /** RFC 6901 pointer to a field of the body. */
 export function pointerAt(path: readonly PropertyKey[]): Place {
-  const steps = path.map((step) => String(step).replaceAll('~', '~0').replaceAll('/', '~1'));
-  return { pointer: steps.map((step) => `/${step}`).join('') };
+  return { pointer: pointerTo(path) };
 }
 
 /** The same for the names by which use-cases call fields: `with.clutch`, `adapters.0`. */

@@ -3,9 +3,10 @@
  * parameter or field, what it is instead.
  */
 
+import { echo } from '../contract/json-pointer.js';
 import type { z } from '../contract/openapi-zod.js';
 import type { FaultWire } from '../contract/problem.js';
-import { Refusal } from './problem.js';
+import { MOST_FAULTS, Refusal } from './problem.js';
 
 export type Place = Pick<FaultWire, 'pointer' | 'parameter'>;
 export type PathPlace = (path: readonly PropertyKey[]) => Place;
@@ -15,12 +16,6 @@ export interface ReadFields {
   /** Faults that were found before the schema was asked. */
   readonly faults: readonly FaultWire[];
 }
-
-/** So many faults of one request are told; the first ones help, a million would not. */
-const MOST_FAULTS = 50;
-
-/** Longest name that is repeated to whoever sent it. */
-const LONGEST_ECHO = 64;
 
 /** The question, or a `Refusal` that names every fault. */
 export function checkForm<Schema extends z.ZodType>(
@@ -38,14 +33,15 @@ export function formRefusal(faults: readonly FaultWire[]): Refusal {
   const [first] = faults;
   const where = first?.parameter ?? first?.pointer ?? '';
   const others = faults.length - 1;
-  const more = others === 0 ? '' : ` And ${others} more fault${others === 1 ? '' : 's'}.`;
-  const detail = `${where === '' ? '' : `${echo(where)}: `}${first?.text ?? ''}${more}`;
-  return new Refusal('invalid-request', detail, { faults: faults.slice(0, MOST_FAULTS) });
+  const detail = `${where === '' ? '' : `${echo(where)}: `}${first?.text ?? ''}${moreOf(others)}`;
+  return new Refusal('invalid-request', detail, { faults });
 }
 
-/** A name as it was sent, cut where it is long. */
-export function echo(name: string): string {
-  return name.length <= LONGEST_ECHO ? name : `${name.slice(0, LONGEST_ECHO)}…`;
+/** The exact number only where all are told: beyond that, not every one is looked for. */
+function moreOf(others: number): string {
+  if (others === 0) return '';
+  if (others >= MOST_FAULTS) return ` And more than ${MOST_FAULTS - 1} others.`;
+  return ` And ${others} more fault${others === 1 ? '' : 's'}.`;
 }
 
 type Issue = z.core.$ZodIssue;

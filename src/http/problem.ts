@@ -44,6 +44,9 @@ export const BODY_LIMIT = 1_000_000;
 /** Bytes of path and query that are read; what integrators can count on (RFC 9110 asks 8000). */
 export const URL_LIMIT = 8192;
 
+/** So many faults of one request are told; the first ones help, a million would not. */
+export const MOST_FAULTS = 50;
+
 export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
   'invalid-request': {
     status: 400,
@@ -264,7 +267,7 @@ export function problemOf(refusal: Refusal, instance: string): ProblemWire {
     code,
     retry,
     instance,
-    errors: [...faults],
+    errors: faults.slice(0, MOST_FAULTS),
     ...(limit === null ? {} : { limit }),
   };
 }

@@ -5,6 +5,7 @@
  * The text is taken apart here and not by `URLSearchParams`, which takes `%ff` for a letter.
  */
 
+import { echo } from '../contract/json-pointer.js';
 import {
   NO_PARAMETERS,
   type ParameterGroup,
@@ -13,7 +14,7 @@ import {
 } from '../contract/parameters.js';
 import type { FaultWire } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
-import { echo, formRefusal, type Place, type ReadFields } from './form.js';
+import { formRefusal, type Place, type ReadFields } from './form.js';
 
 export interface ReadQuery extends ReadFields {
   /** Names and values as they stood there, decoded. */

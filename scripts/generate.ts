@@ -31,7 +31,8 @@ export async function contracts(): Promise<ReadonlyMap<string, string>> {
     const digest = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
     publishEdition({ store, clock: () => PUBLISHED_AT }, prepareEdition(raw, digest), null);
     const log = pino({ level: 'silent' });
-    const app = createApp({ library: new Library(store), log, config: { corsOrigins: [] } });
+    const config = { corsOrigins: [], answerCacheBytes: 0 };
+    const app = createApp({ library: new Library(store), log, config });
     const examples: Example[] = [];
     for (const request of EXAMPLE_REQUESTS) {
       examples.push({ ...request, answer: await answerOf(app, request) });

@@ -12,6 +12,8 @@ export interface Config {
   /** Origins of pages that may read answers in a browser; none where it is empty. */
   readonly corsOrigins: readonly string[];
   readonly logLevel: LogLevel;
+  /** Bytes of answers that are kept in memory to be given again; 0 keeps none. */
+  readonly answerCacheBytes: number;
 }
 
 /** The levels of pino, the most talkative first. */
@@ -35,6 +37,7 @@ const DEFAULTS: Config = {
   database: './faying.sqlite',
   corsOrigins: [],
   logLevel: 'info',
+  answerCacheBytes: 64_000_000,
 };
 
 type Environment = Readonly<Record<string, string | undefined>>;
@@ -56,6 +59,7 @@ export function readConfig(env: Environment): Config {
     database: read('FAYING_DATABASE', DEFAULTS.database, (path) => path),
     corsOrigins: read('FAYING_CORS_ORIGINS', DEFAULTS.corsOrigins, originsOf),
     logLevel: read('FAYING_LOG_LEVEL', DEFAULTS.logLevel, levelOf),
+    answerCacheBytes: read('FAYING_ANSWER_CACHE_BYTES', DEFAULTS.answerCacheBytes, bytesOf),
   };
   if (faults.length > 0) throw new ConfigFault(faults);
   Object.freeze(config.corsOrigins);
@@ -66,6 +70,7 @@ const MEANT: Readonly<Record<string, string>> = {
   FAYING_PORT: 'a port from 0 to 65535',
   FAYING_HOST: 'a host name or address without a port',
   FAYING_CORS_ORIGINS: 'a list of origins such as https://shop.example, with commas between',
+  FAYING_ANSWER_CACHE_BYTES: 'a number of bytes, at most 12 digits; 0 keeps no answers',
   FAYING_LOG_LEVEL: `one of ${LOG_LEVELS.join(', ')}`,
 };
 
@@ -88,6 +93,10 @@ function originsOf(text: string): readonly string[] | null {
 /** As a browser sends it: scheme, host and port, and nothing after them. */
 function isOrigin(text: string): boolean {
   return /^https?:\/\//.test(text) && URL.canParse(text) && new URL(text).origin === text;
+}
+
+function bytesOf(text: string): number | null {
+  return /^\d{1,12}$/.test(text) ? Number(text) : null;
 }
 
 function levelOf(text: string): LogLevel | null {

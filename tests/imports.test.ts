@@ -58,7 +58,7 @@ const layers: readonly Layer[] = [
   {
     of: /^src\/http\//,
     files: [/^src\/http\//, usecases, contract],
-    packages: [builtIn, /^hono(\/|$)/, /^@hono\//, /^pino$/],
+    packages: [builtIn, /^hono(\/|$)/, /^@hono\//, /^pino$/, /^lru-cache$/],
   },
   {
     of: /^src\/cli\//,

@@ -3,22 +3,23 @@
  * which language, for how long it holds, and by which validator it is known again.
  *
  * The validator is made from the edition, the program, the question and the language before any
- * work is done: all that an answer depends on. So a question that is asked again costs nothing.
+ * work is done: all that an answer depends on. So a client that asks again costs nothing, nor does
+ * another one that asks the same.
  */
 
-import { hash } from 'node:crypto';
-import { ENGINE_VERSION } from '../contract/answer-head.js';
 import { languageFor } from '../contract/language.js';
+import type { Library } from '../usecases/library.js';
 import type { EditionHead } from '../usecases/ports.js';
-import { type Exchange, type Headers, jsonReply, vary } from './exchange.js';
+import { type Exchange, type Headers, JSON_TYPE, jsonReply, vary } from './exchange.js';
 import { wishedLanguage } from './negotiation.js';
 import { canonicalSearch, type Pair } from './query.js';
+import { keyOf, ordered } from './question-key.js';
 import type { Service } from './service.js';
 
 /** A pinned answer changes only with the program, so a day. */
 const PINNED = 'public, max-age=86400';
 /** The newest edition may be another one in half a minute. */
-export const FLOATING = 'public, max-age=30, stale-while-revalidate=300';
+export const FLOATING = 'public, max-age=30, stale-while-revalidate=300, stale-if-error=86400';
 
 export interface Asked {
   readonly edition?: number | undefined;
@@ -32,39 +33,67 @@ export interface Settled {
 }
 
 export function settle({ library }: Service, { request }: Exchange, asked: Asked): Settled {
-  const { head } = library.edition(asked.edition ?? null);
+  // The head alone: an edition that is not at hand is loaded where something is judged.
+  const head = library.head(asked.edition ?? null);
   const wished =
     asked.lang === undefined ? null : (languageFor(asked.lang) ?? wishedLanguage(null));
   return { head, lang: wished ?? wishedLanguage(request.headers.get('accept-language')) };
 }
 
+/** What is asked of which use-case. */
+export interface Question<Input extends object> {
+  /** The path in the contract, however the client spelt it. */
+  readonly path: string;
+  readonly input: Input;
+  readonly judge: (library: Library, input: Input) => object;
+}
+
 /** An answer to a question in a URL: not even judged where the client has it already. */
-export function answerAt(
+export function answerAt<Input extends object>(
+  service: Service,
   exchange: Exchange,
   { head, lang }: Settled,
   asked: Asked & { readonly pairs: readonly Pair[] },
-  judge: () => object,
+  question: Question<Input>,
 ): Response {
+  const { key, text } = answerTo(service, head, question);
   const search = canonicalSearch(asked.pairs, { edition: head.number, lang });
-  const etag = etagOf([head.hash, ENGINE_VERSION, exchange.path, search]);
   const headers = {
     ...editionHeaders(head, lang),
     'cache-control': asked.edition === undefined ? FLOATING : PINNED,
-    'content-location': `${exchange.path}?${search}`,
-    etag,
+    'content-location': `${question.path}?${search}`,
+    etag: etagOf(key),
     ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),
   };
-  return unlessKnown(exchange, headers, () => JSON.stringify(judge()));
+  return unlessKnown(exchange, headers, text);
 }
 
-/** An answer to a question in a body, which no cache keeps. */
-export function answerTo(
+/** An answer to a question in a body, which no cache on the way keeps. */
+export function answerIn<Input extends object>(
+  service: Service,
   exchange: Exchange,
   { head, lang }: Settled,
-  judge: () => object,
+  question: Question<Input>,
 ): Response {
+  const { text } = answerTo(service, head, question);
   const headers = { ...editionHeaders(head, lang), 'cache-control': 'no-store' };
-  return jsonReply(exchange, JSON.stringify(judge()), headers);
+  return jsonReply(exchange, text(), headers);
+}
+
+interface Answer {
+  readonly key: string;
+  /** Judges where the answer is not at hand. */
+  readonly text: () => string;
+}
+
+function answerTo<Input extends object>(
+  { answers, library }: Service,
+  { hash: editionHash }: EditionHead,
+  { path, input: unordered, judge }: Question<Input>,
+): Answer {
+  const input = ordered(unordered);
+  const key = keyOf({ editionHash, path, mediaType: JSON_TYPE, input });
+  return { key, text: () => answers.text(key, () => JSON.stringify(judge(library, input))) };
 }
 
 /** The body, or 304 where the client says that it has this very answer. */
@@ -85,8 +114,8 @@ function unchanged(exchange: Exchange, headers: Headers): Response {
 }
 
 /** A strong validator: 128 bits of a digest of everything that decides the bytes. */
-export function etagOf(parts: readonly string[]): string {
-  return `"${hash('sha256', JSON.stringify(parts), 'base64url').slice(0, 22)}"`;
+export function etagOf(digest: string): string {
+  return `"${digest.slice(0, 22)}"`;
 }
 
 function editionHeaders({ number }: EditionHead, lang: string): Headers {

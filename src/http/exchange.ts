@@ -79,11 +79,14 @@ export function vary(exchange: Exchange, names: readonly string[] = []): Headers
   return all.length === 0 ? {} : { vary: all.join(', ') };
 }
 
+/** The form of all answers; a question in a body has it too. */
+export const JSON_TYPE = 'application/json';
+
 /** An answer in JSON. The headers are set here and never after, which halves hono's work. */
 export function jsonReply(exchange: Exchange, body: string, headers: Headers): Response {
   return new Response(body, {
     status: 200,
-    headers: { 'content-type': 'application/json', ...exchange.headers, ...headers },
+    headers: { 'content-type': JSON_TYPE, ...exchange.headers, ...headers },
   });
 }
 

@@ -7,6 +7,7 @@ import { checkFit } from '../usecases/check-fit.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
 import { mateFaces } from '../usecases/mate-faces.js';
+import { AnswerCache } from './answer-cache.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
 export const USE_CASES = { checkFit, inspectVehicle, mateFaces } as const;
@@ -15,6 +16,8 @@ export type UseCases = typeof USE_CASES;
 export interface ServiceConfig {
   /** Origins of pages that may read answers in a browser; empty turns CORS off. */
   readonly corsOrigins: readonly string[];
+  /** Bytes of answers that are kept to be given again; 0 keeps none. */
+  readonly answerCacheBytes: number;
 }
 
 export interface ServiceDeps {
@@ -27,13 +30,14 @@ export interface ServiceDeps {
   readonly newRequestId?: () => string;
 }
 
-export type Service = Required<ServiceDeps>;
+export type Service = Required<ServiceDeps> & { readonly answers: AnswerCache };
 
 export function serviceOf(deps: ServiceDeps): Service {
   return {
     useCases: USE_CASES,
     stopwatch: () => performance.now(),
     newRequestId: () => crypto.randomUUID(),
+    answers: new AnswerCache(deps.config.answerCacheBytes),
     ...deps,
   };
 }

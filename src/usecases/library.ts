@@ -30,6 +30,11 @@ export class Library {
 
   /** The newest edition where `number` is null. Throws `QuestionError` where there is none. */
   edition(number: number | null): Edition {
+    return this.#keep(this.head(number));
+  }
+
+  /** The same, without loading it. */
+  head(number: number | null): EditionHead {
     const head = number === null ? this.#store.latest() : this.#store.edition(number);
     if (head === null && number === null) {
       throw new QuestionError('no-edition', 'Nothing has been published yet.');
@@ -39,7 +44,7 @@ export class Library {
       const fault = { at: 'edition', code: 'unknown-edition', text };
       throw new QuestionError('unknown-edition', text, [fault]);
     }
-    return this.#keep(head);
+    return head;
   }
 
   editions(): readonly EditionHead[] {

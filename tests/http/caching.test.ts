@@ -127,7 +127,7 @@ describe('where and for how long', () => {
     const { client } = rigOf();
     const floating = (await client.get(FIT)).headers['cache-control'];
     const pinned = (await client.get(`${FIT}&edition=1`)).headers['cache-control'];
-    expect(floating).toBe('public, max-age=30, stale-while-revalidate=300');
+    expect(floating).toBe('public, max-age=30, stale-while-revalidate=300, stale-if-error=86400');
     expect(pinned).toBe('public, max-age=86400');
   });
 

@@ -6,6 +6,8 @@
 import { createAdaptorServer } from '@hono/node-server';
 import { type Logger, pino } from 'pino';
 import supertest from 'supertest';
+import { expect } from 'vitest';
+import { problemSchema } from '../../src/contract/problem.js';
 import { createApp } from '../../src/http/app.js';
 import type { App } from '../../src/http/mount.js';
 import { USE_CASES, type UseCases } from '../../src/http/service.js';
@@ -31,11 +33,14 @@ export interface RigOptions {
   readonly documents?: readonly unknown[];
   readonly store?: EditionStore;
   readonly corsOrigins?: readonly string[];
+  /** None are kept where left out, so that each question is judged. */
+  readonly answerCacheBytes?: number;
   readonly useCases?: Partial<UseCases>;
 }
 
 export function rigOf(options: RigOptions = {}): Rig {
-  const { documents = [CART], store = new MemoryStore(), corsOrigins = [], useCases } = options;
+  const { documents = [CART], store = new MemoryStore(), useCases } = options;
+  const { corsOrigins = [], answerCacheBytes = 0 } = options;
   for (const document of documents) publish(store, document);
   const lines: Record<string, unknown>[] = [];
   const log: Logger = pino(
@@ -59,7 +64,8 @@ export function rigOf(options: RigOptions = {}): Rig {
     },
   };
   const library = new Library(store);
-  const app = createApp({ library, log, config: { corsOrigins }, useCases: counted });
+  const config = { corsOrigins, answerCacheBytes };
+  const app = createApp({ library, log, config, useCases: counted });
   const client = supertest(createAdaptorServer({ fetch: app.fetch }));
   return { app, client, store, judged, lines, log };
 }
@@ -81,4 +87,12 @@ export const FIT = '/v1/fit?vehicle=cart-1&part=box-c';
 /** The body of an answer, whatever media type it says it has. */
 export function json(response: { readonly text: string }): Record<string, unknown> {
   return JSON.parse(response.text) as Record<string, unknown>;
+}
+
+/** The problem that an answer is, and how many characters it has. */
+export async function refused(response: Response) {
+  const text = await response.text();
+  const problem = problemSchema.parse(JSON.parse(text));
+  expect(response.headers.get('content-type')).toBe('application/problem+json');
+  return { ...problem, size: text.length };
 }

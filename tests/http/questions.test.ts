@@ -73,7 +73,7 @@ describe('does this part fit this vehicle?', () => {
     });
   });
 
-  test('what a question leaves out is said to be left out', async () => {
+  test('what a question leaves out is filled in, or said to be left out', async () => {
     const bare = {
       edition: 1,
       lang: 'en',
@@ -86,7 +86,7 @@ describe('does this part fit this vehicle?', () => {
       torque: null,
       use: null,
       ignorePresent: false,
-      changes: null,
+      changes: 'no',
     };
     expect(await fitInput({ search: 'vehicle=cart-1&part=box-b' })).toEqual(bare);
     expect(await fitInput({ body: { vehicle: 'cart-1', part: 'box-b' } })).toEqual(bare);

@@ -7,6 +7,7 @@ import { etagOf, unlessKnown } from '../asked.js';
 import { type Exchange, vary } from '../exchange.js';
 import { type App, mount } from '../mount.js';
 import { refuseParameters } from '../query.js';
+import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
 export const DOCUMENT_PATH = '/openapi.json';
@@ -20,7 +21,7 @@ export function mountDocument(app: App, service: Service): void {
     refuseParameters(exchange.search);
     if (read === null) {
       const text = readFileSync(FILE, 'utf8');
-      read = { text, etag: etagOf([text]) };
+      read = { text, etag: etagOf(digestOf([text])) };
     }
     const { text, etag } = read;
     const headers = { 'cache-control': 'public, max-age=300', etag, ...vary(exchange) };

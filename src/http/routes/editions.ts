@@ -9,10 +9,13 @@ import { etagOf, FLOATING, unlessKnown } from '../asked.js';
 import { type Exchange, vary } from '../exchange.js';
 import { type App, mount } from '../mount.js';
 import { refuseParameters } from '../query.js';
+import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
+const { path } = listEditionsOperation;
+
 export function mountEditions(app: App, service: Service): void {
-  mount(app, service, listEditionsOperation.path, {
+  mount(app, service, path, {
     mediaType: 'application/json',
     get: { placeOf: null, answer: (exchange) => listEditions(exchange, service) },
   });
@@ -23,7 +26,8 @@ function listEditions(exchange: Exchange, { library }: Service): Response {
   const heads = library.editions();
   const [newest] = heads;
   // Editions are only ever added, so the newest one says which there are.
-  const etag = etagOf([newest?.hash ?? '', ENGINE_VERSION, exchange.path, String(heads.length)]);
+  const parts = [newest?.hash ?? '', ENGINE_VERSION, path, String(heads.length)];
+  const etag = etagOf(digestOf(parts));
   const headers = { 'cache-control': FLOATING, etag, ...vary(exchange) };
   const named = newest === undefined ? {} : { 'faying-edition': String(newest.number) };
   return unlessKnown(exchange, { ...headers, ...named }, () => {

@@ -4,7 +4,7 @@
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
 import type { FitInput } from '../../usecases/check-fit.js';
-import { answerAt, answerTo, type Settled, settle } from '../asked.js';
+import { answerAt, answerIn, type Question, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
@@ -30,9 +30,8 @@ function checkFit(exchange: Exchange, service: Service): Response {
   const read = readQuery(exchange.search, query);
   const question = checkForm(fitQuestionSchema, read, (at) => parameterAt(at, query));
   const settled = settle(service, exchange, question);
-  return answerAt(exchange, settled, { ...question, pairs: read.pairs }, () =>
-    service.useCases.checkFit(service.library, inputOf(question, settled)),
-  );
+  const asked = { ...question, pairs: read.pairs };
+  return answerAt(service, exchange, settled, asked, questionOf(question, settled, service));
 }
 
 async function askFit(exchange: Exchange, service: Service): Promise<Response> {
@@ -40,9 +39,15 @@ async function askFit(exchange: Exchange, service: Service): Promise<Response> {
   const read = await readBody(exchange.request);
   const question = checkForm(fitQuestionSchema, read, pointerAt);
   const settled = settle(service, exchange, question);
-  return answerTo(exchange, settled, () =>
-    service.useCases.checkFit(service.library, inputOf(question, settled)),
-  );
+  return answerIn(service, exchange, settled, questionOf(question, settled, service));
+}
+
+function questionOf(
+  question: FitQuestion,
+  settled: Settled,
+  { useCases }: Service,
+): Question<FitInput> {
+  return { path, input: inputOf(question, settled), judge: useCases.checkFit };
 }
 
 function inputOf(question: FitQuestion, settled: Settled): FitInput {
@@ -52,6 +57,6 @@ function inputOf(question: FitQuestion, settled: Settled): FitInput {
     part,
     position: position ?? null,
     with: companions ?? {},
-    changes: changes ?? null,
+    changes: changes ?? 'no',
   };
 }

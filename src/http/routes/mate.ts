@@ -2,6 +2,7 @@
  * Do these two faces meet? In a URL, or in a body.
  */
 
+import { nearestTo } from '../../contract/json-pointer.js';
 import {
   type MateQuestion,
   mateFacesOperation,
@@ -9,7 +10,7 @@ import {
   mateUrlQuestionSchema,
 } from '../../contract/mate.js';
 import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
-import { answerAt, answerTo, type Settled, settle } from '../asked.js';
+import { answerAt, answerIn, type Question, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm, type Place } from '../form.js';
@@ -34,9 +35,8 @@ function mateFaces(exchange: Exchange, service: Service): Response {
   const read = readQuery(exchange.search, query);
   const question = checkForm(mateUrlQuestionSchema, read, (at) => parameterAt(at, query));
   const settled = settle(service, exchange, question);
-  return answerAt(exchange, settled, { ...question, pairs: read.pairs }, () =>
-    service.useCases.mateFaces(service.library, inputOf(question, settled)),
-  );
+  const asked = { ...question, pairs: read.pairs };
+  return answerAt(service, exchange, settled, asked, questionOf(question, settled, service));
 }
 
 async function askMate(exchange: Exchange, service: Service): Promise<Response> {
@@ -44,9 +44,15 @@ async function askMate(exchange: Exchange, service: Service): Promise<Response> 
   const read = await readBody(exchange.request);
   const question = checkForm(mateQuestionSchema, read, pointerAt);
   const settled = settle(service, exchange, question);
-  return answerTo(exchange, settled, () =>
-    service.useCases.mateFaces(service.library, inputOf(question, settled)),
-  );
+  return answerIn(service, exchange, settled, questionOf(question, settled, service));
+}
+
+function questionOf(
+  question: MateQuestion,
+  settled: Settled,
+  { useCases }: Service,
+): Question<MateInput> {
+  return { path, input: inputOf(question, settled), judge: useCases.mateFaces };
 }
 
 function inputOf(question: MateQuestion, { head, lang }: Settled): MateInput {
@@ -69,7 +75,7 @@ function endOf(end: MateQuestion['a']): MateEndInput {
 /** The use-case calls an end `a`, its face `a.face`, and points into a face that is written out. */
 function placeInBody(at: string): Place {
   const inside = /^\/([ab])\/interface(.*)$/.exec(at);
-  if (inside !== null) return { pointer: `/${inside[1]}/inline${inside[2]}` };
+  if (inside !== null) return { pointer: nearestTo(`/${inside[1]}/inline${inside[2]}`) };
   if (at === 'a' || at === 'b') return { pointer: `/${at}/part` };
   return pointerCalled(at.replace(/^([ab])\.face$/, '$1.interface'));
 }

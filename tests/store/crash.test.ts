@@ -16,6 +16,7 @@ import { BUNDLED_LIBRARY, type SqliteLibrary } from '../../src/store/connection.
 import { everything, freshPath, open, publish } from './database.js';
 import { watchedLibrary } from './faulty-library.js';
 import { cart, changedCart, demo, NEXT_DAY } from './prepared.js';
+import { copyOfSeed, seed } from './some-files.js';
 
 const program = fileURLToPath(new URL('crash-publisher.ts', import.meta.url));
 const first = cart();
@@ -24,22 +25,7 @@ const next = changedCart();
 /** The log holds what is not yet in the database itself. */
 const logOf = (path: string) => `${path}-wal`;
 
-function published(): string {
-  const path = freshPath();
-  const store = open(path);
-  publish(store, first);
-  store.close();
-  return path;
-}
-
-const seed = published();
 const before = everything(seed);
-
-function copyOfSeed(): string {
-  const path = freshPath();
-  copyFileSync(seed, path);
-  return path;
-}
 
 /** What lies on the disk of a database that is in use; the memory that it shares is lost. */
 function imageOf(path: string): string {

@@ -4,7 +4,6 @@
  * at every page; the commit itself is refused.
  */
 
-import { copyFileSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import type { SqliteLibrary } from '../../src/store/connection.js';
@@ -13,27 +12,12 @@ import { StoreFault } from '../../src/usecases/ports.js';
 import { connect, everything, freshPath, open, publish } from './database.js';
 import { ioError, watchedLibrary } from './faulty-library.js';
 import { cart, changedCart, demo, NEXT_DAY } from './prepared.js';
+import { copyOfSeed, seed } from './some-files.js';
 
 const first = cart();
 const next = changedCart();
 
-/** A database with one edition, closed. */
-function published(): string {
-  const path = freshPath();
-  const store = open(path);
-  publish(store, first);
-  store.close();
-  return path;
-}
-
-const seed = published();
 const before = everything(seed);
-
-function copyOfSeed(): string {
-  const path = freshPath();
-  copyFileSync(seed, path);
-  return path;
-}
 
 /** What is in a database after the next edition was published without any fault. */
 function afterNext(): Record<string, unknown[]> {

@@ -41,25 +41,38 @@ export function compileFace(
           ([own, place]) => new Map([...common, ...read(own, place)]),
         );
   const alternatives = spelledOut(recorded);
+  if (alternatives === null) {
+    const text = `With the sizes to choose among, these are more than ${MOST_ALTERNATIVES} ways.`;
+    list.fault(at(pointer, 'alternatives'), 'too-many-alternatives', text);
+    return null;
+  }
   const isOptional = raw.optional ?? false;
   return { name, isOptional, isAbsent: false, kind, side, alternatives, evidence };
 }
 
+/** More ways in which one face can be are not tried. */
+const MOST_ALTERNATIVES = 100;
+
 /**
  * Alternatives without a set in them: one that lets one choose among sizes is as many
- * alternatives. A set that all of them share is a choice beside them, and stays.
+ * alternatives. A set that all of them share is a choice beside them, and stays. Null where
+ * that makes too many.
  */
-function spelledOut(recorded: readonly Values[]): readonly Values[] {
+function spelledOut(recorded: readonly Values[]): readonly Values[] | null {
   const [first] = recorded;
-  return recorded.flatMap((values) => {
+  const all: Values[] = [];
+  for (const values of recorded) {
     let ways: Map<string, Value>[] = [new Map()];
     for (const [id, value] of values) {
       const isShared = recorded.every((other) => other.get(id) === first?.get(id));
       const choices = isShared ? [value] : choicesOf(value);
+      if (all.length + ways.length * choices.length > MOST_ALTERNATIVES) return null;
       ways = ways.flatMap((way) => choices.map((choice) => new Map([...way, [id, choice]])));
     }
-    return ways;
-  });
+    all.push(...ways);
+    if (all.length > MOST_ALTERNATIVES) return null;
+  }
+  return all;
 }
 
 function choicesOf(value: Value): readonly Value[] {

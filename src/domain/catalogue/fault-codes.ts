@@ -53,6 +53,7 @@ export const FAULT_CODES = [
   'too-large',
   'too-long',
   'too-many-adapters',
+  'too-many-alternatives',
   'too-many-faults',
   'tool-not-wanted',
   'unit-not-wanted',

@@ -111,6 +111,12 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
       { holes: 'six', pcd: { choose: { of: ['86 mm', '90 mm'] } } },
     ],
   },
+  'more alternatives than are tried': {
+    '/parts/1/interfaces/rear/alternatives': [
+      { pcd: { choose: { of: Array.from({ length: 60 }, (_, index) => `${index + 20} mm`) } } },
+      { pcd: { choose: { of: Array.from({ length: 60 }, (_, index) => `${index + 90} mm`) } } },
+    ],
+  },
   'values that there are not, and that are derived': {
     '/parts/0/values/lenght': '598 mm',
     '/parts/0/values/first-gear': '40/11',

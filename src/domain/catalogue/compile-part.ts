@@ -6,7 +6,7 @@
 import type { Evidence, Face, Kind, Part, Role, Value, Values } from './catalogue.js';
 import { compileFace } from './compile-face.js';
 import type { PartRecord } from './document.js';
-import { at, type FaultList, hint } from './faults.js';
+import { at, type FaultList } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
 import { isId } from './read-text.js';
@@ -124,7 +124,7 @@ function checkFaceName(name: string, roles: Roles, pointer: string, list: FaultL
   if (known.some(({ id }) => list.lost.has(inside('roles', id, 'faces'), name))) return;
   const listed = new Set(known.flatMap(({ faces }) => [...(faces ?? [])]));
   if (listed.has(name)) return;
-  const text = `No role of this part has a face "${name}".${hint(name, listed)}`;
+  const text = `No role of this part has a face "${name}".${list.guess(name, listed)}`;
   list.fault(pointer, 'unknown-face', text);
 }
 
@@ -165,7 +165,7 @@ function isLostValue(id: string, { known, isPartly }: Roles, list: FaultList): b
 
 function sayUnknownValue(id: string, { known }: Roles, pointer: string, list: FaultList): void {
   const words = known.flatMap((role) => [...role.values.keys()]);
-  const text = `No role of this part has a value "${id}".${hint(id, words)}`;
+  const text = `No role of this part has a value "${id}".${list.guess(id, words)}`;
   list.fault(pointer, 'unknown-value', text);
 }
 

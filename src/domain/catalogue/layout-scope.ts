@@ -12,7 +12,7 @@ import {
   type Term,
 } from '../check/term.js';
 import type { Fact, Kind, Mating, Part, Position, Role, ValueSpec } from './catalogue.js';
-import { at, type FaultList, hint, quoted } from './faults.js';
+import { at, type FaultList, quoted } from './faults.js';
 import { inside } from './lost-names.js';
 import { shapeOfSpec } from './value.js';
 
@@ -42,6 +42,7 @@ export class LayoutScope implements ConditionScope {
   readonly #list: FaultList;
   readonly #pointer: string;
   readonly #open = new Set<string>();
+  readonly #termNames: readonly string[];
   readonly #broken = new Set<string>();
   readonly #faces = new Map<string, Found>();
 
@@ -52,6 +53,8 @@ export class LayoutScope implements ConditionScope {
     this.positions = new Set(names.positions.keys());
     this.matings = new Set(names.matings.keys());
     this.parts = names.partIds;
+    const { rawTerms } = names;
+    this.#termNames = Object.keys(rawTerms).filter((term) => rawTerms[term] !== undefined);
   }
 
   bothSides(): null {
@@ -108,9 +111,8 @@ export class LayoutScope implements ConditionScope {
     const { rawTerms } = this.#names;
     if (!Object.hasOwn(rawTerms, name)) {
       const space = inside('layouts', this.#names.id, 'terms');
-      const known = Object.keys(rawTerms).filter((term) => rawTerms[term] !== undefined);
-      if (this.#list.lost.excuses(space, name, known)) return null;
-      return `There is no term ${quoted(name)}.${hint(name, known)}`;
+      if (this.#list.lost.excuses(space, name, this.#termNames)) return null;
+      return `There is no term ${quoted(name)}.${this.#list.guess(name, this.#termNames)}`;
     }
     const known = this.terms.get(name);
     if (known !== undefined) return { name, term: known };
@@ -145,14 +147,14 @@ export class LayoutScope implements ConditionScope {
     if (facts.has(fact) || this.#list.lost.excuses('facts', fact, facts.keys())) {
       return { reference: { of: 'fact', fact }, shape: { is: 'code' } };
     }
-    return `There is no fact ${quoted(fact)}.${hint(fact, facts.keys())}`;
+    return `There is no fact ${quoted(fact)}.${this.#list.guess(fact, facts.keys())}`;
   }
 
   #position(id: string): Position | string | null {
     const position = this.#names.positions.get(id);
     if (position !== undefined) return position;
     if (this.isLost('positions', id)) return null;
-    return `There is no position ${quoted(id)}.${hint(id, this.positions)}`;
+    return `There is no position ${quoted(id)}.${this.#list.guess(id, this.positions)}`;
   }
 
   #value(id: string, value: string): Found {
@@ -177,13 +179,13 @@ export class LayoutScope implements ConditionScope {
       roles.some((role) => this.#isLostValue(role, value));
     if (isLost) return null;
     const known = roles.flatMap((role) => [...role.values.keys()]);
-    return `No role at "${id}" has a value ${quoted(value)}.${hint(value, known)}`;
+    return `No role at "${id}" has a value ${quoted(value)}.${this.#list.guess(value, known)}`;
   }
 
   #adapter(mating: string, value: string): Found {
     if (!this.matings.has(mating)) {
       if (this.isLost('matings', mating)) return null;
-      return `There is no mating ${quoted(mating)}.${hint(mating, this.matings)}`;
+      return `There is no mating ${quoted(mating)}.${this.#list.guess(mating, this.matings)}`;
     }
     const roles = [...this.#names.roles.values()];
     const specs = roles.flatMap((role) => role.values.get(value) ?? []);
@@ -198,7 +200,7 @@ export class LayoutScope implements ConditionScope {
     const isLost = lost.hasAny('roles') || roles.some((role) => this.#isLostValue(role, value));
     if (isLost) return null;
     const known = roles.flatMap((role) => [...role.values.keys()]);
-    return `No role has a value ${quoted(value)}, so no adapter can.${hint(value, known)}`;
+    return `No role has a value ${quoted(value)}, so no adapter can.${this.#list.guess(value, known)}`;
   }
 
   #isLostValue(role: Role, value: string): boolean {
@@ -240,7 +242,7 @@ export class LayoutScope implements ConditionScope {
     const near = here.length > 0 ? here : [...kinds.values()];
     const names = near.flatMap((kind) => [...kind.parameters.keys()]);
     const said = `No part at "${id}" shows what ${quoted(`${face}.${parameter}`)} is`;
-    return `${said}.${anywhere.length > 0 ? '' : hint(parameter, names)}`;
+    return `${said}.${anywhere.length > 0 ? '' : this.#list.guess(parameter, names)}`;
   }
 
   /** A parameter that no kind is known to have can be one of a kind that has a fault. */
@@ -278,7 +280,7 @@ export function facelessness(
     listed.push(...faces);
   }
   if (listed.includes(face) || position.roles.length === 0) return null;
-  return `No role at "${position.id}" has a face ${quoted(face)}.${hint(face, listed)}`;
+  return `No role at "${position.id}" has a face ${quoted(face)}.${list.guess(face, listed)}`;
 }
 
 /** The first of several specs, if all are of one type, dimension and form; null otherwise. */

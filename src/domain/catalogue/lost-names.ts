@@ -15,6 +15,9 @@ export function inside(list: EntityList, id: string, sort: string): NameSpace {
   return `${list}/${id}/${sort}`;
 }
 
+/** So many unknown names are compared with all that are known. */
+const MOST_COMPARED = 1000;
+
 interface Lost {
   readonly names: Set<string>;
   /** How many things have no name at all: each can be what one unknown name means. */
@@ -111,7 +114,9 @@ export class LostNames {
     if (this.has(space, name) || this.#excused.get(space)?.has(name) === true) return true;
     const lost = this.#spaces.get(space);
     if (lost !== undefined && lost.nameless > 0 && !lost.missed.has(name)) {
-      lost.missed.set(name, nearest(name, known) !== null);
+      // Only the order in which they are excused hangs on it, so of very many it does not matter.
+      const isSlip = lost.missed.size < MOST_COMPARED && nearest(name, known) !== null;
+      lost.missed.set(name, isSlip);
     }
     return false;
   }

@@ -6,7 +6,7 @@
 import type { ConditionScope } from '../check/compile.js';
 import type { Reference, ResolvedName, Scope } from '../check/term.js';
 import type { Parameter, ValueSpec } from './catalogue.js';
-import { hint, quoted } from './faults.js';
+import { hint, MOST_GUESSED, quoted } from './faults.js';
 import { shapeOfSpec } from './value.js';
 
 export { type LayoutNames, LayoutScope } from './layout-scope.js';
@@ -21,6 +21,11 @@ export const ENDS = ['a', 'b'] as const;
 export type IsLost = (name: string) => boolean;
 
 const NOTHING_LOST: IsLost = () => false;
+
+/** " Did you mean 'x'?"; nothing where there are more names than anybody gave to one thing. */
+function nearby(word: string, names: ReadonlyMap<string, unknown>): string {
+  return names.size > MOST_GUESSED ? '' : hint(word, names.keys());
+}
 
 /** Names in a kind: `side.parameter`, and a bare parameter for both sides. */
 export function kindScope(
@@ -50,7 +55,7 @@ export function kindScope(
       }
       const parameter = parameters.get(word);
       if (parameter === undefined) {
-        const text = `There is no parameter ${quoted(word)}.${hint(word, parameters.keys())}`;
+        const text = `There is no parameter ${quoted(word)}.${nearby(word, parameters)}`;
         return lost.parameter(word) ? null : text;
       }
       if (parameter.of !== null && parameter.of !== side) {
@@ -73,7 +78,7 @@ export function roleScope(
       const spec = specs.get(name);
       if (spec === undefined) {
         if (isLost(name)) return null;
-        return `The role records no value ${quoted(name)}.${hint(name, specs.keys())}`;
+        return `The role records no value ${quoted(name)}.${nearby(name, specs)}`;
       }
       const reference: Reference = { of: 'side', side: 'own', parameter: name };
       return { reference, shape: shapeOfSpec(spec) };

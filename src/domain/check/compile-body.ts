@@ -3,7 +3,7 @@
  * value and the codes or numbers that it may be.
  */
 
-import { at, hint, quoted } from '../catalogue/faults.js';
+import { at, quoted } from '../catalogue/faults.js';
 import { compare, type Rational, sign, ZERO } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
 import { nameOf } from '../quantity/unit.js';
@@ -247,7 +247,7 @@ function codesOf(items: readonly unknown[], left: Term, { scope, pointer, list }
     for (const reference of referencesOf(left)) {
       if (scope.knowsCode(reference, item)) continue;
       const known = scope.codesOf?.(reference) ?? [];
-      const text = `Nothing recorded has ${quoted(item)} here.${hint(item, known)}`;
+      const text = `Nothing recorded has ${quoted(item)} here.${list.guess(item, known)}`;
       list.warn(at(here, index), 'unknown-code', text);
     }
     codes.push(item);

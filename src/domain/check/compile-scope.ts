@@ -3,7 +3,7 @@
  * the document that is being read.
  */
 
-import { type FaultList, hint, quoted, SORTS } from '../catalogue/faults.js';
+import { type FaultList, quoted, SORTS } from '../catalogue/faults.js';
 import { nameOf } from '../quantity/unit.js';
 import type { Reference, Scope, TermShape } from './term.js';
 
@@ -47,7 +47,7 @@ export function unknownName(
   if (typeof name !== 'string') {
     list.fault(pointer, code, `Wanted here: the id of a ${one}.`);
   } else if (scope.isLost?.(sort, name) !== true) {
-    const text = `There is no ${one} ${quoted(name)}.${hint(name, scope[sort])}`;
+    const text = `There is no ${one} ${quoted(name)}.${list.guess(name, scope[sort])}`;
     list.fault(pointer, code, text);
   }
 }

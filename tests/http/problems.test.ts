@@ -9,28 +9,15 @@ import { OPERATIONS } from '../../src/contract/operations.js';
 import { problemSchema } from '../../src/contract/problem.js';
 import { problemsOf } from '../../src/http/openapi.js';
 import { PROBLEM_CODES, PROBLEMS } from '../../src/http/problem.js';
-import { json, type Rig, rigOf } from './fixture.js';
-import { empty, LONG, PROVOCATIONS, type Provocation, SECRET } from './provocations.js';
-
-async function ask(rig: Rig, { url, body, headers, isStopping }: Provocation): Promise<Response> {
-  const env = isStopping === undefined ? {} : { lifecycle: { isStopping } };
-  if (body === undefined) return rig.app.request(url, { headers: headers ?? {} }, env);
-  const isRaw = typeof body === 'string' || body instanceof ReadableStream;
-  const posted = {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', ...headers },
-    body: isRaw ? body : JSON.stringify(body),
-    duplex: 'half' as const,
-  };
-  return rig.app.request(url, posted, env);
-}
+import { json, rigOf } from './fixture.js';
+import { empty, LONG, PROVOCATIONS, provoke, SECRET } from './provocations.js';
 
 describe.each(Object.entries(PROVOCATIONS))('%s', (operationId, provocations) => {
   test.each(provocations.map((one) => [one.code, one.url.slice(0, 60), one] as const))(
     '%s: %s',
     async (code, _, provocation) => {
       const rig = rigOf(provocation.rig);
-      const response = await ask(rig, provocation);
+      const response = await provoke(provocation, rig);
       const problem = problemSchema.parse(await response.json());
       const { status, title, retry } = PROBLEMS[code];
       expect(problem).toMatchObject({ code, status, title, retry, ...provocation.says });

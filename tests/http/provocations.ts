@@ -8,7 +8,7 @@ import { BODY_LIMIT, type ProblemCode } from '../../src/http/problem.js';
 import type { UseCases } from '../../src/http/service.js';
 import { StoreFault } from '../../src/usecases/errors.js';
 import { MemoryStore } from '../memory-store.js';
-import type { RigOptions } from './fixture.js';
+import { type Rig, type RigOptions, rigOf } from './fixture.js';
 
 export interface Provocation {
   readonly code: ProblemCode;
@@ -217,3 +217,20 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     },
   ],
 };
+
+/** Asks it of a service of its own, or of that one. */
+export async function provoke(
+  { rig: options, url, body, headers, isStopping }: Provocation,
+  { app }: Rig = rigOf(options),
+): Promise<Response> {
+  const env = isStopping === undefined ? {} : { lifecycle: { isStopping } };
+  if (body === undefined) return app.request(url, { headers: headers ?? {} }, env);
+  const isRaw = typeof body === 'string' || body instanceof ReadableStream;
+  const posted = {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', ...headers },
+    body: isRaw ? body : JSON.stringify(body),
+    duplex: 'half' as const,
+  };
+  return app.request(url, posted, env);
+}

@@ -62,7 +62,7 @@ function spelledOut(recorded: readonly Values[]): readonly Values[] | null {
   const [first] = recorded;
   const all: Values[] = [];
   for (const values of recorded) {
-    let ways: Map<string, Value>[] = [new Map()];
+    let ways = [new Map<string, Value>()];
     for (const [id, value] of values) {
       const isShared = recorded.every((other) => other.get(id) === first?.get(id));
       const choices = isShared ? [value] : choicesOf(value);

@@ -13,14 +13,15 @@ export type Document = Readonly<Record<string, unknown>>;
 
 export const demo: PreparedEdition = prepareEdition(demoDocument(), sha256);
 
-/** The cart of the command line's tests, with parts of it replaced. */
+/** The cart of the command line's tests, with parts of it replaced; what is undefined is left out. */
 export function cart(changes: Document = {}): PreparedEdition {
-  return prepareEdition({ ...CART, ...changes }, sha256);
+  const fields = Object.entries({ ...CART, ...changes }).filter(([, value]) => value !== undefined);
+  return prepareEdition(Object.fromEntries(fields), sha256);
 }
 
 /**
  * Another state of the cart, which differs in each way that a publish knows: one part is changed,
- * one is gone, one is new, a statement is new, and the offers are others.
+ * one is gone, one is new, a vehicle and a statement are new, and the offers are others.
  */
 export function changedCart(): PreparedEdition {
   const [motor, , ...others] = CART.parts;
@@ -31,6 +32,21 @@ export function changedCart(): PreparedEdition {
       { ...boxA, name: 'box a, bored again' },
       ...others.filter(({ id }) => id !== 'box-c'),
       { ...boxA, id: 'box-e', name: 'box e' },
+    ],
+    vehicles: [
+      ...CART.vehicles,
+      {
+        id: 'cart-2',
+        make: 'Wainer',
+        model: 'Cart with a plate',
+        layout: 'cart',
+        fitted: {
+          engine: 'motor',
+          gearbox: 'box-b',
+          'prop-shaft': 'shaft-a',
+          matings: { 'box-shaft': 'plate-ab' },
+        },
+      },
     ],
     statements: [
       {

@@ -183,7 +183,8 @@ describe.each([
 
   test('which vehicles are there, built when, and what is known of them?', () => {
     const found = ask(
-      `SELECT v.id, v.make, v.model, v.variant, v.layout, v.built_from, v.built_until, f.fact, f.value
+      `SELECT v.id, v.make, v.model, v.variant, v.layout, v.built_from, v.built_until,
+         f.fact, f.value
        FROM (SELECT * FROM vehicles WHERE ${LIVES}) v
        LEFT JOIN vehicle_facts f ON f.vehicle = v.id AND f.from_edition = v.from_edition`,
       edition,

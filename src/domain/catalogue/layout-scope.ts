@@ -200,7 +200,8 @@ export class LayoutScope implements ConditionScope {
     const isLost = lost.hasAny('roles') || roles.some((role) => this.#isLostValue(role, value));
     if (isLost) return null;
     const known = roles.flatMap((role) => [...role.values.keys()]);
-    return `No role has a value ${quoted(value)}, so no adapter can.${this.#list.guess(value, known)}`;
+    const meant = this.#list.guess(value, known);
+    return `No role has a value ${quoted(value)}, so no adapter can.${meant}`;
   }
 
   #isLostValue(role: Role, value: string): boolean {

@@ -40,17 +40,16 @@ interface Station {
   readonly state: EndState;
 }
 
-export type JointPlan = {
-  readonly ends: readonly [End, End];
-} & (
+export type JointPlan = { readonly ends: readonly [End, End] } & Settled;
+
+type Settled =
   | { readonly is: 'checks'; readonly joint: Joint }
   | {
       readonly is: 'settled';
       readonly outcome: Outcome;
       readonly code: string;
       readonly missing: readonly FactAddress[];
-    }
-);
+    };
 
 export interface MatingPlan {
   readonly mating: Mating;
@@ -204,15 +203,6 @@ function jointsOf(
   }
   return joints;
 }
-
-type Settled =
-  | { readonly is: 'checks'; readonly joint: Joint }
-  | {
-      readonly is: 'settled';
-      readonly outcome: Outcome;
-      readonly code: string;
-      readonly missing: readonly FactAddress[];
-    };
 
 function settled(outcome: Outcome, code: string, missing: readonly FactAddress[] = []): Settled {
   return { is: 'settled', outcome, code, missing };

@@ -6,7 +6,7 @@
  * Length: one table, of which each row stands on its own.
  */
 
-import { type Changes, from, GONE } from './sample-document.js';
+import { type Changes, from, GONE, LAYOUT } from './sample-document.js';
 
 /** A value in so many layers of something. */
 function nested(layers: number, around: (inner: unknown) => unknown, inner: unknown): unknown {
@@ -202,51 +202,7 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
   },
   'a term with the name of a position': { '/layouts/0/terms/gearbox': '1' },
   'a layout twice': {
-    '/layouts/1': {
-      id: 'long-awd',
-      name: 'Long, all wheels driven',
-      positions: [
-        { id: 'body', name: 'Body', roles: ['body'] },
-        { id: 'engine', name: 'Engine', roles: ['engine'] },
-        { id: 'gearbox', name: 'Gearbox', roles: ['gearbox'] },
-        { id: 'linkage', name: 'Linkage', roles: ['linkage'], optional: true },
-        { id: 'prop-shaft', name: 'Prop shaft', roles: ['prop-shaft'], behind: [] },
-        {
-          id: 'final-drive',
-          name: 'Final drive',
-          roles: ['final-drive'],
-          behind: ['prop-shaft', 'half-shaft'],
-        },
-        { id: 'half-shaft', name: 'Half-shaft', roles: ['half-shaft'], count: 2, handed: true },
-      ],
-      matings: [
-        { id: 'engine-gearbox', between: ['engine.output', 'gearbox.input'], adapters: 0 },
-        { id: 'gearbox-linkage', between: ['gearbox.linkage', 'linkage.box'], adapters: 0 },
-        { id: 'gearbox-prop', between: ['gearbox.rear', 'prop-shaft.front'] },
-        { id: 'prop-final', between: ['prop-shaft.rear', 'final-drive.input'] },
-        { id: 'left-shaft', between: ['final-drive.left', 'half-shaft.inner'], shared: true },
-        { id: 'right-shaft', between: ['final-drive.right', 'half-shaft.inner'], shared: true },
-      ],
-      terms: {
-        front: ['gearbox.front-drive', '1/2'],
-        rear: ['gearbox.rear-drive', 'final-drive.ratio', '0.1'],
-        'shaft-torque': ['engine.torque', 'gearbox.first-gear', 'rear'],
-      },
-      checks: [
-        { id: 'axle-match', agree: ['front', 'rear'], coupling: 'gearbox.coupling' },
-        { id: 'shaft', carries: 'half-shaft.torque', demand: 'shaft-torque' },
-        {
-          id: 'span',
-          within: [
-            'body.span',
-            { sum: ['gearbox.length', 'prop-shaft.length', 'gearbox-prop.adapter.thickness'] },
-          ],
-          tolerance: '40 mm',
-        },
-        { id: 'flanges', equal: ['gearbox.rear.holes', 'prop-shaft.rear.holes'] },
-      ],
-      unmated: 'open',
-    },
+    '/layouts/1': LAYOUT,
   },
   // Terms, checks and conditions.
   'terms that are computed from one another': {

@@ -10,6 +10,55 @@ import { type Compiled, compileDocument } from '../../../src/domain/catalogue/co
 import type { KindRecord } from '../../../src/domain/catalogue/document.js';
 import type { Fault } from '../../../src/domain/catalogue/faults.js';
 
+/** The sample's layout, for documents that have it once more. */
+export const LAYOUT = {
+  id: 'long-awd',
+  name: 'Long, all wheels driven',
+  positions: [
+    { id: 'body', name: 'Body', roles: ['body'] },
+    { id: 'engine', name: 'Engine', roles: ['engine'] },
+    { id: 'gearbox', name: 'Gearbox', roles: ['gearbox'] },
+    { id: 'linkage', name: 'Linkage', roles: ['linkage'], optional: true },
+    { id: 'prop-shaft', name: 'Prop shaft', roles: ['prop-shaft'], behind: [] },
+    {
+      id: 'final-drive',
+      name: 'Final drive',
+      roles: ['final-drive'],
+      behind: ['prop-shaft', 'half-shaft'],
+    },
+    { id: 'half-shaft', name: 'Half-shaft', roles: ['half-shaft'], count: 2, handed: true },
+  ],
+  matings: [
+    { id: 'engine-gearbox', between: ['engine.output', 'gearbox.input'], adapters: 0 },
+    { id: 'gearbox-linkage', between: ['gearbox.linkage', 'linkage.box'], adapters: 0 },
+    { id: 'gearbox-prop', between: ['gearbox.rear', 'prop-shaft.front'] },
+    { id: 'prop-final', between: ['prop-shaft.rear', 'final-drive.input'] },
+    { id: 'left-shaft', between: ['final-drive.left', 'half-shaft.inner'], shared: true },
+    { id: 'right-shaft', between: ['final-drive.right', 'half-shaft.inner'], shared: true },
+  ],
+  terms: {
+    front: ['gearbox.front-drive', '1/2'],
+    rear: ['gearbox.rear-drive', 'final-drive.ratio', '0.1'],
+    'shaft-torque': ['engine.torque', 'gearbox.first-gear', 'rear'],
+  },
+  checks: [
+    { id: 'axle-match', agree: ['front', 'rear'], coupling: 'gearbox.coupling' },
+    { id: 'shaft', carries: 'half-shaft.torque', demand: 'shaft-torque' },
+    {
+      id: 'span',
+      within: [
+        'body.span',
+        {
+          sum: ['gearbox.length', 'prop-shaft.length', 'gearbox-prop.adapter.thickness'],
+        },
+      ],
+      tolerance: '40 mm',
+    },
+    { id: 'flanges', equal: ['gearbox.rear.holes', 'prop-shaft.rear.holes'] },
+  ],
+  unmated: 'open',
+};
+
 /** The only built-in kind of these tests, so that they do not hang on the real ones. */
 export const SPLINE: KindRecord = {
   id: 'spline',
@@ -237,55 +286,7 @@ const SAMPLE = {
     },
     { id: 'body-long', roles: ['body'], name: 'Long body', values: { span: '2100 ±3 mm' } },
   ],
-  layouts: [
-    {
-      id: 'long-awd',
-      name: 'Long, all wheels driven',
-      positions: [
-        { id: 'body', name: 'Body', roles: ['body'] },
-        { id: 'engine', name: 'Engine', roles: ['engine'] },
-        { id: 'gearbox', name: 'Gearbox', roles: ['gearbox'] },
-        { id: 'linkage', name: 'Linkage', roles: ['linkage'], optional: true },
-        { id: 'prop-shaft', name: 'Prop shaft', roles: ['prop-shaft'], behind: [] },
-        {
-          id: 'final-drive',
-          name: 'Final drive',
-          roles: ['final-drive'],
-          behind: ['prop-shaft', 'half-shaft'],
-        },
-        { id: 'half-shaft', name: 'Half-shaft', roles: ['half-shaft'], count: 2, handed: true },
-      ],
-      matings: [
-        { id: 'engine-gearbox', between: ['engine.output', 'gearbox.input'], adapters: 0 },
-        { id: 'gearbox-linkage', between: ['gearbox.linkage', 'linkage.box'], adapters: 0 },
-        { id: 'gearbox-prop', between: ['gearbox.rear', 'prop-shaft.front'] },
-        { id: 'prop-final', between: ['prop-shaft.rear', 'final-drive.input'] },
-        { id: 'left-shaft', between: ['final-drive.left', 'half-shaft.inner'], shared: true },
-        { id: 'right-shaft', between: ['final-drive.right', 'half-shaft.inner'], shared: true },
-      ],
-      terms: {
-        front: ['gearbox.front-drive', '1/2'],
-        rear: ['gearbox.rear-drive', 'final-drive.ratio', '0.1'],
-        'shaft-torque': ['engine.torque', 'gearbox.first-gear', 'rear'],
-      },
-      checks: [
-        { id: 'axle-match', agree: ['front', 'rear'], coupling: 'gearbox.coupling' },
-        { id: 'shaft', carries: 'half-shaft.torque', demand: 'shaft-torque' },
-        {
-          id: 'span',
-          within: [
-            'body.span',
-            {
-              sum: ['gearbox.length', 'prop-shaft.length', 'gearbox-prop.adapter.thickness'],
-            },
-          ],
-          tolerance: '40 mm',
-        },
-        { id: 'flanges', equal: ['gearbox.rear.holes', 'prop-shaft.rear.holes'] },
-      ],
-      unmated: 'open',
-    },
-  ],
+  layouts: [LAYOUT],
   vehicles: [
     {
       id: 'tarn-2',

@@ -58,7 +58,7 @@ interface Layout {
 export function namesInCondition(raw: unknown, layout: Layout): Names {
   if (raw === undefined) return NO_NAMES;
   const condition = raw as RawCondition;
-  if ('adapter' in condition) return namesOfMating(String(condition.mating), layout);
+  if ('adapter' in condition) return { ...NO_NAMES, matings: [String(condition.mating)] };
   const joined = condition.all ?? condition.any ?? (condition.not && [condition.not]);
   if (joined !== undefined) {
     return joinNames((joined as unknown[]).map((one) => namesInCondition(one, layout)));
@@ -67,12 +67,6 @@ export function namesInCondition(raw: unknown, layout: Layout): Names {
   if (!POSITION_TESTS.includes(word)) return namesInCheck(condition, layout);
   const position = String(subject);
   return { positions: [position], matings: [], opened: word === 'opened' ? [position] : [] };
-}
-
-function namesOfMating(id: string, { matings = [] }: Layout): Names {
-  const ends = matings.find((mating) => mating.id === id)?.between ?? [];
-  const positions = ends.map((end) => end.split('.')[0] ?? '');
-  return { positions, matings: [id], opened: [] };
 }
 
 /** The terms of a check, as they are written; its own condition is not among them. */
@@ -89,7 +83,17 @@ export function namesInCheck(raw: RawCheck, layout: Layout): Names {
     names.map((name) => {
       const [first = '', second] = name.split('.');
       const isAdapter = second === 'adapter' && matings.some(({ id }) => id === first);
-      return isAdapter ? namesOfMating(first, layout) : { ...NO_NAMES, positions: [first] };
+      return { ...NO_NAMES, ...(isAdapter ? { matings: [first] } : { positions: [first] }) };
     }),
   );
+}
+
+/** The checks in a condition: these run for each hand; the rest asks of whole positions. */
+export function checksIn(raw: unknown): RawCheck[] {
+  if (typeof raw !== 'object' || raw === null) return [];
+  const { all, any, not, ...condition } = raw as Record<string, unknown>;
+  const inner = (all ?? any ?? (not === undefined ? undefined : [not])) as unknown[] | undefined;
+  if (inner !== undefined) return inner.flatMap(checksIn);
+  const isOfPositions = [...POSITION_TESTS, 'adapter'].some((word) => word in condition);
+  return isOfPositions ? [] : [condition];
 }

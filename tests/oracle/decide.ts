@@ -19,10 +19,44 @@ import {
   worldsOf,
 } from './variable.js';
 
+/** Asked where trying would take too long; nothing is known then. */
+export class TooManyWorlds extends Error {}
+
+/** About half a second's worth. */
+const MOST_WORLDS = 100_000;
+
+/** Whether a check applies; what is chosen may decide that too. */
+export interface Condition {
+  readonly choices: readonly Variable[];
+  readonly in: (world: World) => Outcome;
+}
+
+export const ALWAYS: Condition = { choices: [], in: () => 'holds' };
+
+export function always(outcome: Outcome): Condition {
+  return { choices: [], in: () => outcome };
+}
+
+/** Every way in which what a condition asks for may be chosen. */
+export function outcomesOf({ choices, in: outcomeIn }: Condition): Outcome[] {
+  return [...worldsOf(choices, grid)].map(outcomeIn);
+}
+
+/** A check alone once its choices are made as in a world. */
+export function withChoices(trial: Trial, world: World): Trial {
+  const made = new Map(world);
+  const all = (inner: World): World => new Map([...made, ...inner]);
+  return {
+    ...trial,
+    variables: trial.variables.filter(({ isChoice }) => !isChoice),
+    measure: (inner) => trial.measure(all(inner)),
+    stretches: (inner) => trial.stretches(all(inner)),
+  };
+}
+
 export interface Member {
   readonly trial: Trial;
-  /** Open where nobody knows whether the check applies. */
-  readonly applies: 'holds' | 'open';
+  readonly condition: Condition;
   /** The worlds in which it applies, where its optional values are recorded under some choice. */
   readonly isMeant: (world: World) => boolean;
 }
@@ -44,13 +78,14 @@ export function decide(members: readonly Member[]): Outcome {
     return decideByTrying(members);
   }
   const isChosen = variables.some(({ isChoice }) => isChoice);
-  const alone = isChosen ? decidePicks(only, variables) : decideByEnds(only, variables);
-  return only.applies === 'open' && alone === 'fails' ? 'open' : alone;
+  return isChosen ? decidePicks(only, variables) : decideHere(only, variables, new Map());
 }
 
 function variablesOf(members: readonly Member[]): Variable[] {
   const words = members.flatMap(({ trial }) => trial.words);
-  const all = distinct(members.flatMap(({ trial }) => trial.variables));
+  const all = distinct(
+    members.flatMap(({ trial, condition }) => [...trial.variables, ...condition.choices]),
+  );
   return all.map((variable) => withWords(variable, words));
 }
 
@@ -64,16 +99,23 @@ function worksIn(which: 'some' | 'every', members: readonly Member[]): boolean {
   const variables = variablesOf(members);
   // Whether a check applies is one more thing that may not be known.
   const keyOf = (index: number) => `member ${index} applies`;
-  const doubts = members.flatMap(({ applies }, index) =>
-    applies === 'open' ? [wordVariable(keyOf(index), ['yes', 'no'], false)] : [],
+  const doubts = members.flatMap(({ condition }, index) =>
+    outcomesOf(condition).includes('open')
+      ? [wordVariable(keyOf(index), ['yes', 'no'], false)]
+      : [],
   );
   const unknowns = [...doubts, ...variables.filter(({ isChoice }) => !isChoice)];
   const choices = variables.filter(({ isChoice }) => isChoice);
-  const isTrue = (world: World): boolean =>
-    members.every(({ trial, isMeant }, index) => {
-      if (world.get(keyOf(index)) === 'no' || !isMeant(world)) return true;
-      return isTrueIn(trial, world);
+  let tried = 0;
+  const isTrue = (world: World): boolean => {
+    tried += 1;
+    if (tried > MOST_WORLDS) throw new TooManyWorlds(`more than ${MOST_WORLDS} worlds`);
+    return members.every(({ trial, condition, isMeant }, index) => {
+      const applies = condition.in(world);
+      const isDoubted = applies === 'open' && world.get(keyOf(index)) === 'no';
+      return applies === 'fails' || isDoubted || !isMeant(world) || isTrueIn(trial, world);
     });
+  };
   const worksHere = (world: World) => some(worldsOf(choices, grid, world), isTrue);
   const worlds = worldsOf(unknowns, grid);
   if (which === 'some') return some(worlds, worksHere);
@@ -127,19 +169,20 @@ function decidePicks(member: Member, variables: readonly Variable[]): Outcome {
   const unknowns = variables.filter(({ isChoice }) => !isChoice);
   const outcomes: Outcome[] = [];
   for (const world of worldsOf(picks, grid)) {
-    const options = new Map(world);
-    const fixed: Member = {
-      ...member,
-      isMeant: (inner) => member.isMeant(new Map([...options, ...inner])),
-      trial: {
-        ...member.trial,
-        measure: (inner) => member.trial.measure(new Map([...options, ...inner])),
-        stretches: (inner) => member.trial.stretches(new Map([...options, ...inner])),
-      },
-    };
-    outcomes.push(decideByEnds(fixed, unknowns));
+    const made = new Map(world);
+    const isMeant = (inner: World) => member.isMeant(new Map([...made, ...inner]));
+    const trial = withChoices(member.trial, made);
+    outcomes.push(decideHere({ ...member, isMeant, trial }, unknowns, made));
   }
   if (outcomes.includes('holds')) return 'holds';
   if (outcomes.every((outcome) => outcome === 'fails')) return 'fails';
-  return worksIn('every', [{ ...member, applies: 'holds' }]) ? 'holds' : 'open';
+  return worksIn('every', [member]) ? 'holds' : 'open';
+}
+
+/** One check where nothing is left to choose. */
+function decideHere(member: Member, unknowns: readonly Variable[], choices: World): Outcome {
+  const applies = member.condition.in(choices);
+  if (applies === 'fails') return 'holds';
+  const outcome = decideByEnds(member, unknowns);
+  return applies === 'open' && outcome === 'fails' ? 'open' : outcome;
 }

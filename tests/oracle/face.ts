@@ -35,7 +35,7 @@ export interface FaceOfPiece {
   readonly piece: string;
 }
 
-/** A parameter of a face; where the face has alternatives, it follows the one that is used. */
+/** A parameter of a face; what alternatives of the face lay down follows the one that is used. */
 export function faceValue(
   { part, name, face, piece }: FaceOfPiece,
   kind: KindRecord,
@@ -46,7 +46,8 @@ export function faceValue(
   const spec = kind.parameters[parameter];
   if (spec === undefined) throw new Error(`${kind.id} has no ${parameter}`);
   const basis = basisOf(document, part, face);
-  const alternatives = valuesOfFace(face);
+  const isShared = (face.alternatives ?? []).every((own) => own[parameter] === undefined);
+  const alternatives = isShared ? valuesOfFace(face).slice(0, 1) : valuesOfFace(face);
   const options = alternatives.map((values, index) => {
     const path = `${name}.${parameter}${alternatives.length > 1 ? ` ${index}` : ''}`;
     const slot = { piece, article: part.id, path };

@@ -12,13 +12,22 @@ import {
   type View,
 } from './condition.js';
 import { bandsOf } from './coupling.js';
-import { decide } from './decide.js';
+import { ALWAYS, always, decide } from './decide.js';
 import type { Finding, Verdict } from './finding.js';
 import type { Found } from './found.js';
 import { compare, larger, smaller, textOf } from './fraction.js';
 import { eachAdapter, finderIn, type Reader } from './layout-names.js';
 import { handsOfMating } from './mating.js';
-import { best, type Outcome, type State, type Trust, trustAll, weigh, worst } from './outcome.js';
+import {
+  best,
+  canDecide,
+  type Outcome,
+  type State,
+  type Trust,
+  trustAll,
+  weigh,
+  worst,
+} from './outcome.js';
 import { basisOfCheck, judgeAlone, type PlannedCheck } from './planned.js';
 import { type Hand, handsOf, type Scene, type When } from './scene.js';
 import { standingOf, stateOf } from './standing.js';
@@ -58,7 +67,7 @@ function judgeOnce(raw: RawCheck, scene: Scene, when: When, hand: Hand | null): 
   if (trialOf(raw, { ...reader, trust: trustAll }).empty.length > 0) return 'fails';
   return weigh((trust) => {
     const trial = trialOf(raw, { ...reader, trust });
-    return decide([{ trial, applies: 'holds', isMeant: () => true }]);
+    return decide([{ trial, condition: ALWAYS, isMeant: () => true }]);
   }).outcome;
 }
 
@@ -116,7 +125,9 @@ function planCheck(raw: RawCheck, scene: Scene, hand: Hand | null): LayoutCheck 
     hand,
     severity: raw.severity ?? 'must',
     joint: null,
-    memberWith: (trust) => ({ trial: trialWith(trust), applies, isMeant: () => true }),
+    memberWith: (trust) => {
+      return { trial: trialWith(trust), condition: always(applies), isMeant: () => true };
+    },
   };
   return { ...common, planned };
 }
@@ -125,17 +136,11 @@ function appliesIn(raw: RawCheck, scene: Scene, when: When, hand: Hand | null): 
   return raw.when === undefined ? 'holds' : judgeCondition(raw.when, viewOf(scene, when, hand));
 }
 
-/** A loop that there was before the change emptied a place of it. */
+/** A loop that there was before the change emptied a place of it, or took a face away. */
 function isBroken(raw: RawCheck, scene: Scene, hand: Hand | null): boolean {
-  if (!('agree' in raw) || appliesIn(raw, scene, 'present', hand) === 'fails') return false;
-  const [now, then] = (['present', 'judged'] as const).map((when) =>
-    trialOf(raw, { scene, when, hand, trust: trustAll }),
-  );
-  return now?.empty.length === 0 && (then?.empty ?? []).some((id) => isEmptied(scene, id, hand));
-}
-
-function isEmptied(scene: Scene, id: string, hand: Hand | null): boolean {
-  return scene.isChangedAt(id, hand) && scene.seat('judged', id, hand).holds === 'empty';
+  if (!('agree' in raw)) return false;
+  const before = trialOf(raw, { scene, when: 'present', hand, trust: trustAll });
+  return before.empty.length === 0;
 }
 
 /** @param outcomes what it may be shown to come to alone, best first. */
@@ -173,9 +178,11 @@ function stateOfCheck(check: LayoutCheck, planned: PlannedCheck, computed: Outco
   const isAsked = planned.memberWith(trustAll).trial.sides.some((side) => side.isAsked);
   if (standing !== 'changed') return stateOf(computed, standing, { ignorePresent, isAsked });
   if (computed === 'holds' || isAsked) return computed;
-  const before = presentTrial(check);
+  const decidingBefore = presentTrial(check, canDecide);
+  const deciding = planned.memberWith(canDecide).trial;
+  if (decidingBefore !== null && isSameChain(decidingBefore, deciding)) return 'given';
+  const before = presentTrial(check, trustAll);
   const after = planned.memberWith(trustAll).trial;
-  if (before !== null && isSameChain(before, after)) return 'given';
   if (computed === 'open' || before === null) return computed;
   const isWorks = names.positions.every((id) =>
     handsIn(scene, id, hand).every((one) => scene.seat('present', id, one).origin === 'works'),
@@ -190,16 +197,16 @@ function handsIn(scene: Scene, id: string, hand: Hand | null): readonly (Hand | 
 }
 
 /** The check on the vehicle as it is; null where it did not apply in the same way. */
-function presentTrial({ raw, scene, hand, applies }: LayoutCheck): Trial | null {
+function presentTrial({ raw, scene, hand, applies }: LayoutCheck, trust: Trust): Trial | null {
   if (appliesIn(raw, scene, 'present', hand) !== applies) return null;
-  const trial = trialOf(raw, { scene, when: 'present', hand, trust: trustAll });
+  const trial = trialOf(raw, { scene, when: 'present', hand, trust });
   return trial.empty.length > 0 ? null : trial;
 }
 
 function failedBefore({ raw, scene, hand, applies }: LayoutCheck): boolean {
   const { outcome } = weigh((trust) => {
     const trial = trialOf(raw, { scene, when: 'present', hand, trust });
-    return decide([{ trial, applies, isMeant: () => true }]);
+    return decide([{ trial, condition: always(applies), isMeant: () => true }]);
   });
   return outcome === 'fails';
 }

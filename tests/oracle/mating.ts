@@ -16,14 +16,15 @@ import type {
   KindRecord,
   MatingRecord,
 } from '../../src/domain/catalogue/document.js';
-import { judgeCondition, termsOf } from './condition.js';
-import { decide, type Member } from './decide.js';
+import { checksIn, judgeCondition, termsOf } from './condition.js';
+import { ALWAYS, type Condition, decide, type Member, outcomesOf, withChoices } from './decide.js';
 import { type FaceOfPiece, faceOf, faceValue } from './face.js';
 import { OUTCOMES, type Outcome, type Trust, trustAll, weigh, worst } from './outcome.js';
 import { groupsOf, judgeAlone, type PlannedCheck } from './planned.js';
 import { byId, type Hand, handsOf, type Scene } from './scene.js';
 import { type Finder, namesIn } from './term.js';
 import { type RawCheck, type Trial, tryOut } from './trial.js';
+import { distinct, type World } from './variable.js';
 
 type End =
   | (FaceOfPiece & { readonly is: 'face' })
@@ -153,9 +154,10 @@ function jointChecks(
   const finderWith = (trust: Trust) => jointFinder(document, kind, a, b, trust);
   const { mating, hand, positions, index } = place;
   return (kind.checks as readonly RawCheck[]).flatMap((raw): PlannedCheck[] => {
-    const applies = raw.when === undefined ? 'holds' : conditionOf(raw.when, kind, finderWith);
+    const condition = raw.when === undefined ? ALWAYS : conditionOf(raw.when, kind, finderWith);
     const isMeant = recordedWhereOptional(raw, kind, finderWith(trustAll));
-    if (applies === 'fails' || isMeant === 'never') return [];
+    const isRuledOut = outcomesOf(condition).every((outcome) => outcome === 'fails');
+    if (isRuledOut || isMeant === 'never') return [];
     return [
       {
         name: `${mating}/${raw.id}`,
@@ -165,7 +167,9 @@ function jointChecks(
         matings: [mating],
         opened: [],
         joint: `${mating} ${hand} ${index}`,
-        memberWith: (trust) => ({ trial: trialOf(raw, kind, finderWith(trust)), applies, isMeant }),
+        memberWith: (trust) => {
+          return { trial: trialOf(raw, kind, finderWith(trust)), condition, isMeant };
+        },
       },
     ];
   });
@@ -187,17 +191,31 @@ function recordedWhereOptional(
   return (world) => optional.every(({ isRecorded }) => isRecorded(world));
 }
 
+/** Under each choice every check in it is judged on its own. */
 function conditionOf(
   raw: unknown,
   kind: KindRecord,
   finderWith: (trust: Trust) => Finder,
-): Outcome {
-  const judge = (check: RawCheck): Outcome =>
-    weigh((trust) => {
-      const trial = trialOf(check, kind, finderWith(trust));
-      return decide([{ trial, applies: 'holds', isMeant: () => true }]);
-    }).outcome;
-  return judgeCondition(raw, { judge, look: () => 'fails', hasAdapter: () => false });
+): Condition {
+  const trialWith = (check: RawCheck, trust: Trust) => trialOf(check, kind, finderWith(trust));
+  const read = checksIn(raw).flatMap((check) => trialWith(check, trustAll).variables);
+  const choices = distinct(read.filter(({ isChoice }) => isChoice));
+  const outcomeIn = (world: World): Outcome => {
+    const judge = (check: RawCheck): Outcome =>
+      weigh((trust) => {
+        const trial = withChoices(trialWith(check, trust), world);
+        return decide([{ trial, condition: ALWAYS, isMeant: () => true }]);
+      }).outcome;
+    return judgeCondition(raw, { judge, look: () => 'fails', hasAdapter: () => false });
+  };
+  const known = new Map<string, Outcome>();
+  const inOnce = (world: World): Outcome => {
+    const name = choices.map(({ key }) => String(world.get(key))).join();
+    const outcome = known.get(name) ?? outcomeIn(world);
+    known.set(name, outcome);
+    return outcome;
+  };
+  return { choices, in: inOnce };
 }
 
 function trialOf(raw: RawCheck, kind: KindRecord, find: Finder): Trial {

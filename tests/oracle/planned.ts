@@ -44,7 +44,8 @@ export function basisOfCheck({ memberWith }: PlannedCheck, { trust }: Weighed): 
 }
 
 function choicesOf({ memberWith }: PlannedCheck) {
-  return memberWith(trustAll).trial.variables.filter(({ isChoice }) => isChoice);
+  const { trial, condition } = memberWith(trustAll);
+  return [...trial.variables.filter(({ isChoice }) => isChoice), ...condition.choices];
 }
 
 export interface Group {

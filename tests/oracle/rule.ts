@@ -5,6 +5,7 @@
 
 import type { RuleRecord } from '../../src/domain/catalogue/document.js';
 import {
+  checksIn,
   joinNames,
   judgeCondition,
   type Names,
@@ -46,18 +47,6 @@ function findRule(rule: RuleRecord, scene: Scene): Finding | null {
 
 function namesIn({ layout }: Scene): (raw: RawCheck) => Names {
   return (raw) => namesInCheck(raw, layout);
-}
-
-/** The checks in a condition: these run for each hand; the rest asks of whole positions. */
-function checksIn(raw: unknown): RawCheck[] {
-  if (typeof raw !== 'object' || raw === null) return [];
-  const { all, any, not, ...condition } = raw as Record<string, unknown>;
-  const inner = (all ?? any ?? (not === undefined ? undefined : [not])) as unknown[] | undefined;
-  if (inner !== undefined) return inner.flatMap(checksIn);
-  const isOfPositions = ['changed', 'kept', 'opened', 'empty', 'adapter'].some(
-    (word) => word in condition,
-  );
-  return isOfPositions ? [] : [condition];
 }
 
 /** Null where the rule does not speak. */

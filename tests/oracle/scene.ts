@@ -78,7 +78,9 @@ export class Scene {
       const isPair = typeof placed === 'object' && placed !== null;
       const one = isPair ? placed[hand ?? 'left'] : placed;
       const holds = one === null ? 'empty' : one === '?' ? 'as-found' : this.part(one);
-      this.#seats.set(`${when} ${position.id} ${hand}`, { holds, origin });
+      const key = `${when} ${position.id} ${hand}`;
+      // What is said or chosen once more is as it was.
+      if (this.#seats.get(key)?.holds !== holds) this.#seats.set(key, { holds, origin });
     }
   }
 
@@ -104,11 +106,9 @@ export class Scene {
 
   adapters(when: When, mating: string): AdapterRow {
     const { saidAdapters, chosenAdapters } = this.question;
-    const chosen = when === 'judged' ? chosenAdapters[mating] : undefined;
-    if (chosen !== undefined) return { parts: chosen, origin: 'chosen' };
-    const said = saidAdapters[mating];
-    if (said !== undefined) return { parts: said, origin: 'said' };
-    return { parts: worksAdapters(this.vehicle, mating), origin: 'works' };
+    const works: AdapterRow = { parts: worksAdapters(this.vehicle, mating), origin: 'works' };
+    const present = rowOver(works, saidAdapters[mating], 'said');
+    return when === 'present' ? present : rowOver(present, chosenAdapters[mating], 'chosen');
   }
 
   /** Whether another article stands there, or none, or one where none was. */
@@ -131,6 +131,14 @@ export class Scene {
   fact(id: string): string | null {
     return this.vehicle.facts?.[id] ?? null;
   }
+}
+
+function rowOver(
+  under: AdapterRow,
+  parts: readonly string[] | undefined,
+  origin: Origin,
+): AdapterRow {
+  return parts === undefined || parts.join() === under.parts.join() ? under : { parts, origin };
 }
 
 export function handsOf(position: PositionRecord): readonly (Hand | null)[] {

@@ -22,7 +22,7 @@ export function standingOf(scene: Scene, names: Names, hand: Hand | null): Stand
     const now = scene.adapters('present', mating);
     const then = scene.adapters('judged', mating);
     const isChanged = now.parts.join() !== then.parts.join();
-    return { isChanged, isSaid: now.origin === 'said' && now.parts.length > 0 };
+    return { isChanged, isSaid: now.origin === 'said' };
   });
   const touched = [...seats, ...rows];
   if (touched.some(({ isChanged }) => isChanged)) return 'changed';

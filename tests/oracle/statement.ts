@@ -1,6 +1,6 @@
 /**
  * Statements: what a maker or a shop asserts of a part on a vehicle. One speaks where its part is
- * newly put at its position and its companions stand beside it. It is about the matings and checks
+ * at its position and its companions stand beside it. It is about the matings and checks
  * of that part, and the choices in them, whose other articles are as the works fitted them or are
  * its companions.
  *
@@ -35,11 +35,13 @@ function holdsPart(scene: Scene, id: string, hand: Hand | null, part: string | u
 function speaks(statement: StatementRecord, scene: Scene): boolean {
   const { vehicles, position: id, part, with: companions = {} } = statement;
   if (!vehicles.includes(scene.vehicle.id)) return false;
-  const isNew = handsOf(scene.position(id)).some(
-    (hand) => scene.isChangedAt(id, hand) && holdsPart(scene, id, hand, part),
-  );
+  // That a part does not fit is said of one to be fitted, not of one that is there already.
+  const isThere = handsOf(scene.position(id)).some((hand) => {
+    const isMeant = statement.verdict === 'fits' || scene.isChangedAt(id, hand);
+    return isMeant && holdsPart(scene, id, hand, part);
+  });
   return (
-    isNew &&
+    isThere &&
     Object.entries(companions).every(([other, beside]) =>
       handsOf(scene.position(other)).every((hand) => holdsPart(scene, other, hand, beside)),
     )
@@ -58,10 +60,9 @@ function concerns(finding: Finding, statement: StatementRecord, scene: Scene): b
       return scene.seat('judged', id, one).origin === 'works';
     });
   });
-  const areAdaptersSo = names.matings.every((id) => {
-    const { parts, origin } = scene.adapters('judged', id);
-    return parts.length === 0 || origin === 'works';
-  });
+  const areAdaptersSo = names.matings.every(
+    (id) => scene.adapters('judged', id).origin === 'works',
+  );
   return areSeatsSo && areAdaptersSo;
 }
 

@@ -131,7 +131,8 @@ function agreement(raw: RawCheck, terms: Terms): Trial {
     const [factor] = found.empty.flatMap((place) => (place in factors ? [factors[place]] : []));
     return factor === undefined ? found : compute(factor, terms.find);
   };
-  const coupling = amongKnown(compute(raw.coupling, find), [...terms.bands.keys()]);
+  // A factor stands for the ratio of an empty place; there is no coupling in it.
+  const coupling = amongKnown(compute(raw.coupling, terms.find), [...terms.bands.keys()]);
   return trialOf(
     [...pairOf(raw.agree, find), coupling],
     ([left = ONE, right = ONE]) => minus(over(asNumber(right), asNumber(left)), ONE),

@@ -142,7 +142,8 @@ export function cases(): fc.Arbitrary<Case> {
   return picks.map(caseOf);
 }
 
-function caseOf(drawn: Picks): Case {
+function caseOf(picked: Picks): Case {
+  const drawn = { ...picked, roleFaces: facesOfRoles(picked) };
   const frame = frameOf(drawn);
   const document: CatalogueDocument = {
     catalogue: 1,
@@ -159,6 +160,13 @@ function caseOf(drawn: Picks): Case {
     statements: drawn.statements.map((pick, index) => statementOf(pick, index, drawn, frame)),
   };
   return { document, question: questionOf(drawn, frame) };
+}
+
+/** Where a row is closed to a ring, the parts at its two ends have the face that closes it. */
+function facesOfRoles({ roleFaces, roleCount, placeCount, isRing }: Picks): Picks['roleFaces'] {
+  const ends = [0, (placeCount - 1) % roleCount];
+  const isOnEnd = (role: number) => isRing && ends.includes(role);
+  return roleFaces.map((faces, role) => (faces === 'few' && isOnEnd(role) ? 'listed' : faces));
 }
 
 interface Frame {

@@ -120,8 +120,12 @@ export class EditionReader {
     return head;
   }
 
+  /** @throws StoreFault where a column is not what was stored, or is there twice. */
   columns(number: number): IndexColumn[] {
-    return this.#columns.all({ edition: number }).map(indexColumnOf);
+    const columns = this.#columns.all({ edition: number }).map(indexColumnOf);
+    // A hash covers the numbers of a column, not the editions that it is of.
+    if (new Set(columns.map(({ name }) => name)).size === columns.length) return columns;
+    throw damaged(`edition ${number} has an index column twice`);
   }
 
   #checked(number: number): { readonly head: EditionHead; readonly state: StoredState } {

@@ -120,11 +120,20 @@ class SqliteStore implements OpenedStore {
   }
 
   verify(): VerifyReport {
-    return this.#inOneState(() => this.#verify());
-  }
-
-  #verify(): VerifyReport {
-    return verifyStore(this.#connection, this.#path, this.#reader, this.#offers);
+    const reports: VerifyReport[] = [];
+    try {
+      this.#inOneState(() => {
+        reports.push(verifyStore(this.#connection, this.#path, this.#reader, this.#offers));
+      });
+    } catch (error) {
+      // A file can be so damaged that a transaction that only reads fails when it ends.
+      const [report] = reports;
+      if (report === undefined || !(error instanceof StoreFault)) throw error;
+      return { ...report, disagreements: [...report.disagreements, error.message] };
+    }
+    const [report] = reports;
+    if (report === undefined) throw new Error('a verification ended without a report');
+    return report;
   }
 
   close(): void {

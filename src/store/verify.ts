@@ -118,8 +118,9 @@ class Verifier {
 
   /** @param numbers those of the sealed editions, the newest first. */
   checkNumbers(numbers: readonly number[]): void {
-    const all = this.#connection.prepare('SELECT count(*) FROM editions').pluck().get();
-    if (all !== numbers.length) this.disagreements.push('an edition is not sealed');
+    // By hand: `integrity_check` passes over constraints on a connection that only reads.
+    const open = this.#connection.prepare('SELECT count(*) FROM editions WHERE sealed IS NOT 1');
+    if (open.pluck().get() !== 0) this.disagreements.push('an edition is not sealed');
     const isWhole = numbers.every((number, index) => number === numbers.length - index);
     if (!isWhole) this.disagreements.push('the editions are not numbered 1, 2, 3');
   }

@@ -15,7 +15,8 @@ export const demo: PreparedEdition = prepareEdition(demoDocument(), sha256);
 
 /** The cart of the command line's tests, with parts of it replaced; what is undefined is left out. */
 export function cart(changes: Document = {}): PreparedEdition {
-  const fields = Object.entries({ ...CART, ...changes }).filter(([, value]) => value !== undefined);
+  const document: Document = { ...CART, ...changes };
+  const fields = Object.entries(document).filter(([, value]) => value !== undefined);
   return prepareEdition(Object.fromEntries(fields), sha256);
 }
 

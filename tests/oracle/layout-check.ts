@@ -82,6 +82,7 @@ function trialOf(raw: RawCheck, reader: Reader): Trial {
   const { document, question } = reader.scene;
   return tryOut(raw, {
     find: finderIn(reader),
+    findWith: (factors) => finderIn(reader, factors),
     findEach: (name) => eachAdapter(name, reader),
     bands: bandsOf(document),
     isOnRoad: question.use === 'road',

@@ -33,12 +33,20 @@ export interface Reader {
   readonly trust: Trust;
 }
 
-export function finderIn(reader: Reader): Finder {
+/** What stands for nothing at an empty place, by the place. */
+export type Factors = Readonly<Record<string, unknown>>;
+
+export function finderIn(reader: Reader, factors: Factors = {}): Finder {
   const { scene } = reader;
   const { terms = {}, matings = [] } = scene.layout;
   const find: Finder = (name) => {
-    const [first = '', second = '', third] = name.split('.');
     if (name in terms) return compute(terms[name], find);
+    const found = findValue(name);
+    const [factor] = found.empty.flatMap((place) => (place in factors ? [factors[place]] : []));
+    return factor === undefined ? found : compute(factor, find);
+  };
+  const findValue: Finder = (name) => {
+    const [first = '', second = '', third] = name.split('.');
     if (first === 'fact') return factFound(second, reader);
     if (third === undefined) return valueAt(first, second, reader);
     if (second === 'adapter' && matings.some(({ id }) => id === first)) {

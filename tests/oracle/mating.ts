@@ -219,7 +219,13 @@ function conditionOf(
 }
 
 function trialOf(raw: RawCheck, kind: KindRecord, find: Finder): Trial {
-  const terms = { find, findEach: () => null, bands: new Map(), isOnRoad: false };
+  const terms = {
+    find,
+    findWith: () => find,
+    findEach: () => null,
+    bands: new Map(),
+    isOnRoad: false,
+  };
   return tryOut(bothSides(raw, kind), terms);
 }
 

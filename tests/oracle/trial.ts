@@ -38,6 +38,8 @@ export interface Trial {
 /** What a check may ask beside the values that it names. */
 export interface Terms {
   readonly find: Finder;
+  /** Finds factors where nothing is. */
+  readonly findWith: (factors: Readonly<Record<string, unknown>>) => Finder;
   /** The adapters' values of such a name, one by one; null where it is no such name. */
   readonly findEach: (name: string) => readonly Found[] | null;
   /** The limits of loops by coupling. */
@@ -125,14 +127,9 @@ function weakestOf(ratings: readonly Found[]): Found {
 }
 
 function agreement(raw: RawCheck, terms: Terms): Trial {
-  const factors = (raw.whenEmpty ?? {}) as Readonly<Record<string, unknown>>;
-  const find: Finder = (name) => {
-    const found = terms.find(name);
-    const [factor] = found.empty.flatMap((place) => (place in factors ? [factors[place]] : []));
-    return factor === undefined ? found : compute(factor, terms.find);
-  };
   // A factor stands for the ratio of an empty place; there is no coupling in it.
   const coupling = amongKnown(compute(raw.coupling, terms.find), [...terms.bands.keys()]);
+  const find = terms.findWith((raw.whenEmpty ?? {}) as Readonly<Record<string, unknown>>);
   return trialOf(
     [...pairOf(raw.agree, find), coupling],
     ([left = ONE, right = ONE]) => minus(over(asNumber(right), asNumber(left)), ONE),

@@ -144,7 +144,7 @@ function checkOwner(connection: Database.Database, path: string): boolean {
   if (objects === 0 && owner === 0) return true;
   throw new StoreFault(
     `${path} belongs to another program`,
-    'name a file of your own; this one was not touched',
+    'name a file of your own; nothing in this one was changed',
   );
 }
 

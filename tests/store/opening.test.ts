@@ -4,7 +4,7 @@
  * its own way.
  */
 
-import { readFileSync } from 'node:fs';
+import { copyFileSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { BUNDLED_LIBRARY, type OpenMode, type SqliteLibrary } from '../../src/store/connection.js';
@@ -145,6 +145,22 @@ describe('what is named', () => {
     const header = readFileSync(seed);
     expect(header.toString('latin1', 68, 72)).toBe('FYNG');
   });
+});
+
+test('a database of another program keeps what lies in its log', () => {
+  const path = freshPath('foreign.sqlite');
+  const other = connect(path);
+  other.pragma('journal_mode = WAL');
+  other.exec('CREATE TABLE sums (sum INTEGER); INSERT INTO sums VALUES (7)');
+  // As that program left it when it died.
+  const left = freshPath('left.sqlite');
+  copyFileSync(path, left);
+  copyFileSync(`${path}-wal`, `${left}-wal`);
+  for (const mode of EVERY_MODE) {
+    const fault = refusalOf(() => openStore(left, { mode }));
+    expect(fault.message).toBe(`${left} belongs to another program`);
+    expect(everything(left)).toEqual(everything(path));
+  }
 });
 
 test('a mistake of the program is not blamed on the file', () => {

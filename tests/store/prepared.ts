@@ -13,7 +13,7 @@ export type Document = Readonly<Record<string, unknown>>;
 
 export const demo: PreparedEdition = prepareEdition(demoDocument(), sha256);
 
-/** The cart of the tests of the command line, with parts replaced; what is undefined is left out. */
+/** The cart of the tests of the command line, with parts replaced; undefined ones are left out. */
 export function cart(changes: Document = {}): PreparedEdition {
   const document: Document = { ...CART, ...changes };
   const fields = Object.entries(document).filter(([, value]) => value !== undefined);

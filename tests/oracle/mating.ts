@@ -24,7 +24,7 @@ import { groupsOf, judgeAlone, type PlannedCheck } from './planned.js';
 import { byId, type Hand, handsOf, type Scene } from './scene.js';
 import { type Finder, namesIn } from './term.js';
 import { type RawCheck, type Trial, tryOut } from './trial.js';
-import { distinct, type World } from './variable.js';
+import { type Dot, distinct, type World } from './variable.js';
 
 type End =
   | (FaceOfPiece & { readonly is: 'face' })
@@ -210,7 +210,7 @@ function conditionOf(
   };
   const known = new Map<string, Outcome>();
   const inOnce = (world: World): Outcome => {
-    const name = choices.map(({ key }) => String(world.get(key))).join();
+    const name = choices.map(({ key }) => nameOf(world.get(key))).join();
     const outcome = known.get(name) ?? outcomeIn(world);
     known.set(name, outcome);
     return outcome;
@@ -229,10 +229,17 @@ function trialOf(raw: RawCheck, kind: KindRecord, find: Finder): Trial {
   return tryOut(bothSides(raw, kind), terms);
 }
 
+/** Different for different values of an unknown. */
+function nameOf(dot: Dot | undefined): string {
+  if (dot === undefined) return '?';
+  return typeof dot === 'string' ? dot : `${dot.top}/${dot.bottom}`;
+}
+
 /** `"equal": "pattern"` is short for the pattern of either side. */
 function bothSides(raw: RawCheck, { sides = ['a', 'b'] }: KindRecord): RawCheck {
-  if (typeof raw.equal !== 'string') return raw;
-  return { ...raw, equal: sides.map((side) => `${side}.${raw.equal}`) };
+  const { equal } = raw;
+  if (typeof equal !== 'string') return raw;
+  return { ...raw, equal: sides.map((side) => `${side}.${equal}`) };
 }
 
 /** Names in a kind: `side.parameter`; the ends of a kind without sides are `a` and `b`. */

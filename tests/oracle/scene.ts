@@ -14,8 +14,8 @@ import type {
 } from '../../src/domain/catalogue/document.js';
 import type { Basis } from './outcome.js';
 
-/** What a question puts at a position: as a record does, or "?" for something nobody knows. */
-export type Placed = FittedRecord | '?';
+/** What a question puts at a position: as a record does; "?" is something that nobody knows. */
+export type Placed = FittedRecord;
 
 export interface Question {
   readonly vehicle: string;

@@ -101,7 +101,10 @@ function oneOf([name, options]: readonly [unknown, readonly unknown[]], { find }
 }
 
 function clearance(raw: RawCheck, { find }: Terms): Trial {
-  const limit = (key: string) => (raw[key] === undefined ? null : literal(String(raw[key])));
+  const limit = (key: string) => {
+    const text = raw[key];
+    return typeof text === 'string' ? literal(text) : null;
+  };
   if ('at-least' in raw) return between(raw['at-least'], [ZERO, null], find);
   if ('at-most' in raw) return between(raw['at-most'], [null, ZERO], find);
   if ('within' in raw) {
@@ -134,8 +137,8 @@ function agreement(raw: RawCheck, terms: Terms): Trial {
     [...pairOf(raw.agree, find), coupling],
     ([left = ONE, right = ONE]) => minus(over(asNumber(right), asNumber(left)), ONE),
     ([, , word]) => {
-      const band = terms.bands.get(String(word));
-      if (band === undefined) throw new Error(`no coupling: ${word}`);
+      const band = typeof word === 'string' ? terms.bands.get(word) : undefined;
+      if (band === undefined) throw new Error('a loop has a coupling');
       const limit = literal(terms.isOnRoad ? band.warn : band.refuse);
       return [[minus(ZERO, limit), limit]];
     },

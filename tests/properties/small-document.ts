@@ -1,6 +1,6 @@
 /**
- * Random catalogue documents, small but with everything in them that a judge has to weigh, and a
- * question to each: an invented drivetrain of two to five places in a row, of which each meets
+ * Random catalogue documents, small but with everything in them that a judge has to weigh, and
+ * questions to each: an invented drivetrain of two to five places in a row, of which each meets
  * the next and the last may meet the first.
  *
  * Everything is drawn independently and put together afterwards by number, so that a document
@@ -16,21 +16,12 @@ import type {
   PartRecord,
   PositionRecord,
   RoleRecord,
-  StatementRecord,
-  VehicleRecord,
 } from '../../src/domain/catalogue/document.js';
-import type { Placed, Question } from '../oracle/scene.js';
+import type { Question } from '../oracle/scene.js';
+import { type Frame, five, MOST_PLACES, PARTS_A_ROLE, type Picked } from './small-frame.js';
 import { type KindPick, kindOf, kinds } from './small-kind.js';
-import {
-  adapterOf,
-  bases,
-  evidenceOf,
-  type PartPick,
-  partOf,
-  partPicks,
-  ROLE_VALUES,
-  weighted,
-} from './small-part.js';
+import { adapterOf, type PartPick, partOf, partPicks, ROLE_VALUES } from './small-part.js';
+import { questionOf, questionPicks, statementOf, statementPicks } from './small-question.js';
 import {
   type CheckPick,
   checkOf,
@@ -40,19 +31,17 @@ import {
   TERMS,
   type Vocabulary,
 } from './small-rule.js';
+import { weighted } from './small-value.js';
+import { vehicleOf, vehiclePicks } from './small-vehicle.js';
 
 export interface Case {
   readonly document: CatalogueDocument;
   readonly question: Question;
+  /** Others to the same document. */
+  readonly more: readonly Question[];
 }
 
-const MOST_PLACES = 5;
 const MOST_ROLES = 4;
-const PARTS_A_ROLE = 3;
-
-function five<Value>(one: fc.Arbitrary<Value>): fc.Arbitrary<Value[]> {
-  return fc.array(one, { minLength: MOST_PLACES, maxLength: MOST_PLACES });
-}
 
 const placePicks = fc.record({
   isHanded: weighted([7, false], [1, true]),
@@ -60,57 +49,6 @@ const placePicks = fc.record({
   isPair: weighted([12, false], [1, true]),
   isBehind: weighted([6, false], [1, true]),
   hasOtherRole: weighted([12, false], [1, true]),
-});
-
-/** What stands at a place: a part by number, none, or nobody knows; by hand where there are two. */
-const seatPicks = fc.record({
-  is: weighted<'part' | 'empty' | 'unknown'>([12, 'part'], [2, 'empty'], [2, 'unknown']),
-  left: fc.nat({ max: PARTS_A_ROLE - 1 }),
-  right: fc.nat({ max: PARTS_A_ROLE - 1 }),
-  isRightEmpty: weighted([12, false], [1, true]),
-});
-
-const rowPicks = fc.array(fc.nat({ max: 1 }), { maxLength: 2 });
-
-const vehiclePicks = fc.record({
-  seats: five(seatPicks),
-  rows: five(
-    fc.oneof({ weight: 10, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: rowPicks }),
-  ),
-  basis: bases(),
-  trim: weighted<'x' | 'z' | null>([3, 'x'], [2, 'z'], [2, null]),
-});
-
-const statementPicks = fc.record({
-  place: fc.nat({ max: MOST_PLACES - 1 }),
-  part: fc.nat({ max: PARTS_A_ROLE - 1 }),
-  beside: fc.option(fc.tuple(fc.nat({ max: MOST_PLACES - 1 }), fc.nat({ max: PARTS_A_ROLE - 1 })), {
-    freq: 3,
-  }),
-  isFit: weighted([3, true], [1, false]),
-  basis: bases(),
-});
-
-const questionPicks = fc.record({
-  vehicle: fc.nat({ max: 2 }),
-  chosen: fc.array(
-    fc.tuple(fc.nat({ max: MOST_PLACES - 1 }), seatPicks, weighted([15, false], [1, true])),
-    {
-      maxLength: 3,
-    },
-  ),
-  said: fc.oneof(
-    { weight: 4, arbitrary: fc.constant<[number, SeatPick][]>([]) },
-    {
-      weight: 1,
-      arbitrary: fc.array(fc.tuple(fc.nat({ max: MOST_PLACES - 1 }), seatPicks), { maxLength: 2 }),
-    },
-  ),
-  chosenRow: fc.option(fc.tuple(fc.nat({ max: MOST_PLACES - 1 }), rowPicks), { freq: 4 }),
-  saidRow: fc.option(fc.tuple(fc.nat({ max: MOST_PLACES - 1 }), rowPicks), { freq: 15 }),
-  torque: weighted<string | null>([8, null], [1, '300 ±0 N.m'], [1, '50 to 150 N.m']),
-  use: weighted<'road' | 'off-road' | null>([2, null], [1, 'road'], [1, 'off-road']),
-  ignorePresent: weighted([6, false], [1, true]),
 });
 
 const picks = fc.record({
@@ -132,11 +70,10 @@ const picks = fc.record({
   vehicles: fc.array(vehiclePicks, { minLength: 1, maxLength: 3 }),
   statements: fc.array(statementPicks, { maxLength: 2 }),
   question: questionPicks,
+  more: fc.array(questionPicks, { minLength: 2, maxLength: 2 }),
 });
 
-type Picked<From> = From extends fc.Arbitrary<infer Value> ? Value : never;
 type Picks = Picked<typeof picks>;
-type SeatPick = Picked<typeof seatPicks>;
 
 export function cases(): fc.Arbitrary<Case> {
   return picks.map(caseOf);
@@ -157,9 +94,12 @@ function caseOf(picked: Picks): Case {
     layouts: [layoutOf(drawn, frame)],
     vehicles: drawn.vehicles.map((pick, index) => vehicleOf(pick, index, frame)),
     rules: drawn.rules.map((pick, index) => ruleOf(pick, frame.words, index)),
-    statements: drawn.statements.map((pick, index) => statementOf(pick, index, drawn, frame)),
+    statements: drawn.statements.map((pick, index) =>
+      statementOf(pick, index, drawn.vehicles.length, frame),
+    ),
   };
-  return { document, question: questionOf(drawn, frame) };
+  const ask = (pick: Picks['question']) => questionOf(pick, drawn.vehicles.length, frame);
+  return { document, question: ask(drawn.question), more: drawn.more.map(ask) };
 }
 
 /** Where a row is closed to a ring, the parts at its two ends have the face that closes it. */
@@ -167,15 +107,6 @@ function facesOfRoles({ roleFaces, roleCount, placeCount, isRing }: Picks): Pick
   const ends = [0, (placeCount - 1) % roleCount];
   const isOnEnd = (role: number) => isRing && ends.includes(role);
   return roleFaces.map((faces, role) => (faces === 'few' && isOnEnd(role) ? 'listed' : faces));
-}
-
-interface Frame {
-  readonly positions: readonly PositionRecord[];
-  readonly matings: readonly string[];
-  readonly kinds: readonly KindRecord[];
-  readonly roles: readonly RoleRecord[];
-  readonly parts: readonly PartRecord[];
-  readonly words: Vocabulary;
 }
 
 function frameOf(drawn: Picks): Frame {
@@ -279,111 +210,5 @@ function layoutOf({ checks, termAt, unmated }: Picks, frame: Frame): LayoutRecor
     terms: TERMS(words, termAt),
     checks: checks.map((pick: CheckPick, index) => checkOf(pick, words, index)),
     unmated,
-  };
-}
-
-/** The parts that may stand at a place, for a hand. */
-function partsFor(frame: Frame, position: PositionRecord, hand: 'left' | 'right' | null) {
-  return frame.parts.filter(
-    (part) =>
-      part.roles.some((role) => position.roles.includes(role)) &&
-      (hand === null || part.hand === undefined || part.hand === hand),
-  );
-}
-
-function placedAt(pick: SeatPick, position: PositionRecord, frame: Frame): Placed {
-  if (pick.is === 'unknown') return '?';
-  if (pick.is === 'empty') return null;
-  const idOf = (index: number, hand: 'left' | 'right' | null): string | null => {
-    const parts = partsFor(frame, position, hand);
-    return parts[index % Math.max(parts.length, 1)]?.id ?? null;
-  };
-  if (position.handed !== true) return idOf(pick.left, null);
-  const right = pick.isRightEmpty ? null : idOf(pick.right, 'right');
-  return { left: idOf(pick.left, 'left'), right };
-}
-
-function rowOf(row: readonly number[]): string[] {
-  return row.map((index) => `adapter-${index}`);
-}
-
-function vehicleOf(
-  { seats, rows, basis, trim }: Picks['vehicles'][number],
-  index: number,
-  frame: Frame,
-): VehicleRecord {
-  const fitted = frame.positions.flatMap((position, at): [string, Placed][] => {
-    const seat = seats[at];
-    const placed = seat === undefined ? '?' : placedAt(seat, position, frame);
-    return placed === '?' ? [] : [[position.id, placed]];
-  });
-  const adapters = frame.matings.flatMap((mating, at): [string, string[]][] => {
-    const row = rows[at] ?? [];
-    return row.length === 0 ? [] : [[mating, rowOf(row)]];
-  });
-  return {
-    id: `v${index}`,
-    make: 'Marl',
-    model: 'Row',
-    layout: 'row',
-    ...evidenceOf(basis),
-    ...(trim === null ? {} : { facts: { trim } }),
-    fitted: {
-      ...Object.fromEntries(fitted),
-      ...(adapters.length === 0 ? {} : { matings: Object.fromEntries(adapters) }),
-    },
-  };
-}
-
-function statementOf(
-  { place, part, beside, isFit, basis }: Picks['statements'][number],
-  index: number,
-  { vehicles }: Picks,
-  frame: Frame,
-): StatementRecord {
-  const position = frame.positions[place % frame.positions.length] as PositionRecord;
-  const partId = (at: PositionRecord, which: number) => {
-    const parts = partsFor(frame, at, null);
-    return parts[which % parts.length]?.id ?? frame.words.part(which);
-  };
-  const other = frame.positions[(beside?.[0] ?? 0) % frame.positions.length] as PositionRecord;
-  return {
-    id: `statement-${index}`,
-    part: partId(position, part),
-    vehicles: vehicles.map((_, at) => `v${at}`),
-    position: position.id,
-    ...(beside === null ? {} : { with: { [other.id]: partId(other, beside[1]) } }),
-    verdict: isFit ? 'fits' : 'does-not-fit',
-    ...evidenceOf(basis),
-  };
-}
-
-function questionOf({ question, vehicles }: Picks, frame: Frame): Question {
-  const { positions, matings } = frame;
-  const at = (index: number) => positions[index % positions.length] as PositionRecord;
-  const misplaced = (index: number, seat: SeatPick): Placed => {
-    const part = frame.parts[seat.left]?.id ?? null;
-    return at(index).handed ? { left: part, right: part } : part;
-  };
-  const chosen = question.chosen.map(([index, seat, isMisplaced]) => {
-    const placed = isMisplaced ? misplaced(index, seat) : placedAt(seat, at(index), frame);
-    // A change puts something there, or nothing; never what nobody knows.
-    return [at(index).id, placed === '?' ? null : placed] as const;
-  });
-  const said = question.said.map(([index, seat]) => [
-    at(index).id,
-    placedAt(seat, at(index), frame),
-  ]);
-  const rows = (row: readonly [number, number[]] | null) =>
-    row === null ? {} : { [matings[row[0] % matings.length] ?? 'm0']: rowOf(row[1]) };
-  return {
-    vehicle: `v${question.vehicle % vehicles.length}`,
-    said: Object.fromEntries(said),
-    chosen: Object.fromEntries(chosen),
-    saidAdapters: rows(question.saidRow),
-    chosenAdapters: rows(question.chosenRow),
-    torque: question.torque,
-    use: question.use,
-    ignorePresent: question.ignorePresent,
   };
 }

@@ -4,7 +4,7 @@
 
 import fc from 'fast-check';
 import type { RuleRecord } from '../../src/domain/catalogue/document.js';
-import { bases, evidenceOf, weighted } from './small-part.js';
+import { bases, evidenceOf, weighted } from './small-value.js';
 
 export type Raw = Readonly<Record<string, unknown>>;
 

@@ -99,3 +99,22 @@ export function termsOf(check: Check): Term[] {
       return [check.left, check.right];
   }
 }
+
+/** The terms of a check and of the condition under which it applies: all that it hangs on. */
+export function termsWithin(check: Check): Term[] {
+  return [...termsOf(check), ...(check.when === null ? [] : termsOfCondition(check.when))];
+}
+
+function termsOfCondition(condition: Condition): Term[] {
+  switch (condition.test) {
+    case 'all':
+    case 'any':
+      return condition.of.flatMap(termsOfCondition);
+    case 'not':
+      return termsOfCondition(condition.of);
+    case 'check':
+      return termsWithin(condition.check);
+    default:
+      return [];
+  }
+}

@@ -10,7 +10,7 @@
 import { type Interval, intersect, interval, isWithin } from '../quantity/interval.js';
 import { compare, divide, negate, ONE, type Rational, sign, ZERO } from '../quantity/rational.js';
 import type { Check } from './check.js';
-import { termsOf } from './check.js';
+import { termsWithin } from './check.js';
 import { type Decision, decide } from './decide.js';
 import { domainsOf, type NotApplying, type Prepared, prepare } from './evaluate.js';
 import { type Environment, leavesOf, type Setting, type Unknown } from './evaluator.js';
@@ -38,7 +38,7 @@ const MOST_COMBINATIONS = 4096;
 /** The finite choices that a check's values follow, with the number of their options. */
 export function finiteChoices({ check, environment }: Member): Map<string, number> {
   const choices = new Map<string, number>();
-  for (const { reference, shape } of termsOf(check).flatMap(leavesOf)) {
+  for (const { reference, shape } of termsWithin(check).flatMap(leavesOf)) {
     for (const { choice, options } of choicesIn(environment.lookup(reference, shape))) {
       choices.set(choice, options.length);
     }

@@ -2,7 +2,7 @@
  * Checks that share a choice as one constraint: one length serves every place that it must fit.
  */
 
-import { termsOf } from '../check/check.js';
+import { termsWithin } from '../check/check.js';
 import { leavesOf } from '../check/evaluator.js';
 import type { FactAddress, Reading } from '../check/reading.js';
 import type { GroupResult } from '../check/result.js';
@@ -83,7 +83,7 @@ function choicesOf(planned: readonly PlannedCheck[], group: GroupResult) {
 
 /** What it reads, and of each choice what was picked. */
 function readingsOf({ check, environment }: PlannedCheck, { picks }: GroupResult): Reading[] {
-  return termsOf(check)
+  return termsWithin(check)
     .flatMap(leavesOf)
     .flatMap(({ reference, shape }) => {
       const reading = environment.lookup(reference, shape);

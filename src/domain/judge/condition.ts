@@ -3,7 +3,7 @@
  * empty is known for certain, what values say may be open.
  */
 
-import type { Condition } from '../check/check.js';
+import type { Check, Condition } from '../check/check.js';
 import { termsOf } from '../check/check.js';
 import { leavesOf, type Setting } from '../check/evaluator.js';
 import type { Hand } from '../check/reading.js';
@@ -23,21 +23,26 @@ import { LayoutEnvironment } from './environment.js';
 import { appliesResult } from './meeting.js';
 import type { Scope } from './standing.js';
 
-/** Judges a condition; on handed positions it holds if it holds for some hand. */
+/**
+ * Judges a condition for one hand: its checks read handed positions there. Without a hand, a
+ * check in it holds if it does for either.
+ */
 export function judgeCondition(
   condition: Condition,
   configuration: Configuration,
   setting: Setting,
+  hand: Hand | null,
 ): Outcome {
+  const judgeOne = (one: Condition) => judgeCondition(one, configuration, setting, hand);
   switch (condition.test) {
     case 'all':
-      return allOf(condition.of.map((one) => judgeCondition(one, configuration, setting)));
+      return allOf(condition.of.map(judgeOne));
     case 'any':
-      return anyOf(condition.of.map((one) => judgeCondition(one, configuration, setting)));
+      return anyOf(condition.of.map(judgeOne));
     case 'not':
-      return negation(judgeCondition(condition.of, configuration, setting));
+      return negation(judgeOne(condition.of));
     case 'check':
-      return judgeValues(condition, configuration, setting);
+      return judgeValues(condition.check, configuration, setting, hand);
     case 'changed':
       return certain(isChanged(configuration, condition.position));
     case 'kept':
@@ -70,23 +75,49 @@ function judgeEmpty(id: string, configuration: Configuration): Outcome {
 }
 
 function judgeValues(
-  condition: Condition & { test: 'check' },
+  check: Check,
   configuration: Configuration,
   setting: Setting,
+  hand: Hand | null,
 ): Outcome {
-  const { check } = condition;
-  const references = termsOf(check).flatMap(leavesOf);
-  const hands = handsRead(
-    references.map(({ reference }) => reference),
-    configuration,
-  );
+  const hands = hand === null ? handsRead(referencesIn(check), configuration) : [hand];
   return anyOf(
-    hands.map((hand) => {
-      const environment = new LayoutEnvironment(configuration, configuration.judged, hand, setting);
+    hands.map((one) => {
+      const environment = new LayoutEnvironment(configuration, configuration.judged, one, setting);
       const result = judgeCheck({ check, environment }, setting);
       return appliesResult(result) ? result.outcome : 'fails';
     }),
   );
+}
+
+function referencesIn(check: Check): Reference[] {
+  return termsOf(check)
+    .flatMap(leavesOf)
+    .map(({ reference }) => reference);
+}
+
+/** The hands for which conditions are judged: both, if a check in them reads a handed place. */
+export function handsOfConditions(
+  conditions: readonly Condition[],
+  configuration: Configuration,
+): readonly (Hand | null)[] {
+  return handsRead(valueChecks(conditions).flatMap(referencesIn), configuration);
+}
+
+function valueChecks(conditions: readonly Condition[]): Check[] {
+  return conditions.flatMap((condition): Check[] => {
+    switch (condition.test) {
+      case 'all':
+      case 'any':
+        return valueChecks(condition.of);
+      case 'not':
+        return valueChecks([condition.of]);
+      case 'check':
+        return [condition.check];
+      default:
+        return [];
+    }
+  });
 }
 
 /** The checks inside conditions, each with what it reads, hand by hand. */
@@ -95,28 +126,12 @@ export function checksIn(
   configuration: Configuration,
   setting: Setting,
 ): Member[] {
-  return conditions.flatMap((condition): Member[] => {
-    switch (condition.test) {
-      case 'all':
-      case 'any':
-        return checksIn(condition.of, configuration, setting);
-      case 'not':
-        return checksIn([condition.of], configuration, setting);
-      case 'check': {
-        const { check } = condition;
-        const references = termsOf(check).flatMap(leavesOf).map(referenceOf);
-        return handsRead(references, configuration).map((hand) => {
-          const { judged } = configuration;
-          return {
-            check,
-            environment: new LayoutEnvironment(configuration, judged, hand, setting),
-          };
-        });
-      }
-      default:
-        return [];
-    }
-  });
+  const { judged } = configuration;
+  return valueChecks(conditions).flatMap((check) =>
+    handsRead(referencesIn(check), configuration).map((hand) => {
+      return { check, environment: new LayoutEnvironment(configuration, judged, hand, setting) };
+    }),
+  );
 }
 
 /** The hands for which terms have to be read: both, if they name something handed. */
@@ -130,10 +145,6 @@ export function handsRead(
     return 'position' in reference && (positions.get(reference.position)?.isHanded ?? false);
   });
   return isHanded ? ['left', 'right'] : [null];
-}
-
-function referenceOf({ reference }: { readonly reference: Reference }): Reference {
-  return reference;
 }
 
 /** What conditions and references speak of; positions in layout order. */
@@ -159,7 +170,7 @@ export function scopeOf(
         visit(condition.of);
         break;
       case 'check':
-        termsOf(condition.check).flatMap(leavesOf).map(referenceOf).forEach(note);
+        referencesIn(condition.check).forEach(note);
         break;
       case 'adapter':
         matings.add(condition.mating);

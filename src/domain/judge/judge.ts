@@ -101,7 +101,8 @@ function judgePlanned(plan: Plan, setting: Setting): { results: Judged[]; groups
 
 /** Of one check alone the choice is told where it suits: else the check says it all itself. */
 function choiceOf(index: number, group: GroupResult, bench: Bench): ChoiceConstraint[] {
-  if (group.results.length === 1 && group.outcome !== 'holds') return [];
+  const applying = group.results.filter((result) => !('empty' in result));
+  if (applying.length === 0 || (applying.length === 1 && group.outcome !== 'holds')) return [];
   return [choiceConstraint(index, group, bench)];
 }
 
@@ -180,11 +181,11 @@ function settleChain(
 }
 
 /** Whether its condition, if it has one, came to the same before the change. */
-function appliedBefore({ check, applies }: PlannedCheck, bench: Bench): boolean {
+function appliedBefore({ check, applies, hand }: PlannedCheck, bench: Bench): boolean {
   if (check.when === null) return true;
   const { configuration, setting } = bench;
   const unchanged = { ...configuration, judged: configuration.present };
-  return judgeCondition(check.when, unchanged, setting) === applies(setting);
+  return judgeCondition(check.when, unchanged, setting, hand) === applies(setting);
 }
 
 function readsAsked({ readings }: CheckResult): boolean {

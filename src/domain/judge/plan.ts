@@ -5,7 +5,7 @@
 
 import type { Mating, Part } from '../catalogue/catalogue.js';
 import type { Check } from '../check/check.js';
-import { termsOf } from '../check/check.js';
+import { termsOf, termsWithin } from '../check/check.js';
 import { type Environment, leavesOf, type Setting } from '../check/evaluator.js';
 import type { Hand } from '../check/reading.js';
 import type { Outcome } from '../check/state.js';
@@ -108,10 +108,6 @@ export function layoutChecks(
   setting: Setting,
 ): PlannedCheck[] {
   return configuration.layout.checks.flatMap((check) => {
-    const outcome =
-      check.when === null ? 'holds' : judgeCondition(check.when, configuration, setting);
-    if (outcome === 'fails') return [];
-    const applies = () => outcome;
     const references = termsOf(check)
       .flatMap(leavesOf)
       .map(({ reference }) => reference);
@@ -119,9 +115,13 @@ export function layoutChecks(
     const hands = handsRead(references, configuration).filter(
       (hand) => !isSkipped(configuration, scope, hand),
     );
-    return hands.map((hand) => {
+    return hands.flatMap((hand): PlannedCheck[] => {
+      const { when } = check;
+      const outcome = when === null ? 'holds' : judgeCondition(when, configuration, setting, hand);
+      if (outcome === 'fails') return [];
+      const applies = () => outcome;
       const environment = new LayoutEnvironment(configuration, arrangement, hand, setting);
-      return { check, environment, applies, joint: null, hand, scope };
+      return [{ check, environment, applies, joint: null, hand, scope }];
     });
   });
 }
@@ -165,7 +165,7 @@ function hasChoice(part: Part): boolean {
 
 /** The choices that a check's values follow, ranges and finite ones alike. */
 function choicesOf({ check, environment }: PlannedCheck): string[] {
-  return termsOf(check)
+  return termsWithin(check)
     .flatMap(leavesOf)
     .flatMap(({ reference, shape }) => {
       const reading = environment.lookup(reference, shape);

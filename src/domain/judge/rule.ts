@@ -4,9 +4,10 @@
  */
 
 import type { Rule } from '../catalogue/catalogue.js';
+import type { Condition } from '../check/check.js';
 import type { Setting } from '../check/evaluator.js';
 import { allOf, gradeOf, negation, type Outcome } from '../check/state.js';
-import { judgeCondition, positionsOf, scopeOf } from './condition.js';
+import { handsOfConditions, judgeCondition, positionsOf, scopeOf } from './condition.js';
 import type { Configuration } from './configuration.js';
 import type { RuleConstraint } from './constraint.js';
 import { standingOf, stateOf } from './standing.js';
@@ -16,16 +17,21 @@ export function judgeRules(configuration: Configuration, setting: Setting): Rule
   return rules.flatMap((rule) => judgeRule(rule, configuration, setting) ?? []);
 }
 
+/** Like a check, a rule that reads a handed place is judged for each hand; the worse counts. */
 function judgeRule(
   rule: Rule,
   configuration: Configuration,
   setting: Setting,
 ): RuleConstraint | null {
-  const when = judgeCondition(rule.when, configuration, setting);
-  if (when === 'fails') return null;
-  const demanded = demandOf(rule, configuration, setting);
-  const computed = weigh(rule, when, demanded);
   const conditions = [rule.when, rule.needs, rule.excludes].filter((one) => one !== null);
+  const judged = handsOfConditions(conditions, configuration).flatMap((hand) => {
+    const at = (condition: Condition) => judgeCondition(condition, configuration, setting, hand);
+    const when = at(rule.when);
+    return when === 'fails' ? [] : [{ when, outcome: weigh(rule, when, demandOf(rule, at)) }];
+  });
+  if (judged.length === 0) return null;
+  const computed = allOf(judged.map(({ outcome }) => outcome));
+  const when = allOf(judged.filter(({ outcome }) => outcome === computed).map((one) => one.when));
   const scope = scopeOf(conditions, [], configuration);
   const standing = standingOf(configuration, scope, null);
   const { ignorePresent } = configuration;
@@ -49,12 +55,10 @@ function judgeRule(
   };
 }
 
-function demandOf(rule: Rule, configuration: Configuration, setting: Setting): Outcome {
+function demandOf(rule: Rule, at: (condition: Condition) => Outcome): Outcome {
   const outcomes: Outcome[] = [];
-  if (rule.needs !== null) outcomes.push(judgeCondition(rule.needs, configuration, setting));
-  if (rule.excludes !== null) {
-    outcomes.push(negation(judgeCondition(rule.excludes, configuration, setting)));
-  }
+  if (rule.needs !== null) outcomes.push(at(rule.needs));
+  if (rule.excludes !== null) outcomes.push(negation(at(rule.excludes)));
   return allOf(outcomes);
 }
 

@@ -71,9 +71,9 @@ function sayFit(answer: FitAnswer, page: Page): void {
 }
 
 const ALONE = {
-  holds: 'It goes in with everything around it as it is.',
-  open: 'Whether it goes in with everything around it as it is, is not known.',
-  fails: 'It does not go in with everything around it as it is.',
+  holds: 'With nothing changed but what the question names, it goes in.',
+  open: 'With nothing changed but what the question names, it is not known to go in.',
+  fails: 'With nothing changed but what the question names, it does not go in.',
 } as const;
 
 function sayPosition(view: FitPositionView, page: Page): void {

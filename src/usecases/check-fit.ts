@@ -119,7 +119,7 @@ function answerOf(
     present: fit.isPresent,
     ambiguous: fit.isAmbiguous,
     at: [...fit.at],
-    summary: summaryOf(fit, positions, measure.length, speaker),
+    summary: summaryOf(fit, positions, { facts: measure.length, named: namedIn(input) }, speaker),
     positions,
     kit: null,
     measure,
@@ -144,10 +144,15 @@ function positionView(fit: FitAt, speaker: Speaker): FitPositionView {
   };
 }
 
+/** How many other parts the question puts in. */
+function namedIn({ with: companions }: FitInput): number {
+  return Object.keys(companions).length;
+}
+
 function summaryOf(
   fit: Fit,
   positions: readonly FitPositionView[],
-  facts: number,
+  { facts, named }: { readonly facts: number; readonly named: number },
   speaker: Speaker,
 ): SaidReason {
   const names = positions
@@ -160,6 +165,8 @@ function summaryOf(
   const isOrdered = positions.some(
     ({ position, order }) => fit.at.includes(position) && order.length > 0,
   );
-  if (isOrdered) return speaker.said('fits-made-to-order', {});
-  return speaker.said('fits', fit.isAmbiguous || positions.length > 1 ? { names } : {});
+  const others = named === 0 ? {} : { count: named };
+  if (isOrdered) return speaker.said('fits-made-to-order', others);
+  const places = fit.isAmbiguous || positions.length > 1 ? { names } : {};
+  return speaker.said('fits', { ...places, ...others });
 }

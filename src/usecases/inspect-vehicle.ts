@@ -37,8 +37,10 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
   };
   const judgement = judge(configuration);
   const speaker = new Speaker({ catalogue, layout, lang: input.lang });
+  // What nobody recorded is given on the vehicle itself; that all is right, it does not say.
+  const hasGaps = judgement.constraints.some(({ computed }) => computed === 'open');
   const codes = {
-    holds: 'right-as-it-stands',
+    holds: hasGaps ? 'open-as-it-stands' : 'right-as-it-stands',
     open: 'open-as-it-stands',
     fails: 'wrong-as-it-stands',
   } as const;

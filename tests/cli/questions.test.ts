@@ -37,7 +37,9 @@ describe('fit, for people', () => {
     const lines = out.trimEnd().split('\n');
     expect(lines.slice(0, 2)).toEqual(['Fits.', '“box d” (box-d) on cart-1.']);
     expect(lines.at(-1)).toMatch(/^Edition 1, engine \d+\.\d+\.\d+\.$/);
-    expect(out).toContain('Gearbox: replaces box-a. It goes in with everything around it');
+    expect(out).toContain(
+      'Gearbox: replaces box-a. With nothing changed but what the question names, it goes in.',
+    );
   });
 
   test('a part that does not fit is an answer, with both values of all that fails', async () => {

@@ -187,9 +187,16 @@ function things(count: number): string {
   return count === 1 ? 'one thing' : `${count} things`;
 }
 
+/** Who reads the summary alone must not take the part for all that is needed. */
+function together({ count }: ReasonData): string {
+  if (count === undefined || count === 0) return '';
+  return `, together with the ${count === 1 ? 'other part' : `${count} other parts`} named`;
+}
+
 const summaries = {
-  fits: (d: ReasonData) => `Fits${d.names?.length ? ` as ${and(d.names.map(lower))}` : ''}.`,
-  'fits-made-to-order': () => 'Fits, made to order: see what to order.',
+  fits: (d: ReasonData) =>
+    `Fits${d.names?.length ? ` as ${and(d.names.map(lower))}` : ''}${together(d)}.`,
+  'fits-made-to-order': (d: ReasonData) => `Fits${together(d)}, made to order: see what to order.`,
   'fits-already-there': () => 'This part is on the vehicle already.',
   unknown: (d: ReasonData) =>
     d.count === undefined || d.count === 0

@@ -66,7 +66,9 @@ export function namesInCondition(raw: unknown, layout: Layout): Names {
   const [[word, subject] = ['', '']] = Object.entries(condition);
   if (!POSITION_TESTS.includes(word)) return namesInCheck(condition, layout);
   const position = String(subject);
-  return { positions: [position], matings: [], opened: word === 'opened' ? [position] : [] };
+  // Whether it is opened says nothing of what stands there.
+  if (word === 'opened') return { ...NO_NAMES, opened: [position] };
+  return { ...NO_NAMES, positions: [position] };
 }
 
 /** The terms of a check, as they are written; its own condition is not among them. */

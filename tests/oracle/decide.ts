@@ -12,6 +12,7 @@ import type { Outcome } from './outcome.js';
 import { isInside, isTrueIn, type Stretch, type Trial } from './trial.js';
 import {
   distinct,
+  inEach,
   type Variable,
   type World,
   withWords,
@@ -39,7 +40,7 @@ export function always(outcome: Outcome): Condition {
 
 /** Every way in which what a condition asks for may be chosen. */
 export function outcomesOf({ choices, in: outcomeIn }: Condition): Outcome[] {
-  return [...worldsOf(choices, grid)].map(outcomeIn);
+  return inEach(choices, grid, outcomeIn);
 }
 
 /** A check alone once its choices are made as in a world. */

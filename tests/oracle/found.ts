@@ -126,7 +126,12 @@ export function valueFound(
   const recorded = readValue(record, spec, inherited);
   const bases = [recorded.basis];
   const isRecorded = () => true;
-  if (!trust(recorded.basis)) return { ...missing(slot, spec), bases, isRecorded };
+  if (!trust(recorded.basis)) {
+    // Each piece makes its own choice, also where nobody believes what there is to choose from.
+    const isChoice = recorded.is === 'range' || recorded.is === 'set';
+    const unknown = missing(isChoice ? { ...slot, article: null } : slot, spec);
+    return { ...unknown, bases, isRecorded };
+  }
   return { ...believed(recorded, spec, slot), bases, isRecorded };
 }
 

@@ -32,7 +32,7 @@ import { basisOfCheck, judgeAlone, type PlannedCheck } from './planned.js';
 import { type Hand, handsOf, type Scene, type When } from './scene.js';
 import { standingOf, stateOf } from './standing.js';
 import { type RawCheck, type Trial, tryOut } from './trial.js';
-import { type Dot, distinct, type Variable, withWords, worldsOf } from './variable.js';
+import { type Dot, distinct, inEach, type Variable, withWords, worldsOf } from './variable.js';
 
 /** Looks at one arrangement, for one hand; for both where `hand` is null and a check is handed. */
 export function viewOf(scene: Scene, when: When, hand: Hand | null): View {
@@ -249,7 +249,7 @@ function isAsWide(before: Trial, after: Trial): boolean {
 function allowedBy(side: Found): string {
   const variables = side.variables.map((variable) => withWords(variable, side.words));
   const values = ({ isNumber, ends, grid }: Variable) => (isNumber ? ends : grid);
-  const dots = [...worldsOf(variables, values)].map((world) => side.at(world));
+  const dots = inEach(variables, values, side.at);
   const numbers = dots.filter((dot) => typeof dot !== 'string');
   if (numbers.length < dots.length) return [...new Set(dots.map(String))].sort().join();
   return [numbers.reduce(smaller), numbers.reduce(larger)].map(textOf).join(' to ');

@@ -12,6 +12,7 @@ import type { StatementRecord } from '../../src/domain/catalogue/document.js';
 import { about, type Finding, type Verdict } from './finding.js';
 import { canDecide, isFirstHand, type Outcome } from './outcome.js';
 import { basisOf, type Hand, handsOf, type Scene } from './scene.js';
+import { standingOf } from './standing.js';
 
 export function applyStatements(scene: Scene, findings: readonly Finding[]): Finding[] {
   let settled = [...findings];
@@ -74,7 +75,10 @@ function affirmed(finding: Finding, statement: StatementRecord, scene: Scene): F
       return { ...verdict, state: 'holds', basis };
     }
     const isContradicted = state === 'fails' && basis !== 'reported' && !failsFirstHand;
-    return isContradicted ? { ...verdict, state: 'open', basis: null } : verdict;
+    if (!isContradicted) return verdict;
+    // What is open in what is only said of the vehicle is as found on it.
+    const isSaid = standingOf(scene, finding.names, finding.hand) === 'said';
+    return { ...verdict, state: isSaid ? 'given' : 'open', basis: null };
   });
   return { ...finding, verdicts };
 }

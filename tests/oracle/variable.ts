@@ -101,6 +101,17 @@ export function* worldsOf(
   }
 }
 
+/** What comes out in each of those worlds. */
+export function inEach<Result>(
+  variables: readonly Variable[],
+  values: (variable: Variable) => readonly Dot[],
+  resultIn: (world: World) => Result,
+): Result[] {
+  const results: Result[] = [];
+  for (const world of worldsOf(variables, values)) results.push(resultIn(world));
+  return results;
+}
+
 /** Each variable once. */
 export function distinct(variables: readonly Variable[]): Variable[] {
   return [...new Map(variables.map((variable) => [variable.key, variable])).values()];

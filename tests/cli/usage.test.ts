@@ -232,7 +232,7 @@ describe('the page', () => {
       database: await cartDatabase(),
       columns: 5,
     });
-    expect(out).toContain('everything');
+    expect(out).toContain('question');
   });
 
   test('texts of others cannot steer the terminal', async () => {

@@ -21,6 +21,7 @@ import { formatQuantity, isFault, parseQuantity } from '../../../src/domain/quan
 import type { Rational } from '../../../src/domain/quantity/rational.js';
 import {
   add,
+  exactText,
   fraction,
   larger,
   rational,
@@ -152,6 +153,10 @@ function closedSets(ends: fc.Arbitrary<Rational>): fc.Arbitrary<Interval> {
 /** All dimensions in which a person records values. */
 const dimensions = fc.constantFrom('length', 'torque', 'mass', 'angle', '1', 'length^-1', 'volume');
 
+function digitsOf(end: Rational): number {
+  return exactText(end).replaceAll(/\D/g, '').replace(/^0+/, '').length;
+}
+
 describe('writing and reading', () => {
   it('a closed set of recorded numbers reads back as itself', () => {
     fc.assert(
@@ -170,7 +175,9 @@ describe('writing and reading', () => {
       .map(([centre, digits, places]) => {
         const half = fraction(digits, 10n ** BigInt(places));
         return closed(subtract(centre, half), add(centre, half));
-      });
+      })
+      // An end with more digits than a record has is rounded outward.
+      .filter(({ low, high }) => [low, high].every((end) => end !== null && digitsOf(end) <= 10));
     fc.assert(
       fc.property(narrow, (set) => {
         const { text } = formatQuantity(set, 'length', { system: 'metric' });

@@ -129,10 +129,15 @@ export function valueFound(
   if (!trust(recorded.basis)) {
     // Each piece makes its own choice, also where nobody believes what there is to choose from.
     const isChoice = recorded.is === 'range' || recorded.is === 'set';
-    const unknown = missing(isChoice ? { ...slot, article: null } : slot, spec);
+    const unknown = missing(isChoice ? ownSlot(slot) : slot, spec);
     return { ...unknown, bases, isRecorded };
   }
   return { ...believed(recorded, spec, slot), bases, isRecorded };
+}
+
+/** That of the piece itself, whatever else is known of its article. */
+export function ownSlot({ piece, article, path }: Slot): Slot {
+  return { piece: `${piece} with its ${article}`, article: null, path };
 }
 
 function believed(recorded: Recorded, spec: ValueSpec, slot: Slot): Found {

@@ -16,6 +16,7 @@ import {
   missing,
   nothingAt,
   oneOfWords,
+  ownSlot,
   type Slot,
   specOf,
   sumOf,
@@ -169,7 +170,8 @@ function faceValueAt(id: string, name: string, parameter: string, reader: Reader
   const face = faceOf(holds, name, scene.document);
   if (face === 'absent') return nothingAt(id);
   const slot: Slot = { piece, article: holds.id, path };
-  if (face === 'not-recorded') return missing(slot, spec);
+  // Of a face that nobody recorded nobody knows the kind: the value may be one of the piece.
+  if (face === 'not-recorded') return missing(ownSlot(slot), spec);
   const kind = byId(scene.document.kinds, face.kind ?? '');
   if (kind.parameters[parameter] === undefined) return missing(slot, spec);
   return faceValue({ part: holds, name, piece, face }, kind, parameter, scene.document, trust);

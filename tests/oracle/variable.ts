@@ -51,7 +51,13 @@ function valuesBetween({ low, high, lowOpen }: Span, least: Fraction, most: Frac
   for (let value = plus(from, step); compare(value, to) < 0; value = plus(value, step)) {
     if (compare(value, least) > 0 && compare(value, most) < 0) values.push(value);
   }
-  return values;
+  return low === null && high === null ? [...values, ...farValues(from, to)] : values;
+}
+
+/** As far as sums of adapters reach, with steps below the width of any tolerance there. */
+function farValues(from: Fraction, to: Fraction): Fraction[] {
+  const steps = Array.from({ length: 20 }, (_, index) => fraction(2 * index));
+  return steps.flatMap((step) => [minus(from, step), plus(to, step)]);
 }
 
 /** From 1/32 to 32, each a little more than the one before; the middle first. */

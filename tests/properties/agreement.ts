@@ -33,6 +33,15 @@ export function differences(oracle: OracleAnswer, judgement: Judgement): string[
   ];
 }
 
+/** What a judgement says of each constraint, in an order that does not hang on the document's. */
+export function linesOf(judgement: Judgement): string[] {
+  const lines = judgement.constraints.map((one) => {
+    const { name, shown } = lineOfConstraint(one, judgement);
+    return `${name}: ${shown.join()}`;
+  });
+  return [...lines.sort(), judgement.outcome];
+}
+
 function byName(lines: readonly Line[]): Map<string, Line[]> {
   const named = new Map<string, Line[]>();
   for (const line of lines) named.set(line.name, [...(named.get(line.name) ?? []), line]);
@@ -51,23 +60,25 @@ function compared(name: string, expected: readonly Line[] = [], given: readonly 
 
 function lineOfFinding({ form, id, hand, severity, verdicts }: Finding): Line {
   const shown = verdicts.map(({ state, computed }) => `${severity} ${state} (${computed})`);
-  return { name: [form, id, hand].join(' '), shown };
+  return { name: nameOfLine(form, id.split('+'), hand), shown };
 }
 
 function lineOfConstraint(constraint: Constraint, judgement: Judgement): Line {
   const { form, hand, severity, state, computed } = constraint;
-  const id = form === 'choice' ? checksOf(constraint.group, judgement) : constraint.id;
-  return { name: [form, id, hand].join(' '), shown: [`${severity} ${state} (${computed})`] };
+  const isChoice = form === 'choice';
+  const ids = isChoice ? applyingChecks(constraint.group, judgement).map(nameOf) : [constraint.id];
+  return { name: nameOfLine(form, ids, hand), shown: [`${severity} ${state} (${computed})`] };
+}
+
+/** Of the checks of a choice none comes first. */
+function nameOfLine(form: string, ids: readonly string[], hand: string | null): string {
+  return [form, [...ids].sort().join('+'), hand].join(' ');
 }
 
 /** One that says no more than its only check, which may not be worse than that check is alone. */
 function isOfOneCheck(constraint: Constraint, judgement: Judgement): boolean {
   if (constraint.form !== 'choice' || constraint.state === 'open') return false;
   return constraint.state !== 'fails' && applyingChecks(constraint.group, judgement).length === 1;
-}
-
-function checksOf(group: number, judgement: Judgement): string {
-  return applyingChecks(group, judgement).map(nameOf).join('+');
 }
 
 function applyingChecks(group: number, { bench: { plan, results } }: Judgement): PlannedCheck[] {

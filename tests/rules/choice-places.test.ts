@@ -105,4 +105,46 @@ describe('a choice anywhere that a value may stand', () => {
       'open evidence-too-weak',
     );
   });
+
+  it('a check whose condition hangs on what is picked is judged with the pick', () => {
+    const kind = {
+      id: 'disc',
+      parameters: {
+        pattern: { type: 'code' },
+        holes: { type: 'count' },
+        width: { type: 'measured', unit: 'mm' },
+      },
+      checks: [
+        { id: 'holes', equal: 'holes' },
+        { id: 'width', equal: 'width', when: { equal: 'pattern' } },
+      ],
+    };
+    const cars = (width: string, holesOfB: number) =>
+      world({
+        kinds: [kind],
+        places: ['box', 'prop'],
+        matings: ['box.rear = prop.front'],
+        parts: {
+          'box-a': {},
+          'box-b': {
+            rear: {
+              kind: 'disc',
+              width: '10 ±0 mm',
+              alternatives: [
+                { pattern: 'A', holes: 4 },
+                { pattern: 'B', holes: holesOfB },
+              ],
+            },
+          },
+          'prop-a': { front: { kind: 'disc', pattern: 'A', holes: 4, width } },
+        },
+        cars: { car: { box: 'box-a', prop: 'prop-a' } },
+      });
+    const outcome = (width: string, holesOfB: number) =>
+      judged(cars(width, holesOfB), { put: { box: 'box-b' } }).outcome;
+    // Pattern A suits by its holes alone; only pattern B suits by its width too.
+    expect(outcome('20 ±0 mm', 4)).toBe('holds');
+    expect(outcome('20 ±0 mm', 5)).toBe('fails');
+    expect(outcome('10 ±0 mm', 5)).toBe('holds');
+  });
 });

@@ -79,6 +79,32 @@ describe('A2 given is only what the change does not reach, its conditions includ
   });
 });
 
+describe('a rule over a handed place is judged for each hand', () => {
+  const rules = (demand: Readonly<Record<string, unknown>>) =>
+    world({
+      places: ['box', 'shaft<>'],
+      parts: { 'box-a': {}, 'box-b': {}, 'shaft-a': {}, 'shaft-b': {} },
+      cars: { car: { box: 'box-a', shaft: { left: 'shaft-a', right: 'shaft-b' } } },
+      rules: [{ id: 'shafts', when: { changed: 'box' }, because: 'So it is.', ...demand }],
+    });
+  const state = (demand: Readonly<Record<string, unknown>>) =>
+    stateOf(judged(rules(demand), { put: { box: 'box-b' } }), 'shafts');
+
+  it('what it needs, it needs on both', () => {
+    expect(state({ needs: { 'one-of': ['shaft.part', ['shaft-a']] } })).toBe('fails rule-needs');
+    expect(state({ needs: { 'one-of': ['shaft.part', ['shaft-b']] } })).toBe('fails rule-needs');
+    expect(state({ needs: { 'one-of': ['shaft.part', ['shaft-a', 'shaft-b']] } })).toBe(
+      'holds rule-met',
+    );
+  });
+
+  it('what it excludes, it excludes on either', () => {
+    expect(state({ excludes: { 'one-of': ['shaft.part', ['shaft-b']] } })).toBe(
+      'fails rule-excludes',
+    );
+  });
+});
+
 describe('A1 two articles of one kind met too, unless they are one piece', () => {
   it('the same article at both ends of a mating', () => {
     const cars = world({

@@ -11,6 +11,7 @@ import type { Text } from '../../src/domain/catalogue/document.js';
 import { FaultList } from '../../src/domain/catalogue/faults.js';
 import { type Check, type Condition, termsOf } from '../../src/domain/check/check.js';
 import { leavesOf } from '../../src/domain/check/evaluator.js';
+import { CAUTION_GROUPS } from '../../src/domain/explain/reason.js';
 import type { BuiltInKind } from '../../src/domain/kinds/kind.js';
 import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
 import { isFault, TOOLS } from '../../src/domain/quantity/quantity.js';
@@ -80,7 +81,7 @@ describe.each(BUILT_IN_KINDS.map((kind) => [kind.id, kind] as const))('%s', (id,
 
   test('says its standard, its caution group and what it does not check', () => {
     expect(kind.standard.length).toBeGreaterThan(0);
-    expect(['driveline', 'wheels', 'brakes', 'steering', 'suspension']).toContain(kind.caution);
+    expect(CAUTION_GROUPS).toContain(kind.caution);
     expect(kind.notChecked.length).toBeGreaterThan(0);
   });
 

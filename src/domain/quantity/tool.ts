@@ -50,6 +50,7 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
   micrometer: lengthTool('micrometer', '0.01'),
   'bore-gauge': lengthTool('three-point bore gauge', '0.01'),
   'depth-gauge': lengthTool('depth gauge', '0.05'),
+  'feeler-gauge': lengthTool('feeler gauge', '0.02'),
   'angle-finder': {
     name: 'angle finder',
     reading: 'measures',
@@ -75,6 +76,15 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
     source: PRACTICE,
   },
   'punch-plate': { name: 'punch plate', reading: 'exact', uncertainty: {}, source: PRACTICE },
+  loupe: { name: 'loupe', reading: 'exact', uncertainty: {}, source: PRACTICE },
+  'wiring-diagram': { name: 'wiring diagram', reading: 'exact', uncertainty: {}, source: PRACTICE },
+  /** What a standard has its maker emboss or print in full: a tyre, a rim, a can of fluid. */
+  marking: {
+    name: 'marking on the part',
+    reading: 'exact',
+    uncertainty: { '1': NONE, length: NONE, mass: NONE, speed: NONE, temperature: NONE },
+    source: PRACTICE,
+  },
   'visual-check': { name: 'visual check', reading: 'exact', uncertainty: {}, source: PRACTICE },
   count: { name: 'count', reading: 'exact', uncertainty: { '1': NONE }, source: PRACTICE },
   tag: { name: 'tag or plate', reading: 'printed', uncertainty: { '1': NONE }, source: PRACTICE },
@@ -95,7 +105,7 @@ export function toolFor(id: string, dimension: Dimension): Tool | QuantityFault 
   const read =
     tool === undefined
       ? `“${id.slice(0, LONGEST_ID)}” is no tool known here.`
-      : `A ${tool.name} does not tell ${what}.`;
+      : `${/^[aeiou]/.test(tool.name) ? 'An' : 'A'} ${tool.name} does not tell ${what}.`;
   const suitable = Object.entries(TOOLS)
     .filter(([, each]) => Object.hasOwn(each.uncertainty, dimension))
     .map(([each]) => each);

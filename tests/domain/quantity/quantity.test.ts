@@ -22,6 +22,7 @@ import {
   truncatedInterval,
 } from '../../../src/domain/quantity/quantity.js';
 import { exactText, multiply, rational } from '../../../src/domain/quantity/rational.js';
+import { baseSymbol } from '../../../src/domain/quantity/unit.js';
 
 type Type = QuantityOptions['type'];
 
@@ -420,7 +421,7 @@ describe('what holds for all texts', () => {
 
   it.each(Object.entries(TOOLS))('the tool %s never narrows a tolerance', (id, tool) => {
     for (const dimension of Object.keys(tool.uncertainty)) {
-      const unit = { length: 'mm', angle: 'deg', '1': '' }[dimension] ?? '';
+      const unit = baseSymbol(dimension);
       for (const half of ['0.001', '0.05', '3']) {
         const text = `56.1 ±${half} ${unit}`;
         const [without, withTool] = [undefined, id].map(

@@ -7,6 +7,7 @@ import { clutchRelease } from './clutch-release.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { propshaftFlange } from './propshaft-flange.js';
+import { straightSpline } from './straight-spline.js';
 import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
@@ -14,5 +15,6 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchRelease,
   involuteSpline,
   propshaftFlange,
+  straightSpline,
   wheelMount,
 ];

@@ -6,6 +6,7 @@ import { bellHousing } from './bell-housing.js';
 import { clutchRelease } from './clutch-release.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
+import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { straightSpline } from './straight-spline.js';
 import { wheelMount } from './wheel-mount.js';
@@ -14,6 +15,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bellHousing,
   clutchRelease,
   involuteSpline,
+  pilotBearing,
   propshaftFlange,
   straightSpline,
   wheelMount,

@@ -4,6 +4,7 @@
 
 import { bellHousing } from './bell-housing.js';
 import { clutchRelease } from './clutch-release.js';
+import { flywheelCrank } from './flywheel-crank.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
@@ -14,6 +15,7 @@ import { wheelMount } from './wheel-mount.js';
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bellHousing,
   clutchRelease,
+  flywheelCrank,
   involuteSpline,
   pilotBearing,
   propshaftFlange,

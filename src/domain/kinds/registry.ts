@@ -3,6 +3,7 @@
  */
 
 import { bellHousing } from './bell-housing.js';
+import { clutchCover } from './clutch-cover.js';
 import { clutchRelease } from './clutch-release.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { involuteSpline } from './involute-spline.js';
@@ -14,6 +15,7 @@ import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bellHousing,
+  clutchCover,
   clutchRelease,
   flywheelCrank,
   involuteSpline,

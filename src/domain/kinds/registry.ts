@@ -4,6 +4,7 @@
 
 import { bellHousing } from './bell-housing.js';
 import { clutchCover } from './clutch-cover.js';
+import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { involuteSpline } from './involute-spline.js';
@@ -16,6 +17,7 @@ import { wheelMount } from './wheel-mount.js';
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bellHousing,
   clutchCover,
+  clutchDisc,
   clutchRelease,
   flywheelCrank,
   involuteSpline,

@@ -7,6 +7,7 @@ import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
 import { flywheelCrank } from './flywheel-crank.js';
+import { halfShaftInner } from './half-shaft-inner.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
@@ -20,6 +21,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchDisc,
   clutchRelease,
   flywheelCrank,
+  halfShaftInner,
   involuteSpline,
   pilotBearing,
   propshaftFlange,

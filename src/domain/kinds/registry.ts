@@ -8,6 +8,7 @@ import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { halfShaftInner } from './half-shaft-inner.js';
+import { halfShaftOuter } from './half-shaft-outer.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
@@ -22,6 +23,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchRelease,
   flywheelCrank,
   halfShaftInner,
+  halfShaftOuter,
   involuteSpline,
   pilotBearing,
   propshaftFlange,

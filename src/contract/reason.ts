@@ -67,6 +67,10 @@ export const reasonDataSchema = z
     left: namedValueSchema.optional(),
     right: namedValueSchema.optional(),
     missing: z.array(namedValueSchema).optional(),
+    odd: z
+      .object({ of: z.enum(['left', 'right']), point: z.string(), apart: z.string().optional() })
+      .optional()
+      .openapi({ description: 'Of points that do not all meet, one that has no partner.' }),
     choices: z.array(namedValueSchema).optional(),
     says: z.string().optional(),
     a: namedSchema.optional(),

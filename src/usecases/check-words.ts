@@ -3,12 +3,14 @@
  * what is set, ordered or picked so that it suits. Nothing is decided here.
  */
 
+import type { OddPoint } from '../domain/check/coincide.js';
 import type { FactAddress } from '../domain/check/reading.js';
 import { type CheckResult, isUnrecorded } from '../domain/check/result.js';
 import type { Shown } from '../domain/check/shown.js';
 import type { NamedValue, ReasonData } from '../domain/explain/reason.js';
 import type { ChoiceConstraint } from '../domain/judge/constraint.js';
-import type { Interval } from '../domain/quantity/interval.js';
+import { type Interval, point } from '../domain/quantity/interval.js';
+import { squareRootDown } from '../domain/quantity/rational.js';
 import { roundedInwards, roundedOutwards } from './rounded.js';
 import type { Speaker } from './speaker.js';
 
@@ -23,6 +25,7 @@ export function checkData(result: CheckResult, speaker: Speaker): ReasonData {
     ...(check.text === null ? {} : { says: speaker.text(check.text) }),
     ...(word === undefined ? {} : { margin: word }),
     ...(missing.length === 0 ? {} : { missing }),
+    ...(result.odd === null ? {} : { odd: oddPoint(result, result.odd, speaker) }),
     ...(choices.length === 0 ? {} : { choices }),
     ...(code === 'evidence-too-weak' && basis !== null ? { basis } : {}),
   };
@@ -39,7 +42,8 @@ function namedSide(side: Shown, { readings }: CheckResult, speaker: Speaker): Na
 
 /** As recorded; a computed value in no more digits than it is known to. */
 function spokenText(side: Shown, speaker: Speaker): string | null {
-  const { text, interval, dimension, codes } = side;
+  const { text, interval, dimension, codes, points } = side;
+  if (points !== null) return points === 1 ? '1 point' : `${points} points`;
   if (text !== null || interval === null || dimension === null || codes !== null) {
     return speaker.value(side).text;
   }
@@ -47,6 +51,23 @@ function spokenText(side: Shown, speaker: Speaker): string | null {
   const known = dimension === '1' ? interval : roundedOutwards(interval);
   return speaker.interval(known, dimension).text;
 }
+
+/** The point that has no partner; how far the nearest is, in no more digits than are known. */
+function oddPoint(
+  { readings }: CheckResult,
+  odd: OddPoint,
+  speaker: Speaker,
+): NonNullable<ReasonData['odd']> {
+  const { of, point: at, squaredDistance } = odd;
+  const dimension = readings.find((reading) => reading.form === 'points')?.dimension;
+  if (squaredDistance === null || dimension === undefined) return { of, point: at.text };
+  const distance = point(squareRootDown(squaredDistance, DISTANCE_PLACES));
+  const apart = speaker.interval(distance, dimension).text;
+  return { of, point: at.text, ...(apart === null ? {} : { apart }) };
+}
+
+/** Hundredths of a millimetre: bolt holes are placed no more finely. */
+const DISTANCE_PLACES = 2;
 
 function isSame(a: FactAddress, b: FactAddress): boolean {
   return JSON.stringify(a) === JSON.stringify(b);

@@ -12,9 +12,11 @@ import type { InterfaceRecord } from '../../src/domain/catalogue/document.js';
 import type { BuiltInKind } from '../../src/domain/kinds/kind.js';
 import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
 import { closed, middle } from '../../src/domain/quantity/interval.js';
+import type { PlanePoint } from '../../src/domain/quantity/plane-point.js';
 import {
   absolute,
   add,
+  exactText,
   fraction,
   multiply,
   type Rational,
@@ -23,7 +25,7 @@ import {
 } from '../../src/domain/quantity/rational.js';
 import { type Meeting, meet } from './bench.js';
 import { allFixtures, type Fixture } from './fixture.js';
-import { exactly, numbersOf, type Recorded, spread } from './restating.js';
+import { exactly, numbersOf, pointsOf, type Recorded, spread } from './restating.js';
 
 type Pick = <T>(options: readonly T[]) => T;
 type Faces = readonly [InterfaceRecord, InterfaceRecord];
@@ -88,9 +90,12 @@ function disturbed(
   for (const { parameter, type, unit, interval } of numbersOf(kind, face)) {
     const centre = middle(interval);
     if (type === 'count' || centre === null) continue;
-    const moved = absolute(add(centre, pick(MOVES)));
+    const value = absolute(add(centre, pick(MOVES)));
     const half = pick(HALVES);
-    changed[parameter] = spread(closed(subtract(moved, half), add(moved, half)), unit);
+    changed[parameter] = spread(closed(subtract(value, half), add(value, half)), unit);
+  }
+  for (const { parameter, points } of pointsOf(kind, face)) {
+    changed[parameter] = points.map((one) => textOf(moved(one, pick)));
   }
   for (const parameter of Object.keys(kind.parameters)) {
     if (face[parameter] === undefined) continue;
@@ -99,6 +104,23 @@ function disturbed(
     if (fate === 'swapped') changed[parameter] = pick(pool(parameter, fixtures));
   }
   return changed;
+}
+
+/** A point moved and widened in both directions. */
+function moved({ text, x, y }: PlanePoint, pick: Pick): PlanePoint {
+  const half = pick(HALVES);
+  const [across, up] = [x, y].map((range) => {
+    const centre = middle(range);
+    if (centre === null) throw new Error('a recorded interval has two ends');
+    const value = add(centre, pick(MOVES));
+    return closed(subtract(value, half), add(value, half));
+  });
+  if (across === undefined || up === undefined) throw new Error('a point has two coordinates');
+  return { text, x: across, y: up };
+}
+
+function textOf({ x, y }: PlanePoint): string {
+  return `${spread(x, '').trim()}, ${spread(y, 'mm')}`;
 }
 
 /** One exact value for each that a face records, and for each that it would have to record. */
@@ -115,6 +137,12 @@ function pointsIn(
       if (optional === true || isElsewhere || face[parameter] !== undefined) continue;
       exact[parameter] = pick(pool(parameter, fixtures));
     }
+    for (const { parameter, points } of pointsOf(kind, exact)) {
+      exact[parameter] = points.map(({ x, y }) => {
+        const [across, up] = [x, y].map((interval) => exactText(valueIn({ interval }, pick)));
+        return `${across} ±0, ${up} ±0 mm`;
+      });
+    }
     for (const number of numbersOf(kind, exact)) {
       exact[number.parameter] = exactly(number, valueIn(number, pick));
     }
@@ -125,7 +153,7 @@ function pointsIn(
 }
 
 /** An end of the interval, its middle, or some value between. */
-function valueIn({ interval }: Recorded, pick: Pick): Rational {
+function valueIn({ interval }: { readonly interval: Recorded['interval'] }, pick: Pick): Rational {
   const { low, high } = interval;
   if (low === null || high === null) throw new Error('a recorded interval has two ends');
   const share = pick([0n, 0n, 500n, 1000n, 1000n, 137n, 861n]);

@@ -9,6 +9,7 @@ import type { Hand } from '../check/reading.js';
 import type { Basis } from '../check/state.js';
 import type { Term } from '../check/term.js';
 import type { Interval } from '../quantity/interval.js';
+import type { PlanePoint } from '../quantity/plane-point.js';
 import type { ValueType } from '../quantity/quantity.js';
 import type { Dimension } from '../quantity/unit.js';
 import type { EvidenceRecord, OfferRecord, Text } from './document.js';
@@ -35,6 +36,8 @@ export interface Parameter extends ValueSpec {
   /** The one side that has it; null where both have. */
   readonly of: string | null;
   readonly isOptional: boolean;
+  /** Parameters that say the same in another way: recorded on both faces, they do instead. */
+  readonly unless: readonly string[];
 }
 
 export interface Kind {
@@ -78,6 +81,8 @@ export type ValueBody =
   | { readonly form: 'number'; readonly interval: Interval }
   | { readonly form: 'code'; readonly code: string }
   | { readonly form: 'list'; readonly items: readonly ListItem[] }
+  /** Points in the plane of a face, such as bolt holes; their order means nothing. */
+  | { readonly form: 'points'; readonly points: readonly PlanePoint[] }
   /** One may set or order any value in it. */
   | { readonly form: 'range'; readonly interval: Interval }
   /** One may set or order one of these. */

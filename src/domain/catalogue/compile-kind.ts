@@ -97,11 +97,36 @@ function compileParameters(
       list.unknown(of, { sort: 'sides', space, pointer: at(place, 'of'), known: sides ?? [] });
     }
     const spec = compileSpec(id, raw, place, list);
-    if (spec === null) list.lost.add(space, id);
-    else
-      parameters.set(id, { ...spec, of: isKnown ? of : null, isOptional: raw.optional ?? false });
+    if (spec === null) {
+      list.lost.add(space, id);
+      continue;
+    }
+    const unless = [...present(raw.unless ?? [], '')].map(([other]) => other);
+    const isOptional = raw.optional ?? false;
+    parameters.set(id, { ...spec, of: isKnown ? of : null, isOptional, unless });
   }
+  checkUnless(record, parameters, pointer, list);
   return parameters;
+}
+
+/** What does instead of a parameter is another that both faces may have. */
+function checkUnless(
+  record: KindRecord,
+  parameters: ReadonlyMap<string, Parameter>,
+  pointer: string,
+  list: FaultList,
+): void {
+  const space = inside('kinds', record.id, 'parameters');
+  for (const [id, { unless = [] }, place] of presentEntries(record.parameters, pointer)) {
+    for (const [other, otherPlace] of present(unless, at(place, 'unless'))) {
+      const known = parameters.keys();
+      if (!parameters.has(other)) {
+        list.unknown(other, { sort: 'parameters', space, pointer: otherPlace, known });
+      } else if (other === id) {
+        list.fault(otherPlace, 'circle', `"${id}" cannot stand in for itself.`);
+      }
+    }
+  }
 }
 
 export function compileRole(record: RoleRecord, pointer: string, list: FaultList): Role {

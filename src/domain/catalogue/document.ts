@@ -40,19 +40,22 @@ export interface FactRecord {
 }
 
 export interface ParameterRecord {
-  readonly type: 'code' | 'count' | 'designation' | 'ratio' | 'measured';
+  readonly type: 'code' | 'count' | 'designation' | 'ratio' | 'measured' | 'points';
   readonly name?: Text;
   readonly unit?: string;
   /** The one side that has it; both sides have it where this is left out. */
   readonly of?: string;
   /** A check that names it applies only where it is recorded. */
   readonly optional?: boolean;
+  /** It is needed unless both faces record all of these, which say the same in another way. */
+  readonly unless?: readonly string[];
   readonly tool?: string;
   /** Outside this closed range a value is doubtful, not wrong. */
   readonly usual?: readonly [Scalar, Scalar];
 }
 
-export interface RoleValueRecord extends Partial<Omit<ParameterRecord, 'of' | 'optional'>> {
+export interface RoleValueRecord
+  extends Partial<Omit<ParameterRecord, 'of' | 'optional' | 'unless'>> {
   readonly list?: boolean;
   readonly rating?: boolean;
   /** Derived from the part's other values, never recorded. */

@@ -49,7 +49,7 @@ export const FACT: Shape = object({
 
 const VALUE_TYPE: Shape = {
   is: 'enum',
-  of: ['code', 'count', 'designation', 'ratio', 'measured'],
+  of: ['code', 'count', 'designation', 'ratio', 'measured', 'points'],
 };
 
 const PARAMETER_FIELDS: Fields = {
@@ -74,6 +74,7 @@ export const KIND: Shape = object({
         ...PARAMETER_FIELDS,
         of: may(ID, 'the one side that has it'),
         optional: may(BOOLEAN, 'checks that name it apply only where it is recorded'),
+        unless: may(list(ID, 1), 'needed unless both faces record all of these instead'),
       }),
     ),
     'what a face of this kind records',

@@ -5,7 +5,13 @@
 
 import type { TermShape } from '../check/term.js';
 import { EVERYTHING, hull, type Interval, NON_NEGATIVE, POSITIVE } from '../quantity/interval.js';
-import { isFault, parseQuantity, TOOLS, type ValueType } from '../quantity/quantity.js';
+import {
+  isFault,
+  type NumberType,
+  parseQuantity,
+  TOOLS,
+  type ValueType,
+} from '../quantity/quantity.js';
 import { compare } from '../quantity/rational.js';
 import { toolFor } from '../quantity/tool.js';
 import { type Dimension, unitOf } from '../quantity/unit.js';
@@ -27,6 +33,7 @@ const SIGNED: ReadonlySet<Dimension> = new Set(['length', 'angle', 'temperature'
 export function shapeOfSpec(spec: ValueSpec): TermShape {
   if (spec.type === 'code') return { is: 'code' };
   const { dimension } = spec;
+  if (spec.type === 'points') return { is: 'points', dimension };
   if (spec.isList) return { is: 'list', dimension };
   return { is: 'number', dimension, measured: spec.type === 'measured' };
 }
@@ -76,8 +83,9 @@ function compileUnit(
   const place = at(pointer, 'unit');
   if (list.isUnread(place)) return null;
   if (symbol === undefined) {
-    if (type !== 'measured') return { dimension: '1', unit: '' };
-    list.missing(pointer, 'unit', 'a measured value needs one, such as "mm"');
+    if (type !== 'measured' && type !== 'points') return { dimension: '1', unit: '' };
+    const what = type === 'points' ? 'points need one' : 'a measured value needs one';
+    list.missing(pointer, 'unit', `${what}, such as "mm"`);
     return null;
   }
   if (type === 'code' || type === 'count' || type === 'ratio') {
@@ -97,8 +105,9 @@ function compileUsual(
   list: FaultList,
 ): Interval | null {
   if (record.usual === undefined) return null;
-  if (spec.type === 'code') {
-    list.fault(pointer, 'not-a-number', 'Codes have no usual range.');
+  if (spec.type === 'code' || spec.type === 'points') {
+    const text = `${spec.type === 'code' ? 'Codes' : 'Points'} have no usual range.`;
+    list.fault(pointer, 'not-a-number', text);
     return null;
   }
   const type = spec.type === 'measured' ? 'designation' : spec.type;
@@ -117,7 +126,7 @@ function compileUsual(
 /** Reads a number of a type, or says why it is none. */
 export function readNumber(
   raw: Scalar,
-  spec: { readonly type: Exclude<ValueType, 'code'>; readonly dimension: Dimension },
+  spec: { readonly type: NumberType; readonly dimension: Dimension },
   pointer: string,
   list: FaultList,
   tool?: string,

@@ -4,6 +4,7 @@
  */
 
 import { hull, type Interval, isPoint, overlaps } from '../quantity/interval.js';
+import { type PlanePoint, parsePoint } from '../quantity/plane-point.js';
 import { isFault } from '../quantity/quantity.js';
 import { compare } from '../quantity/rational.js';
 import { toolFor } from '../quantity/tool.js';
@@ -56,7 +57,7 @@ export function compileValue(
   const body = compileBody(parts, spec, tool, placeOf(record, pointer), list);
   if (body === null) return null;
   warnUnusual(body, spec, placeOf(record, pointer), list);
-  return { ...body, spec, evidence, tool, text: textOf(parts) };
+  return { ...body, spec, evidence, tool, text: textOf(parts, spec.type === 'points') };
 }
 
 /** The tool, if one could read such a value with it. */
@@ -85,9 +86,10 @@ function placeOf(record: ValueRecord, pointer: string): string {
   return 'choose' in record && 'of' in record.choose ? at(place, 'of') : place;
 }
 
-function textOf({ body, choose, isSet }: RawParts): string {
+function textOf({ body, choose, isSet }: RawParts, isOfPoints: boolean): string {
   if (choose !== null) return choose.map(String).join(isSet ? ' or ' : ' to ');
-  return Array.isArray(body) ? body.map(String).join(', ') : String(body);
+  if (!Array.isArray(body)) return String(body);
+  return body.map(String).join(isOfPoints ? '; ' : ', ');
 }
 
 function compileBody(
@@ -99,6 +101,7 @@ function compileBody(
 ): ValueBody | null {
   const { body, choose, isSet } = parts;
   if (choose !== null) return compileChoice(choose, isSet, spec, pointer, list);
+  if (spec.type === 'points') return compilePoints(body, spec, tool, pointer, list);
   if (Array.isArray(body) !== spec.isList) {
     const text = spec.isList
       ? 'Wanted here: a list of values.'
@@ -114,6 +117,33 @@ function compileBody(
   if (item === null) return null;
   if (item.code !== null) return { form: 'code', code: item.code };
   return item.interval === null ? null : { form: 'number', interval: item.interval };
+}
+
+/** More bolts than this hold no two parts together. */
+const MOST_POINTS = 64;
+
+function compilePoints(
+  body: Scalar | readonly Scalar[] | null,
+  { dimension }: ValueSpec,
+  tool: string | null,
+  pointer: string,
+  list: FaultList,
+): ValueBody | null {
+  if (!Array.isArray(body)) {
+    list.fault(pointer, 'not-a-list', 'Wanted here: a list of points, ["120.5, -45.0 mm", …].');
+    return null;
+  }
+  if (body.length > MOST_POINTS) {
+    list.fault(pointer, 'wrong-length', `This list has ${MOST_POINTS} items at most.`);
+    return null;
+  }
+  const points: PlanePoint[] = [];
+  for (const [one, place] of present(body as readonly Scalar[], pointer)) {
+    const read = parsePoint(String(one), { dimension, tool: tool ?? undefined });
+    if (isFault(read)) list.fault(place, read.code, read.text);
+    else points.push(read);
+  }
+  return points.length === body.length ? { form: 'points', points } : null;
 }
 
 function compileItems(
@@ -140,6 +170,7 @@ function compileItem(
 ): ListItem | null {
   const text = String(raw);
   const { type, dimension } = spec;
+  if (type === 'points') throw new Error('points are read on their own');
   if (type !== 'code') {
     const interval = readNumber(raw, { type, dimension }, pointer, list, tool ?? undefined);
     if (interval === null) return null;
@@ -166,7 +197,7 @@ function compileChoice(
   pointer: string,
   list: FaultList,
 ): ValueBody | null {
-  if (spec.isList) {
+  if (spec.isList || spec.type === 'points') {
     list.fault(pointer, 'not-a-list', 'A list of values cannot be chosen.');
     return null;
   }
@@ -201,7 +232,7 @@ function warnUnusual(body: ValueBody, spec: ValueSpec, pointer: string, list: Fa
     list.warn(place, 'unusual-value', text);
   };
   if (body.form === 'number' || body.form === 'range') warn(body.interval, pointer);
-  else if (body.form !== 'code') {
+  else if (body.form === 'list' || body.form === 'set') {
     for (const [index, { interval }] of body.items.entries()) warn(interval, at(pointer, index));
   }
 }

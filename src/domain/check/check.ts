@@ -1,7 +1,7 @@
 /**
  * Checks and conditions: one language for kinds, layouts, rules, wants and rulesets.
  *
- * Compiled, the eight spellings are five primitives: `at-least`, `at-most` and `within` are
+ * Compiled, the nine spellings are six primitives: `at-least`, `at-most` and `within` are
  * spellings of `clearance`, whose invariant is min <= left - right <= max (limits included).
  */
 
@@ -10,7 +10,7 @@ import type { Rational } from '../quantity/rational.js';
 import type { Severity } from './state.js';
 import type { Term } from './term.js';
 
-export const PRIMITIVES = ['equal', 'one-of', 'clearance', 'agree', 'carries'] as const;
+export const PRIMITIVES = ['equal', 'one-of', 'clearance', 'coincide', 'agree', 'carries'] as const;
 export type Primitive = (typeof PRIMITIVES)[number];
 
 /** The words that a document may use. */
@@ -21,6 +21,7 @@ export const SPELLINGS = [
   'at-least',
   'at-most',
   'within',
+  'coincide',
   'agree',
   'carries',
 ] as const;
@@ -58,6 +59,13 @@ export interface ClearanceCheck extends CheckBase {
   readonly max: Term | null;
 }
 
+/** Each point of one side lies within the tolerance of a point of its own on the other. */
+export interface CoincideCheck extends CheckBase {
+  readonly primitive: 'coincide';
+  readonly right: Term;
+  readonly tolerance: Term;
+}
+
 /** A loop: left and right, two totals to the two axles, agree within the bands of a coupling. */
 export interface AgreeCheck extends CheckBase {
   readonly primitive: 'agree';
@@ -73,7 +81,13 @@ export interface CarriesCheck extends CheckBase {
   readonly right: Term;
 }
 
-export type Check = EqualCheck | OneOfCheck | ClearanceCheck | AgreeCheck | CarriesCheck;
+export type Check =
+  | EqualCheck
+  | OneOfCheck
+  | ClearanceCheck
+  | CoincideCheck
+  | AgreeCheck
+  | CarriesCheck;
 
 /** `changed`, `kept`, `opened`, `empty` speak of a position; the rest join other conditions. */
 export type Condition =
@@ -93,6 +107,8 @@ export function termsOf(check: Check): Term[] {
       const limits = [check.min, check.max].filter((term) => term !== null);
       return [check.left, check.right, ...limits];
     }
+    case 'coincide':
+      return [check.left, check.right, check.tolerance];
     case 'agree':
       return [check.left, check.right, check.coupling, ...check.whenEmpty.values()];
     default:

@@ -27,6 +27,7 @@ export function compileBody(place: Place, spelling: Spelling): Body | null {
     warnEqualOfMeasures(place, pair);
     return { primitive: 'equal', left: pair[0], right: pair[1] };
   }
+  if (spelling === 'coincide') return compileCoincide(place, pair);
   const numbers = pair !== null && bothNumbers(place, spelling, pair) ? pair : null;
   if (spelling === 'agree') return compileAgree(place, numbers);
   return compileClearance(place, spelling, numbers);
@@ -53,7 +54,13 @@ function compilePair(place: Place, spelling: Spelling): Pair | null {
   const a = shapeOf(left);
   const b = shapeOf(right);
   const alike = a.is === b.is && a.is !== 'list';
-  if (!alike || (a.is === 'number' && b.is === 'number' && a.dimension !== b.dimension)) {
+  const isMixed = a.is !== 'code' && b.is !== 'code' && a.dimension !== b.dimension;
+  if (alike && (a.is === 'points') !== (spelling === 'coincide')) {
+    const text = 'Points are compared with "coincide", and "coincide" compares points only.';
+    list.fault(here, 'not-a-number', text);
+    return null;
+  }
+  if (!alike || isMixed) {
     const text = `"${spelling}" cannot compare ${sayShape(a)} and ${sayShape(b)}.`;
     list.fault(here, 'wrong-dimension', text);
     return null;
@@ -103,17 +110,8 @@ function compileLimits(place: Place, spelling: Spelling, beside: Term | null): L
   if (spelling === 'at-least') return { min: zero, max: null };
   if (spelling === 'at-most') return { min: null, max: zero };
   if (spelling === 'within') {
-    const tolerance = compileLimit(place, 'tolerance', beside);
-    if (tolerance === 'none') {
-      list.missing(pointer, 'tolerance', 'how far the two may differ');
-      return null;
-    }
-    if (tolerance === null) return null;
-    if (tolerance.op === 'literal' && sign(tolerance.value) < 0) {
-      list.fault(at(pointer, 'tolerance'), 'empty-range', 'A tolerance is not negative.');
-      return null;
-    }
-    return { min: negated(tolerance), max: tolerance };
+    const tolerance = compileTolerance(place, beside);
+    return tolerance === null ? null : { min: negated(tolerance), max: tolerance };
   }
   const min = compileLimit(place, 'min', beside);
   const max = compileLimit(place, 'max', beside);
@@ -128,6 +126,21 @@ function compileLimits(place: Place, spelling: Spelling, beside: Term | null): L
   if (compare(limits.min.value, limits.max.value) <= 0) return limits;
   list.fault(at(pointer, 'min'), 'empty-range', '"min" is not above "max".');
   return null;
+}
+
+/** How far two values, or two points, may differ. */
+function compileTolerance(place: Place, beside: Term | null): Term | null {
+  const { pointer, list } = place;
+  const tolerance = compileLimit(place, 'tolerance', beside);
+  if (tolerance === 'none') {
+    list.missing(pointer, 'tolerance', 'how far the two may differ');
+    return null;
+  }
+  if (tolerance?.op === 'literal' && sign(tolerance.value) < 0) {
+    list.fault(at(pointer, 'tolerance'), 'empty-range', 'A tolerance is not negative.');
+    return null;
+  }
+  return tolerance;
 }
 
 function negated(term: Term): Term {
@@ -150,10 +163,16 @@ function compileLimit(place: Place, key: string, beside: Term | null): Term | 'n
   const shape = shapeOf(term);
   const isWrong = beside !== null && dimensionOf(term) !== dimensionOf(beside);
   if (shape.is === 'number' && !isWrong) return term;
-  const wanted = beside === null ? 'one number' : sayShape(shapeOf(beside));
+  const wanted = beside === null ? 'one number' : nameOf(dimensionOf(beside));
   const text = `"${key}" is ${sayShape(shape)}, but ${wanted} is compared.`;
   place.list.fault(here, 'wrong-dimension', text);
   return null;
+}
+
+function compileCoincide(place: Place, pair: Pair | null): Body | null {
+  const tolerance = compileTolerance(place, pair === null ? null : pair[0]);
+  if (pair === null || tolerance === null) return null;
+  return { primitive: 'coincide', left: pair[0], right: pair[1], tolerance };
 }
 
 function compileAgree(place: Place, pair: Pair | null): Body | null {
@@ -227,8 +246,8 @@ function compileOneOf(place: Place): Body | null {
   const left = compileTerm(pair[0], scope, at(here, 0), list);
   if (left === null) return null;
   const shape = shapeOf(left);
-  if (shape.is === 'list') {
-    list.fault(at(here, 0), 'not-a-number', 'A list is not one of several values.');
+  if (shape.is === 'list' || shape.is === 'points') {
+    list.fault(at(here, 0), 'not-a-number', 'Neither a list nor points are one of several values.');
     return null;
   }
   const options =

@@ -34,7 +34,8 @@ export interface Place {
 
 /** What a term is, in words: `a length`, `a code`, `a list`. */
 export function sayShape(shape: TermShape): string {
-  return shape.is === 'number' ? nameOf(shape.dimension) : `a ${shape.is}`;
+  if (shape.is === 'number') return nameOf(shape.dimension);
+  return shape.is === 'points' ? 'a set of points' : `a ${shape.is}`;
 }
 
 /** Says that nothing has this name, unless the fault lies with what is named. */

@@ -24,6 +24,7 @@ export const OWN_KEYS: Readonly<Record<Spelling, readonly string[]>> = {
   'at-least': [],
   'at-most': [],
   within: ['tolerance'],
+  coincide: ['tolerance'],
   agree: ['coupling', 'whenEmpty'],
   carries: ['demand'],
 };

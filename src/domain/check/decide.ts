@@ -14,7 +14,7 @@
 
 import { type Interval, intersect, interval, isPoint } from '../quantity/interval.js';
 import { divide, isZero, negate, ONE, type Rational, sign } from '../quantity/rational.js';
-import { domainsOf, type Prepared, type Requirement } from './evaluate.js';
+import { type Decided, domainsOf, type Prepared, type Requirement } from './evaluate.js';
 import type { Unknown } from './evaluator.js';
 import {
   constant,
@@ -86,17 +86,19 @@ function worldsOf(prepared: readonly Prepared[]): (readonly PreparedWorld[])[] {
     combinations = combinations.flatMap((chosen) =>
       worlds.map((world) => {
         const requirements = 'decided' in world ? [] : world.requirements;
-        const decided = 'decided' in world ? world.decided : 'holds';
-        return [...chosen, { index, requirements, decided }];
+        const settled = 'decided' in world ? world : HELD;
+        const { decided, reason } = settled;
+        return [...chosen, { index, requirements, decided, reason }];
       }),
     );
   }
   return combinations;
 }
 
-interface PreparedWorld {
+const HELD: Decided = { decided: 'holds', reason: 'not-equal' };
+
+interface PreparedWorld extends Decided {
   readonly index: number;
-  readonly decided: Outcome;
   readonly requirements: readonly Requirement[];
 }
 
@@ -108,7 +110,8 @@ function decideWorld(
   const broken = world.find(({ decided }) => decided === 'fails');
   if (broken !== undefined) {
     const from = [broken.index];
-    return { outcome: 'fails', reason: 'not-equal', from, orders: NO_ORDERS, reduced: null };
+    const { reason } = broken;
+    return { outcome: 'fails', reason, from, orders: NO_ORDERS, reduced: null };
   }
   const inequalities = world.flatMap(({ index, requirements }) =>
     requirements.map(({ polynomial, reason }) => ({ polynomial, reason, from: [index] })),

@@ -8,7 +8,15 @@
 
 import { type Interval, isPoint } from '../quantity/interval.js';
 import { add, equals, negate, ONE, subtract } from '../quantity/rational.js';
-import type { AgreeCheck, CarriesCheck, Check, ClearanceCheck, OneOfCheck } from './check.js';
+import type {
+  AgreeCheck,
+  CarriesCheck,
+  Check,
+  ClearanceCheck,
+  CoincideCheck,
+  OneOfCheck,
+} from './check.js';
+import { type Coincidence, coincidence, type OddPoint } from './coincide.js';
 import { refusalOf } from './coupling.js';
 import {
   EmptyPlace,
@@ -27,10 +35,16 @@ import {
   timesNumber,
   unknownsOf,
 } from './polynomial.js';
-import type { CodeReading, Reading } from './reading.js';
+import type { CodeReading, PointsReading, Reading } from './reading.js';
 import type { Outcome } from './state.js';
 
-export type World = { readonly decided: Outcome } | { readonly requirements: Requirement[] };
+export type World = Decided | { readonly requirements: Requirement[] };
+
+/** Settled without any number to solve for; `reason` is the code if it fails. */
+export interface Decided {
+  readonly decided: Outcome;
+  readonly reason: string;
+}
 
 /** Must be >= 0 wherever the check holds; `reason` is the code if it is below. */
 export interface Requirement {
@@ -40,7 +54,8 @@ export interface Requirement {
 
 export type Side =
   | { readonly is: 'number'; readonly polynomial: Polynomial }
-  | { readonly is: 'code'; readonly reading: CodeReading };
+  | { readonly is: 'code'; readonly reading: CodeReading }
+  | { readonly is: 'points'; readonly reading: PointsReading };
 
 export interface Prepared {
   readonly check: Check;
@@ -50,6 +65,8 @@ export interface Prepared {
   /** What the check read, literals left out. */
   readonly readings: readonly Reading[];
   readonly unknowns: ReadonlyMap<string, Unknown>;
+  /** Of two sets of points: how far they may be apart, and which has no partner. */
+  readonly points: ComparedPoints | null;
   /** Its condition is open: one of its worlds asks nothing. */
   readonly mayNotApply?: true;
 }
@@ -68,9 +85,9 @@ export function prepare(
   const whenEmpty = check.primitive === 'agree' ? check.whenEmpty : undefined;
   const evaluator = new Evaluator(environment, setting, whenEmpty);
   try {
-    const { worlds, left, right } = worldsOf(check, evaluator, setting);
+    const { worlds, left, right, points = null } = worldsOf(check, evaluator, setting);
     const { readings, unknowns } = evaluator;
-    return { check, worlds, left, right, readings, unknowns };
+    return { check, worlds, left, right, readings, unknowns, points };
   } catch (error) {
     if (error instanceof EmptyPlace) return { empty: [error.position] };
     throw error;
@@ -81,6 +98,12 @@ interface Sides {
   readonly worlds: readonly World[];
   readonly left: Side;
   readonly right: Side | null;
+  readonly points?: ComparedPoints;
+}
+
+export interface ComparedPoints {
+  readonly tolerance: Interval;
+  readonly odd: OddPoint | null;
 }
 
 function worldsOf(check: Check, evaluator: Evaluator, setting: Setting): Sides {
@@ -91,6 +114,8 @@ function worldsOf(check: Check, evaluator: Evaluator, setting: Setting): Sides {
     return { worlds: oneOf(check, left, evaluator), left, right: null };
   }
   const right = sideOf(evaluator.term(check.right));
+  if (check.primitive === 'coincide') return pointsOf(check, left, right, evaluator);
+  if (left.is === 'points' || right.is === 'points') throw new Error('points only coincide');
   if (left.is === 'code' || right.is === 'code') {
     if (left.is !== right.is) throw new Error('a code and a number were compiled as a pair');
     const worlds = left.is === 'code' && right.is === 'code' ? [equalCodes(left, right)] : [];
@@ -112,9 +137,27 @@ function worldsOf(check: Check, evaluator: Evaluator, setting: Setting): Sides {
   }
 }
 
+const NOT_RECORDED: Coincidence = { outcome: 'open', odd: null };
+
+function pointsOf(check: CoincideCheck, left: Side, right: Side, evaluator: Evaluator): Sides {
+  if (left.is !== 'points' || right.is !== 'points') throw new Error('only points coincide');
+  const a = left.reading.points;
+  const b = right.reading.points;
+  const tolerance = rangeOf(evaluator.number(check.tolerance), evaluator.domains);
+  const isRecorded = a !== null && b !== null;
+  const { outcome, odd } = isRecorded ? coincidence(a, b, tolerance) : NOT_RECORDED;
+  const worlds = [{ decided: outcome, reason: 'points-apart' }];
+  return { worlds, left, right, points: { tolerance, odd } };
+}
+
 function sideOf(value: Value): Side {
   if (value.is === 'list') throw new Error('a list was compiled as a side of a check');
   return value;
+}
+
+/** What codes, and numbers among a few, come to. */
+function decided(outcome: Outcome): Decided {
+  return { decided: outcome, reason: 'not-equal' };
 }
 
 function equality(difference: Polynomial): World {
@@ -132,11 +175,11 @@ function equalCodes(
 ): World {
   const a = left.reading;
   const b = right.reading;
-  if (a.key !== null && a.key === b.key) return { decided: 'holds' };
-  if (a.codes === null || b.codes === null) return { decided: 'open' };
+  if (a.key !== null && a.key === b.key) return decided('holds');
+  if (a.codes === null || b.codes === null) return decided('open');
   const common = a.codes.filter((code) => b.codes?.includes(code));
-  if (common.length === 0) return { decided: 'fails' };
-  return { decided: a.codes.length === 1 && b.codes.length === 1 ? 'holds' : 'open' };
+  if (common.length === 0) return decided('fails');
+  return decided(a.codes.length === 1 && b.codes.length === 1 ? 'holds' : 'open');
 }
 
 function oneOf(check: OneOfCheck, left: Side, evaluator: Evaluator): World[] {
@@ -144,24 +187,24 @@ function oneOf(check: OneOfCheck, left: Side, evaluator: Evaluator): World[] {
   if ('codes' in options) {
     if (left.is !== 'code') throw new Error('a number was compiled against codes');
     const { codes } = left.reading;
-    if (codes === null) return [{ decided: 'open' }];
+    if (codes === null) return [decided('open')];
     const found = codes.filter((code) => options.codes.includes(code)).length;
-    if (found === codes.length) return [{ decided: 'holds' }];
-    return [{ decided: found === 0 ? 'fails' : 'open' }];
+    if (found === codes.length) return [decided('holds')];
+    return [decided(found === 0 ? 'fails' : 'open')];
   }
   if (left.is !== 'number') throw new Error('a code was compiled against numbers');
   const range = rangeOf(left.polynomial, evaluator.domains);
   const { low, high } = range;
   if (isPoint(range) && low !== null) {
     const hit = options.numbers.some((number) => equals(number, low));
-    return [{ decided: hit ? 'holds' : 'fails' }];
+    return [decided(hit ? 'holds' : 'fails')];
   }
   const possible = options.numbers.some(
     (number) =>
       (low === null || number.compare(low) >= (range.lowOpen ? 1 : 0)) &&
       (high === null || number.compare(high) <= (range.highOpen ? -1 : 0)),
   );
-  return [{ decided: possible ? 'open' : 'fails' }];
+  return [decided(possible ? 'open' : 'fails')];
 }
 
 function clearance(check: ClearanceCheck, difference: Polynomial, evaluator: Evaluator): World {
@@ -199,7 +242,7 @@ function agree(
   const speeds = isChosen ? null : quotient(right, left);
   return codes.map((code) => {
     const band = setting.couplings.get(code);
-    if (band === undefined) return { decided: 'open' };
+    if (band === undefined) return decided('open');
     const limit = refusalOf(band, setting.use);
     const most = add(ONE, limit);
     const least = subtract(ONE, limit);
@@ -236,7 +279,8 @@ export function domainsOf(unknowns: ReadonlyMap<string, Unknown>): (key: string)
 
 /** The unknowns that are left in a prepared check after cancelling. */
 export function remainingUnknowns(prepared: Prepared): Unknown[] {
-  const keys = new Set<string>();
+  // How far points may be apart is asked of all that says so: it cancels nowhere.
+  const keys = new Set(prepared.points === null ? [] : prepared.unknowns.keys());
   for (const world of prepared.worlds) {
     if ('decided' in world) continue;
     for (const { polynomial } of world.requirements) {

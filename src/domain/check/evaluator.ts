@@ -3,7 +3,13 @@
  * unknowns cancel before any interval is formed.
  */
 
-import { type Interval, isPoint, maximumInterval, minimumInterval } from '../quantity/interval.js';
+import {
+  type Interval,
+  isPoint,
+  maximumInterval,
+  minimumInterval,
+  NON_NEGATIVE,
+} from '../quantity/interval.js';
 import { add, ONE, type Rational, ZERO } from '../quantity/rational.js';
 import type { Couplings, Use } from './coupling.js';
 import {
@@ -20,6 +26,7 @@ import type {
   ChoiceReading,
   CodeReading,
   NumberReading,
+  PointsReading,
   RangeReading,
   Reading,
   SeveralReading,
@@ -83,6 +90,7 @@ export class EmptyPlace extends Error {
 export type Value =
   | { readonly is: 'number'; readonly polynomial: Polynomial }
   | { readonly is: 'list'; readonly items: readonly Polynomial[] | null; natural: Interval }
+  | { readonly is: 'points'; readonly reading: PointsReading }
   | { readonly is: 'code'; readonly reading: CodeReading };
 
 export class Evaluator {
@@ -119,6 +127,11 @@ export class Evaluator {
         return this.#reference(term.reference, term.shape);
       case 'count': {
         const list = this.term(term.list);
+        if (list.is === 'points') {
+          const { points } = list.reading;
+          if (points === null) return this.#synthetic('count', [], NON_NEGATIVE);
+          return { is: 'number', polynomial: constant(countOf(points)) };
+        }
         if (list.is !== 'list') throw new Error('only a list has a count');
         if (list.items === null) return this.#synthetic('count', [], list.natural);
         return { is: 'number', polynomial: constant(countOf(list.items)) };
@@ -174,7 +187,7 @@ export class Evaluator {
     const parts: Polynomial[] = [];
     for (const term of terms) {
       const value = this.term(term);
-      if (value.is === 'code') throw new Error('a code has no extreme');
+      if (value.is === 'code' || value.is === 'points') throw new Error('no numbers here');
       if (value.is === 'number') parts.push(value.polynomial);
       else if (value.items === null) return this.#synthetic(op, [], value.natural);
       else parts.push(...value.items);
@@ -222,6 +235,11 @@ export class Evaluator {
       this.readings.push(reading);
       return { is: 'code', reading: trusted };
     }
+    if (reading.form === 'points') {
+      const trusted = this.#trusts(reading.basis) ? reading : { ...reading, points: null };
+      this.readings.push(reading);
+      return { is: 'points', reading: trusted };
+    }
     if (reading.form === 'list') {
       this.readings.push(reading);
       const items = this.#trusts(reading.basis) ? reading.items : null;
@@ -241,7 +259,9 @@ export class Evaluator {
 
   #item(item: SeveralReading['items'][number]): Polynomial {
     const reading = item.form === 'choice' ? this.#picked(item) : item;
-    if (reading.form === 'code') throw new Error('a code was compiled as a number');
+    if (reading.form === 'code' || reading.form === 'points') {
+      throw new Error(`${reading.form} was compiled as a number`);
+    }
     return this.#numberReading(reading);
   }
 

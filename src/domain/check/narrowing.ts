@@ -10,6 +10,7 @@
  */
 
 import { type Interval, interval, isPoint, middle, point, width } from '../quantity/interval.js';
+import type { PlanePoint } from '../quantity/plane-point.js';
 import {
   add,
   compare,
@@ -22,6 +23,7 @@ import {
   smaller,
   subtract,
 } from '../quantity/rational.js';
+import { coincidence, knownTo } from './coincide.js';
 import { type Prepared, remainingUnknowns } from './evaluate.js';
 import type { Setting, Unknown } from './evaluator.js';
 import type { Reading } from './reading.js';
@@ -52,7 +54,7 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
   const combined = decideTogether(members, trusting);
   if (combined.outcome !== 'open') return [];
   const prepared = preparedOf(combined);
-  const words = wordFacts(prepared);
+  const words = [...wordFacts(prepared), ...prepared.flatMap(pointFacts)];
   const unknowns = openUnknowns(prepared);
   const chosen = smallestSet(members, trusting, unknowns, words.length > 0);
   const fixed = { ...trusting, picks: combined.picks };
@@ -91,12 +93,32 @@ function preparedOf({ members }: Combined): Prepared[] {
 /** Codes that nobody recorded, or that only weak evidence has: they are read, not measured. */
 function wordFacts(prepared: readonly Prepared[]): NarrowingFact[] {
   return prepared.flatMap(decidingReadings).flatMap((reading) => {
-    if (reading.form !== 'code' && reading.form !== 'list') return [];
+    if (reading.form !== 'code' && reading.form !== 'list' && reading.form !== 'points') return [];
     const isMissing = isUnrecorded(reading);
     const isWeak = reading.basis !== null && !decides(reading.basis);
     if (!isMissing && !isWeak) return [];
     return [{ reading, purpose: isMissing ? 'to-decide' : 'to-confirm', needed: null }];
   });
+}
+
+/** Points that are recorded on both sides, too coarsely to tell: how finely would do? */
+function pointFacts(one: Prepared): NarrowingFact[] {
+  const { points, left, right, unknowns } = one;
+  if (points === null || left.is !== 'points' || right?.is !== 'points') return [];
+  const [a, b] = [left.reading.points, right.reading.points];
+  const isOpen = one.worlds.some((world) => 'decided' in world && world.decided === 'open');
+  if (a === null || b === null || !isOpen) return [];
+  const needed =
+    STEPS.find((step) => {
+      return coincidence(knownTo(a, step), knownTo(b, step), points.tolerance).outcome !== 'open';
+    }) ?? null;
+  const coarse = [left, right].filter(({ reading }) => reading.points?.some(isInexact));
+  const facts = coarse.map(({ reading }) => ({ reading, purpose: 'to-decide' as const, needed }));
+  return unknowns.size === 0 ? facts : facts.map((fact) => ({ ...fact, needed: null }));
+}
+
+function isInexact({ x, y }: PlanePoint): boolean {
+  return !isPoint(x) || !isPoint(y);
 }
 
 function openUnknowns(prepared: readonly Prepared[]): Unknown[] {

@@ -5,6 +5,7 @@
  */
 
 import type { Interval } from '../quantity/interval.js';
+import type { PlanePoint } from '../quantity/plane-point.js';
 import type { Dimension } from '../quantity/unit.js';
 import type { Basis } from './state.js';
 
@@ -68,12 +69,19 @@ export interface CodeReading extends ReadingBase {
   readonly codes: readonly string[] | null;
 }
 
+/** Points in the plane of a face; `null` where they are not recorded. */
+export interface PointsReading extends ReadingBase {
+  readonly form: 'points';
+  readonly points: readonly PlanePoint[] | null;
+  readonly dimension: Dimension;
+}
+
 /** One of several: the evaluator asks again with the index that it tries. */
 export interface ChoiceReading extends ReadingBase {
   readonly form: 'choice';
   /** The choice this value follows; all values of one choice share the index. */
   readonly choice: string;
-  readonly options: readonly (NumberReading | RangeReading | CodeReading)[];
+  readonly options: readonly (NumberReading | RangeReading | CodeReading | PointsReading)[];
 }
 
 /** A list of numbers (the gears of a gearbox); `null` where it is not recorded. */
@@ -100,6 +108,7 @@ export type Reading =
   | NumberReading
   | RangeReading
   | CodeReading
+  | PointsReading
   | ChoiceReading
   | ListReading
   | SeveralReading

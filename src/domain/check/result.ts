@@ -10,6 +10,7 @@
 import { type Interval, isPoint } from '../quantity/interval.js';
 import { cautionOf } from './caution.js';
 import type { Check } from './check.js';
+import type { OddPoint } from './coincide.js';
 import { type NotApplying, type Prepared, remainingUnknowns } from './evaluate.js';
 import type { Setting } from './evaluator.js';
 import type { Reading } from './reading.js';
@@ -31,6 +32,8 @@ export interface CheckResult {
   readonly readings: readonly Reading[];
   /** What may be ordered or set, by the key of the choice; null where it must be measured. */
   readonly orders: ReadonlyMap<string, Interval | null>;
+  /** Of points that do not all lie on one another, the first that has no partner. */
+  readonly odd: OddPoint | null;
 }
 
 /** Several checks judged as one because they share a choice. */
@@ -129,6 +132,7 @@ function resultOf(member: Member, weighed: Weighed, setting: Setting): CheckResu
     basis: outcome === 'open' && !weighed.isWeak ? null : basisOf(readings),
     readings,
     orders: weighed.combined.orders,
+    odd: prepared.points?.odd ?? null,
   };
 }
 
@@ -136,6 +140,7 @@ const HOLDING_CODES: Readonly<Record<Check['primitive'], string>> = {
   equal: 'equal',
   'one-of': 'one-of',
   clearance: 'clears',
+  coincide: 'coincides',
   agree: 'agrees',
   carries: 'carries',
 };
@@ -165,6 +170,8 @@ export function isUnrecorded(reading: Reading): boolean {
       return !reading.recorded;
     case 'code':
       return reading.codes === null;
+    case 'points':
+      return reading.points === null;
     case 'list':
       return reading.items === null;
     default:

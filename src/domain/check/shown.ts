@@ -25,6 +25,8 @@ export interface Shown {
   readonly interval: Interval | null;
   readonly dimension: Dimension | null;
   readonly codes: readonly string[] | null;
+  /** How many points it has, when the side is a set of points. */
+  readonly points: number | null;
   /** Whose value it is, when the side is one value. */
   readonly address: FactAddress;
   /** The name of a layout's term, when the side is one. */
@@ -76,15 +78,16 @@ export function shownOf(
     reading !== null && reading !== undefined && 'address' in reading ? reading.address : NOWHERE;
   const text = reading !== null && reading !== undefined && 'text' in reading ? reading.text : null;
   const name = term.op === 'named' ? term.name : null;
-  if (side.is === 'code') {
-    const { codes } = side.reading;
-    return { text, interval: null, dimension: null, codes, address, term: name };
+  const bare = { text, interval: null, dimension: null, codes: null, points: null, address };
+  if (side.is === 'code') return { ...bare, codes: side.reading.codes, term: name };
+  if (side.is === 'points') {
+    return { ...bare, points: side.reading.points?.length ?? null, term: name };
   }
   const shape = shapeOf(term);
   const dimension = shape.is === 'code' ? '1' : shape.dimension;
   const evaluator = new Evaluator(environment, setting, emptyFactors(check));
   const interval = rangeOf(evaluator.number(term), evaluator.domains);
-  return { text, interval, dimension, codes: null, address, term: name };
+  return { ...bare, interval, dimension, term: name };
 }
 
 function emptyFactors(check: Check): ReadonlyMap<string, Term> {

@@ -25,7 +25,7 @@ export type Reference =
 
 export type TermShape =
   | { readonly is: 'number'; readonly dimension: Dimension; readonly measured?: boolean }
-  | { readonly is: 'list'; readonly dimension: Dimension }
+  | { readonly is: 'list' | 'points'; readonly dimension: Dimension }
   | { readonly is: 'code' };
 
 export type Term =
@@ -238,7 +238,8 @@ function compileCount(
 ): Term | null {
   const inner = compileTerm(raw, scope, pointer, list, depth + 1);
   if (inner === null) return null;
-  if (shapeOf(inner).is !== 'list') {
+  const { is } = shapeOf(inner);
+  if (is !== 'list' && is !== 'points') {
     list.fault(pointer, 'not-a-list', 'Only a list, such as the gears of a gearbox, has a count.');
     return null;
   }
@@ -267,6 +268,9 @@ function compileMany(
     const shape = shapeOf(term);
     if (shape.is === 'code') {
       list.fault(place, 'not-a-number', `A code has no ${op}; codes are compared with "equal".`);
+    } else if (shape.is === 'points') {
+      const text = `Points have no ${op}; points are compared with "coincide".`;
+      list.fault(place, 'not-a-number', text);
     } else if (shape.is === 'list' && op !== 'min' && op !== 'max') {
       list.fault(place, 'not-a-number', `A list has no ${op}; use {"max": …}, {"min": …}.`);
     } else terms.push(term);

@@ -43,6 +43,8 @@ const checks = {
     d.choices === undefined
       ? `${lead(d)}${upper(compared(d))}: within limits${spare(d)}.`
       : `${lead(d)}It suits with ${madeToSuit(d)}.`,
+  coincides: (d: ReasonData) =>
+    `${lead(d)}${upper(parameter(d.left))}: all ${shown(d.left)} lie on those of the other.`,
   agrees: (d: ReasonData) =>
     `${lead(d)}${upper(path(d.left, 'the first path'))} and ${path(d.right, 'the second path')} ` +
     `agree${d.margin === undefined || d.margin === '0 %' ? '' : ` within ${d.margin}`}.`,
@@ -55,6 +57,7 @@ const checks = {
   'too-large': (d: ReasonData) => `${lead(d)}Too large: ${compared(d)}.`,
   'too-weak': (d: ReasonData) =>
     `${lead(d)}${upper(told(d.left))} is less than what it must carry: ${shown(d.right)}.`,
+  'points-apart': (d: ReasonData) => `${lead(d)}${upper(compared(d))}${oddOne(d)}.`,
   'first-too-fast': (d: ReasonData) =>
     `${lead(d)}The ${path(d.left, 'first path')} runs ${d.margin ?? 'far'} too fast for the ` +
     `${path(d.right, 'second path')}.`,
@@ -74,6 +77,13 @@ const checks = {
   'may-not-apply': (d: ReasonData) =>
     `${lead(d)}It is not known whether this applies: ${compared(d)}.`,
 } as const;
+
+/** Which point a person would look at first. */
+function oddOne({ odd, left, right }: ReasonData): string {
+  if (odd === undefined) return '';
+  const far = odd.apart === undefined ? 'has none beside it' : `has none nearer than ${odd.apart}`;
+  return `; the one at ${odd.point} on ${label(odd.of === 'left' ? left : right)} ${far}`;
+}
 
 /** How much a check that holds has in reserve. */
 function spare({ margin }: ReasonData): string {

@@ -30,6 +30,8 @@ export interface ReasonData {
   readonly missing?: readonly NamedValue[];
   /** What one may set, order or pick, with the values that suit; null where it must be measured. */
   readonly choices?: readonly NamedValue[];
+  /** Of points that do not all meet, one that has no partner, and how far the nearest is. */
+  readonly odd?: { readonly of: 'left' | 'right'; readonly point: string; readonly apart?: string };
   /** What the check says of itself, in words of the trade. */
   readonly says?: string;
   readonly a?: Named;
@@ -61,6 +63,7 @@ export const CHECK_CODES = [
   'equal',
   'one-of',
   'clears',
+  'coincides',
   'agrees',
   'carries',
   'not-equal',
@@ -68,6 +71,7 @@ export const CHECK_CODES = [
   'too-small',
   'too-large',
   'too-weak',
+  'points-apart',
   'first-too-fast',
   'first-too-slow',
   'out-of-range',

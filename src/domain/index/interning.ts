@@ -9,6 +9,7 @@
 import type { Catalogue, Face, ListItem, Part, Value } from '../catalogue/catalogue.js';
 import { gradeOf } from '../check/state.js';
 import type { Interval } from '../quantity/interval.js';
+import type { PlanePoint } from '../quantity/plane-point.js';
 
 export interface FaceEntry {
   readonly part: Part;
@@ -70,10 +71,16 @@ function valueKey(value: Value): string {
     case 'number':
     case 'range':
       return `${grade} ${value.form} ${intervalKey(value.interval)}`;
+    case 'points':
+      return `${grade} points ${value.points.map(pointKey).sort().join(',')}`;
     case 'list':
     case 'set':
       return `${grade} ${value.form} ${value.items.map(itemKey).join(',')}`;
   }
+}
+
+function pointKey({ x, y }: PlanePoint): string {
+  return `${intervalKey(x)} ${intervalKey(y)}`;
 }
 
 function itemKey({ interval, code }: ListItem): string {

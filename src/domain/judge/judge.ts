@@ -8,7 +8,14 @@ import type { Check } from '../check/check.js';
 import { type NotApplying, prepare } from '../check/evaluate.js';
 import type { Setting } from '../check/evaluator.js';
 import { signatureOf } from '../check/polynomial.js';
-import { type CheckResult, type GroupResult, judgeCheck, judgeGroup } from '../check/result.js';
+import type { CodeReading, PointsReading } from '../check/reading.js';
+import {
+  type CheckResult,
+  type GroupResult,
+  isUnrecorded,
+  judgeCheck,
+  judgeGroup,
+} from '../check/result.js';
 import { allOf, type Basis, gradeOf, type Outcome } from '../check/state.js';
 import { finiteChoices } from '../check/together.js';
 import { equalIntervals } from '../quantity/interval.js';
@@ -219,12 +226,19 @@ function chainOf(
   const sides = [prepared.left, prepared.right].map((side) => {
     if (side === null) return '';
     if (side.is === 'number') return signatureOf(side.polynomial);
-    return side.reading.codes === null ? `? ${side.reading.key}` : side.reading.codes.join();
+    return wordsOf(side.reading);
   });
   const codes = prepared.readings.flatMap((reading) =>
-    reading.form === 'code' ? [reading.codes?.join() ?? `? ${reading.key}`] : [],
+    reading.form === 'code' || reading.form === 'points' ? [wordsOf(reading)] : [],
   );
   return JSON.stringify([sides, codes]);
+}
+
+/** What is no number: codes by name, points by where they are. */
+function wordsOf(reading: CodeReading | PointsReading): string {
+  const words =
+    reading.form === 'code' ? reading.codes : reading.points?.map(({ text }) => text).sort();
+  return words?.join(';') ?? `? ${reading.key}`;
 }
 
 /** The same sets of values on both sides, though of other articles: like for like. */
@@ -235,9 +249,12 @@ function isAsWide(present: CheckResult, result: CheckResult): boolean {
   return isSame && codesOf(present) === codesOf(result);
 }
 
-/** Another coupling sets other limits on the same mismatch. */
+/** Another coupling sets other limits on the same mismatch; other points meet others. */
 function codesOf({ readings }: CheckResult): string {
-  return JSON.stringify(readings.flatMap((one) => (one.form === 'code' ? [one.codes] : [])));
+  const words = readings.flatMap((one) =>
+    one.form === 'code' || one.form === 'points' ? [isUnrecorded(one) ? null : wordsOf(one)] : [],
+  );
+  return JSON.stringify(words);
 }
 
 function isWorks({ scope, hand }: PlannedCheck, configuration: Configuration) {

@@ -3,9 +3,10 @@
  * itself; what a mating makes of empty and unrecorded ends, adapters and evidence is `mating.ts`.
  */
 
-import type { Face, Kind, Part, Values } from '../catalogue/catalogue.js';
+import type { Face, Kind, Parameter, Part, Values } from '../catalogue/catalogue.js';
 import type { Text } from '../catalogue/document.js';
 import { ENDS } from '../catalogue/scope.js';
+import { shapeOfSpec } from '../catalogue/value.js';
 import type { Check, Condition } from '../check/check.js';
 import { termsOf } from '../check/check.js';
 import type { NotApplying } from '../check/evaluate.js';
@@ -108,7 +109,8 @@ export function faceReading(end: FaceOf, kind: Kind, parameter: string): Reading
   const options = values.map((value, index) => {
     const reading = readingOf(value, spec, { ...where, path: `${where.path}#${index}` });
     const { form } = reading;
-    if (form === 'number' || form === 'range' || form === 'code') return reading;
+    if (form !== 'choice' && form !== 'list' && form !== 'several' && form !== 'empty')
+      return reading;
     throw new Error('sets in alternatives were spelled out, and kinds have no lists');
   });
   return {
@@ -138,22 +140,37 @@ function isRuledOut(check: Check, ends: Joint['ends'], applies: Joint['applies']
   return applies(check.when, AS_RECORDED) === 'fails';
 }
 
-/** The optional parameters that a check names and a face does not record. */
+/** The parameters that a check names, that a face does not record and need not. */
 function silentOf(check: Check, kind: Kind, environment: Environment): string[] {
   return termsOf(check)
     .flatMap(leavesOf)
     .filter(({ reference, shape }) => {
       if (reference.of !== 'side') return false;
-      if (kind.parameters.get(reference.parameter)?.isOptional !== true) return false;
-      const reading = environment.lookup(reference, shape);
-      return isSilent(reading);
+      const parameter = kind.parameters.get(reference.parameter);
+      if (!isSilent(environment.lookup(reference, shape)) || parameter === undefined) return false;
+      return parameter.isOptional || isSaidOtherwise(parameter, kind, environment);
     })
     .map(({ reference }) => (reference.of === 'side' ? reference.parameter : ''));
+}
+
+/** Whether both faces record what says the same in another way. */
+function isSaidOtherwise({ unless }: Parameter, kind: Kind, environment: Environment): boolean {
+  if (unless.length === 0) return false;
+  return unless.every((id) => {
+    const spec = kind.parameters.get(id);
+    if (spec === undefined) return false;
+    const sides = spec.of === null ? (kind.sides ?? ENDS) : [spec.of];
+    return sides.every((side) => {
+      const reference = { of: 'side', side, parameter: id } as const;
+      return !isSilent(environment.lookup(reference, shapeOfSpec(spec)));
+    });
+  });
 }
 
 function isSilent(reading: Reading): boolean {
   if (reading.form === 'choice') return reading.options.some(isSilent);
   if (reading.form === 'code') return reading.codes === null;
+  if (reading.form === 'points') return reading.points === null;
   return reading.form === 'number' && !reading.recorded;
 }
 

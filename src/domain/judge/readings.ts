@@ -7,7 +7,7 @@
  */
 
 import type { ListItem, Part, RoleValue, Value, ValueSpec } from '../catalogue/catalogue.js';
-import { naturalRange } from '../catalogue/value.js';
+import { naturalRange, shapeOfSpec } from '../catalogue/value.js';
 import { Evaluator, type Setting } from '../check/evaluator.js';
 import { rangeOf } from '../check/polynomial.js';
 import type { CodeReading, FactAddress, NumberReading, Reading } from '../check/reading.js';
@@ -30,6 +30,11 @@ function keyOf(where: Where, isShared: boolean): string {
   return isShared && article !== null ? `${article} ${path}` : `${piece}/${article ?? ''} ${path}`;
 }
 
+/** Measures belong to a piece, all else to the article. */
+function isOfArticle({ type }: ValueSpec): boolean {
+  return type !== 'measured' && type !== 'points';
+}
+
 /** A value as recorded, or the unknown that stands in its place. */
 export function readingOf(value: Value | undefined, spec: ValueSpec, where: Where): Reading {
   if (value === undefined) return unrecorded(spec, where);
@@ -37,12 +42,14 @@ export function readingOf(value: Value | undefined, spec: ValueSpec, where: Wher
   const { text } = value;
   const { tool } = spec;
   const { basis } = value.evidence;
-  const key = keyOf(where, spec.type !== 'measured');
+  const key = keyOf(where, isOfArticle(spec));
   const natural = naturalRange(spec);
   const { dimension } = spec;
   switch (value.form) {
     case 'code':
       return { form: 'code', key, basis, address, text, tool, codes: [value.code] };
+    case 'points':
+      return { form: 'points', key, basis, address, text, tool, points: value.points, dimension };
     case 'number': {
       const domain = value.interval;
       const exact = { form: 'number', key, basis, address, text, tool } as const;
@@ -92,11 +99,7 @@ function itemReading(
 }
 
 function unrecorded(spec: ValueSpec, where: Where): Reading {
-  const shape: TermShape =
-    spec.type === 'code'
-      ? { is: 'code' }
-      : { is: spec.isList ? 'list' : 'number', dimension: spec.dimension };
-  return unknownReading(shape, where, spec.type !== 'measured', naturalRange(spec), spec.tool);
+  return unknownReading(shapeOfSpec(spec), where, isOfArticle(spec), naturalRange(spec), spec.tool);
 }
 
 /** Something that nobody recorded, of a shape. */
@@ -111,6 +114,7 @@ export function unknownReading(
   const common = { key, basis: null, address: where.address, text: null, tool };
   if (shape.is === 'code') return { ...common, form: 'code', codes: null };
   const { dimension } = shape;
+  if (shape.is === 'points') return { ...common, form: 'points', points: null, dimension };
   if (shape.is === 'list') return { ...common, form: 'list', items: null, natural, dimension };
   return { ...common, form: 'number', domain: natural, natural, dimension, recorded: false };
 }
@@ -172,6 +176,7 @@ export function derivedReading(
 
 function basisKnown(reading: Reading): boolean {
   if (reading.form === 'list') return reading.items !== null;
+  if (reading.form === 'points') return reading.points !== null;
   if (reading.form === 'code') return reading.codes !== null;
   return reading.form !== 'number' || reading.recorded;
 }

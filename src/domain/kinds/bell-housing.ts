@@ -4,9 +4,13 @@
  * Standard: SAE J617 for industrial and truck engines (size 4: pilot 361.95 mm, 12 holes on
  * 381.00 mm), ISO 7648 for their flywheel housings; the latter excludes passenger-car engines, so
  * car patterns are the makers' own and no standard can supply them. A pattern of holes that lie
- * on no circle cannot be told by a few numbers: it has a name, and the name decides. Equal names
- * mean that a punch plate or a scan of one covers the other. Holes, dowels, pilot and depth are
- * compared besides, wherever both ends record them.
+ * on no circle is told by its name: equal names mean that a punch plate or a scan of one covers
+ * the other. Or it is told by where its holes and dowels are, from a scan of both faces; where
+ * both ends have those, the name is not needed. Each hole must then have one of the other face
+ * within half the play of the bolts in both: of a threaded hole the thread's diameter stands for
+ * the hole. Positions are seen from the gearbox, from the axis of the crankshaft, to the right
+ * and upwards with the engine upright; those of the holes that are used. Holes, dowels, pilot and
+ * depth are compared besides, wherever both ends record them.
  *
  * Tolerances: dowels 0.05 mm, pitch circle 0.2 mm, depth 1 mm are common practice, no source. A
  * pilot bore may be up to 0.25 mm over its nominal size (SAE J617, largest size), and nominal
@@ -15,7 +19,7 @@
  * caution: it moves spline, pilot nose and release bearing, which have limits of their own. Both
  * ends are alike, so no side is named.
  *
- * Left out: the positions of single holes; "six of eight holes line up", which is no fit.
+ * Left out: "six of eight holes line up", which is no fit.
  */
 
 import type { BuiltInKind } from './kind.js';
@@ -28,8 +32,39 @@ export const bellHousing: BuiltInKind = {
   parameters: {
     pattern: {
       type: 'code',
+      unless: ['hole-positions', 'bolt-hole', 'bolt-diameter', 'dowel-positions'],
       name: { en: 'name of the hole pattern', de: 'Name des Lochbilds' },
       tool: 'punch-plate',
+    },
+    'hole-positions': {
+      type: 'points',
+      unit: 'mm',
+      optional: true,
+      name: { en: 'positions of the bolt holes', de: 'Lage der Schraubenlöcher' },
+      tool: 'caliper',
+    },
+    'bolt-hole': {
+      type: 'measured',
+      unit: 'mm',
+      optional: true,
+      name: { en: 'diameter of the bolt holes', de: 'Durchmesser der Schraubenlöcher' },
+      tool: 'caliper',
+      usual: ['8 mm', '16 mm'],
+    },
+    'bolt-diameter': {
+      type: 'designation',
+      unit: 'mm',
+      optional: true,
+      name: { en: 'bolt diameter', de: 'Schraubendurchmesser' },
+      tool: 'caliper',
+      usual: ['8 mm', '14 mm'],
+    },
+    'dowel-positions': {
+      type: 'points',
+      unit: 'mm',
+      optional: true,
+      name: { en: 'positions of the dowels', de: 'Lage der Passhülsen' },
+      tool: 'caliper',
     },
     holes: {
       type: 'count',
@@ -104,6 +139,31 @@ export const bellHousing: BuiltInKind = {
       text: {
         en: 'The hole patterns must be the same: some holes that line up are not enough.',
         de: 'Die Lochbilder müssen gleich sein: ein paar passende Löcher genügen nicht.',
+      },
+    },
+    {
+      id: 'holes-line-up',
+      coincide: ['a.hole-positions', 'b.hole-positions'],
+      tolerance: [
+        '1/2',
+        {
+          sum: ['a.bolt-hole', 'b.bolt-hole', ['-1', 'a.bolt-diameter'], ['-1', 'b.bolt-diameter']],
+        },
+      ],
+      code: 'holes-do-not-line-up',
+      text: {
+        en: 'Every bolt must find its hole in both faces: all of them, not most.',
+        de: 'Jede Schraube braucht ihr Loch in beiden Flächen: alle, nicht die meisten.',
+      },
+    },
+    {
+      id: 'dowels-line-up',
+      coincide: ['a.dowel-positions', 'b.dowel-positions'],
+      tolerance: '0.05 mm',
+      code: 'dowels-do-not-line-up',
+      text: {
+        en: 'The dowels must stand in the same places within 0.05 mm: they centre the gearbox.',
+        de: 'Die Passhülsen müssen auf 0,05 mm gleich liegen: sie zentrieren das Getriebe.',
       },
     },
     {
@@ -187,7 +247,6 @@ export const bellHousing: BuiltInKind = {
     },
   ],
   notChecked: [
-    { en: 'position of each single hole', de: 'Lage jedes einzelnen Lochs' },
     { en: 'bolt lengths', de: 'Schraubenlängen' },
     { en: 'reach of the input shaft and pilot nose', de: 'Länge von Antriebswelle und Zapfen' },
     { en: 'room for clutch, flywheel and ring gear', de: 'Platz für Kupplung und Schwungrad' },

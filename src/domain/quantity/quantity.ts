@@ -30,7 +30,10 @@ export { roundedInterval, truncatedInterval } from './rounding.js';
 export type { Tool } from './tool.js';
 export { TOOLS } from './tool.js';
 
-export type ValueType = 'code' | 'count' | 'designation' | 'ratio' | 'measured';
+export type ValueType = 'code' | 'points' | NumberType;
+
+/** Types whose values are single numbers. */
+export type NumberType = 'count' | 'designation' | 'ratio' | 'measured';
 
 export interface Quantity {
   /** In the base unit of the dimension. */
@@ -44,7 +47,7 @@ export interface Quantity {
 }
 
 export interface QuantityOptions {
-  readonly type: Exclude<ValueType, 'code'>;
+  readonly type: NumberType;
   readonly dimension: Dimension;
   /**
    * Id in `TOOLS` of the tool that read the value. It widens a measured value, but not limits by

@@ -151,6 +151,29 @@ export function roundUp(r: Rational, places: number): Rational {
   return negate(roundDown(negate(r), places));
 }
 
+/**
+ * The greatest multiple of `1/10^places` whose square is not above `r`.
+ *
+ * @throws RangeError below zero.
+ */
+export function squareRootDown(r: Rational, places: number): Rational {
+  if (sign(r) < 0) throw new RangeError('there is no square root of less than zero');
+  const scale = 10n ** BigInt(places);
+  const square = (r.n * scale * scale) / r.d;
+  return fraction(wholeRoot(square), scale);
+}
+
+/** The whole part of a square root (Newton's method, from above). */
+function wholeRoot(square: bigint): bigint {
+  if (square < 2n) return square;
+  let root = 1n << BigInt(Math.ceil(square.toString(2).length / 2));
+  for (;;) {
+    const next = (root + square / root) / 2n;
+    if (next >= root) return root;
+    root = next;
+  }
+}
+
 /** The decimals that `r` needs to be written in full, or null when no number of them is enough. */
 export function decimalPlaces(r: Rational): number | null {
   let rest = r.d;

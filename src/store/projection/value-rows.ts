@@ -10,7 +10,8 @@ import { baseSymbol } from '../../domain/quantity/unit.js';
 export interface ValueRow {
   readonly item: number;
   readonly text: string;
-  readonly form: Value['form'];
+  /** Points are a list of words: no column has room for two numbers. */
+  readonly form: Exclude<Value['form'], 'points'>;
   readonly code: string | null;
   readonly low: string | null;
   readonly lowOpen: boolean | null;
@@ -23,7 +24,8 @@ export interface ValueRow {
 
 export function valueRows(value: Value): ValueRow[] {
   return itemsOf(value).map((item, index) => {
-    const { form, evidence, tool } = value;
+    const { evidence, tool } = value;
+    const form = value.form === 'points' ? 'list' : value.form;
     const { text, code } = item;
     const ends = endsOf(item.interval);
     const unit = item.interval === null ? '' : baseSymbol(value.spec.dimension);
@@ -38,6 +40,8 @@ function itemsOf(value: Value): readonly ListItem[] {
       return [{ text: value.text, interval: value.interval, code: null }];
     case 'code':
       return [{ text: value.text, interval: null, code: value.code }];
+    case 'points':
+      return value.points.map(({ text }) => ({ text, interval: null, code: text }));
     case 'list':
     case 'set':
       return value.items;

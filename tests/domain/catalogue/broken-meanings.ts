@@ -63,6 +63,32 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/kinds/0/parameters/pin/usual': ['20 mm', '4 mm'],
     '/kinds/0/parameters/bore/usual': ['20 mm', '4 kg'],
   },
+  'points that are none, too many, or not in a list': {
+    '/kinds/0/parameters/spots': { type: 'points', unit: 'mm', usual: ['1 mm', '9 mm'] },
+    '/kinds/0/parameters/marks': { type: 'points' },
+    '/kinds/0/parameters/holes': { type: 'points', unit: 'mm' },
+    '/kinds/0/parameters/dowels': { type: 'points', unit: 'mm' },
+    '/kinds/0/parameters/studs': { type: 'points', unit: 'mm' },
+    '/parts/0/interfaces/linkage/holes': ['1.0, 2.0 mm', '1.0 mm', '1, 2, 3 mm', '1.0, 2.0'],
+    '/parts/0/interfaces/linkage/dowels': '1.0, 2.0 mm',
+    '/parts/0/interfaces/linkage/studs': Array.from({ length: 65 }, () => '1.0, 2.0 mm'),
+  },
+  'points that are compared as numbers, and numbers as points': {
+    '/kinds/0/parameters/spots': { type: 'points', unit: 'mm' },
+    '/kinds/0/checks/3': { equal: 'spots' },
+    '/kinds/0/checks/4': { coincide: ['lever.bore', 'box.pin'], tolerance: '1 mm' },
+    '/kinds/0/checks/5': { coincide: ['lever.spots', 'box.spots'] },
+    '/kinds/0/checks/6': { coincide: ['lever.spots', 'box.spots'], tolerance: '1 kg' },
+    '/kinds/0/checks/7': { 'at-most': [{ sum: ['lever.spots', 'lever.bore'] }, 'box.pin'] },
+    '/kinds/0/checks/8': { 'one-of': ['lever.spots', ['a']] },
+  },
+  'points that one may choose': {
+    '/kinds/0/parameters/spots': { type: 'points', unit: 'mm' },
+    '/parts/0/interfaces/linkage/spots': { choose: { of: ['1, 2 mm', '2, 3 mm'] } },
+  },
+  'what stands in for a parameter and cannot': {
+    '/kinds/0/parameters/pattern/unless': ['pins', 'pattern', 'bore'],
+  },
   'two checks of one name': { '/kinds/0/checks/3': { equal: 'pattern' } },
   'a value of a role without a type': { '/roles/0/values/length/type': GONE },
   'a value of a role with the name of the part itself': {

@@ -62,7 +62,7 @@ function prepared({ u, v, c, lines }: Problem): Prepared[] {
     }
     const worlds = [{ requirements: [{ polynomial, reason: 'too-small' }] }];
     const left = { is: 'number', polynomial } as const;
-    return { check: {} as Check, worlds, left, right: null, readings: [], unknowns };
+    return { check: {} as Check, worlds, left, right: null, readings: [], unknowns, points: null };
   });
 }
 

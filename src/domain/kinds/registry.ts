@@ -14,6 +14,7 @@ import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { straightSpline } from './straight-spline.js';
+import { strutClevis } from './strut-clevis.js';
 import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
@@ -28,5 +29,6 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   pilotBearing,
   propshaftFlange,
   straightSpline,
+  strutClevis,
   wheelMount,
 ];

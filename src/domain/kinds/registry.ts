@@ -3,6 +3,7 @@
  */
 
 import { bellHousing } from './bell-housing.js';
+import { caliperMount } from './caliper-mount.js';
 import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
@@ -19,6 +20,7 @@ import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bellHousing,
+  caliperMount,
   clutchCover,
   clutchDisc,
   clutchRelease,

@@ -7,6 +7,7 @@ import { caliperMount } from './caliper-mount.js';
 import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
+import { discHub } from './disc-hub.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { halfShaftInner } from './half-shaft-inner.js';
 import { halfShaftOuter } from './half-shaft-outer.js';
@@ -24,6 +25,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchCover,
   clutchDisc,
   clutchRelease,
+  discHub,
   flywheelCrank,
   halfShaftInner,
   halfShaftOuter,

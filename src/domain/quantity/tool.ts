@@ -66,13 +66,20 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
   'known-mate': {
     name: 'known mating part',
     reading: 'exact',
-    uncertainty: { length: NONE, angle: NONE },
+    uncertainty: { '1': NONE, length: NONE, angle: NONE },
     source: PRACTICE,
   },
   'seat-sample': {
     name: 'seat sample',
     reading: 'exact',
     uncertainty: { length: NONE, angle: NONE },
+    source: PRACTICE,
+  },
+  /** A good hand-held one, at twelve volts: half a per cent. */
+  multimeter: {
+    name: 'multimeter',
+    reading: 'measures',
+    uncertainty: { voltage: rational('0.06'), current: rational('0.05') },
     source: PRACTICE,
   },
   'punch-plate': { name: 'punch plate', reading: 'exact', uncertainty: {}, source: PRACTICE },
@@ -82,7 +89,16 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
   marking: {
     name: 'marking on the part',
     reading: 'exact',
-    uncertainty: { '1': NONE, length: NONE, mass: NONE, speed: NONE, temperature: NONE },
+    uncertainty: {
+      '1': NONE,
+      length: NONE,
+      mass: NONE,
+      speed: NONE,
+      temperature: NONE,
+      voltage: NONE,
+      current: NONE,
+      viscosity: NONE,
+    },
     source: PRACTICE,
   },
   'visual-check': { name: 'visual check', reading: 'exact', uncertainty: {}, source: PRACTICE },

@@ -106,6 +106,10 @@ const UNITS: readonly Unit[] = [
   unit('deg', 'angle', 'both'),
   unit('rpm', 'rotation', 'both'),
   unit('degC', 'temperature', 'metric'),
+  unit('V', 'voltage', 'both'),
+  unit('A', 'current', 'both'),
+  unit('mA', 'current', 'both', divide(ONE, THOUSAND)),
+  unit('mm2/s', 'viscosity', 'both'),
 ];
 
 /** Other spellings that are read, each for one canonical symbol. Case matters in all of them. */
@@ -151,6 +155,7 @@ const ALIASES: Readonly<Record<string, readonly string[]>> = {
   deg: ['°', 'º', 'degree', 'degrees'],
   rpm: ['1/min', '/min', 'r/min', 'rev/min'],
   degC: ['°C', 'ºC'],
+  'mm2/s': ['mm²/s', 'mm^2/s', 'cSt'],
 };
 
 const BY_SYMBOL: ReadonlyMap<string, Unit> = new Map(

@@ -103,5 +103,7 @@ export function spread(interval: Interval, unit: string, factor: Rational = rati
 /** One value exactly, as a number of this type is written. */
 export function exactly({ type, unit }: Recorded, value: Rational): string {
   if (type === 'measured') return `${exactText(value)} ±0 ${unit}`;
+  // The decimal of a ratio stands for all that rounds to it.
+  if (type === 'ratio') return value.toFraction();
   return `${exactText(value)} ${unit}`.trim();
 }

@@ -157,6 +157,18 @@ export const bellHousing: BuiltInKind = {
       },
     },
     {
+      id: 'bolts-pass',
+      'at-least': [
+        { min: ['a.bolt-hole', 'b.bolt-hole'] },
+        { max: ['a.bolt-diameter', 'b.bolt-diameter'] },
+      ],
+      code: 'bolts-do-not-pass',
+      text: {
+        en: 'The bolts must pass the smaller of both holes.',
+        de: 'Die Schrauben müssen durch das kleinere der beiden Löcher gehen.',
+      },
+    },
+    {
       id: 'dowels-line-up',
       coincide: ['a.dowel-positions', 'b.dowel-positions'],
       tolerance: '0.05 mm',

@@ -135,6 +135,18 @@ export const propshaftFlange: BuiltInKind = {
       },
     },
     {
+      id: 'bolts-pass',
+      'at-least': [
+        { min: ['spigot.bolt-hole', 'recess.bolt-hole'] },
+        { max: ['spigot.bolt-diameter', 'recess.bolt-diameter'] },
+      ],
+      code: 'bolts-do-not-pass',
+      text: {
+        en: 'The bolts must pass the smaller of both holes.',
+        de: 'Die Schrauben müssen durch das kleinere der beiden Löcher gehen.',
+      },
+    },
+    {
       id: 'bolt-play',
       within: ['spigot.pcd', 'recess.pcd'],
       tolerance: {

@@ -25,7 +25,11 @@ export const block = {
 /** Half a millimetre of play around each bolt. */
 const gearbox = { ...block, 'bolt-hole': '11 ±0 mm' } as const;
 
-const held: Expected = { 'holes-line-up': 'holds', 'dowels-line-up': 'holds' };
+const held: Expected = {
+  'holes-line-up': 'holds',
+  'bolts-pass': 'holds',
+  'dowels-line-up': 'holds',
+};
 
 function moved(position: string) {
   return { ...gearbox, 'hole-positions': [position, ...block['hole-positions'].slice(1)] };
@@ -73,10 +77,10 @@ const rows: readonly Row[] = [
     'fails holes-do-not-line-up',
   ],
   [
-    'holes that are smaller than the bolts',
-    { ...gearbox, 'bolt-hole': '9.8 ±0 mm' },
-    'holes-line-up',
-    'fails holes-do-not-line-up',
+    'a hole exactly as wide as the bolt takes it, with no play',
+    { ...gearbox, 'bolt-hole': '10 ±0 mm' },
+    'bolts-pass',
+    'holds',
   ],
   [
     'one hole read with a tape',
@@ -105,10 +109,24 @@ export const fixtures: readonly Fixture[] = [
     };
   }),
   {
+    says: 'holes that are smaller than the bolts, on one side',
+    faces: [block, { ...gearbox, 'bolt-hole': '9.8 ±0 mm' }],
+    outcome: 'fails',
+    checks: {
+      ...held,
+      'bolts-pass': 'fails bolts-do-not-pass',
+      'holes-line-up': 'fails holes-do-not-line-up',
+    },
+  },
+  {
     says: 'positions without those of the dowels do not stand in for the name',
     faces: [block, without(gearbox, 'dowel-positions')],
     outcome: 'open',
-    checks: { 'holes-line-up': 'holds', 'equal-pattern': 'open not-recorded' },
+    checks: {
+      'holes-line-up': 'holds',
+      'bolts-pass': 'holds',
+      'equal-pattern': 'open not-recorded',
+    },
     missing: ['left.pattern', 'right.pattern'],
   },
   {

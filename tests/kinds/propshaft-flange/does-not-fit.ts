@@ -67,6 +67,19 @@ export const fixtures: readonly Fixture[] = [
       { ...recess, ...bolts },
     ],
     outcome: 'fails',
-    checks: { ...held, 'bolt-play': 'fails bolts-do-not-pass' },
+    checks: {
+      ...held,
+      'bolts-pass': 'fails bolts-do-not-pass',
+      'bolt-play': 'fails bolts-do-not-pass',
+    },
+  },
+  {
+    says: 'a hole too small on one side is not made up for by a large one on the other',
+    faces: [
+      { ...spigot, ...bolts, 'bolt-hole': '9.8 ±0 mm' },
+      { ...recess, ...bolts, 'bolt-hole': '10.6 ±0 mm' },
+    ],
+    outcome: 'fails',
+    checks: { ...held, 'bolts-pass': 'fails bolts-do-not-pass', 'bolt-play': 'holds' },
   },
 ];

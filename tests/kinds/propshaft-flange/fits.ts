@@ -63,6 +63,7 @@ export const fixtures: readonly Fixture[] = [
       ...held,
       'equal-pattern': 'holds',
       'register-depth': 'holds',
+      'bolts-pass': 'holds',
       'bolt-play': 'holds',
     },
   },

@@ -90,6 +90,79 @@ describe('the fewest facts that decide an open check are asked for', () => {
   });
 });
 
+describe('a check that may not apply', () => {
+  /** A limit that holds for lorries only; which sort the box is, nobody has recorded. */
+  const lorry = (bore: string) =>
+    world({
+      roles: { box: { length: 'length', sort: 'code' } },
+      places: ['box'],
+      checks: [
+        {
+          id: 'limit',
+          'at-most': ['box.length', '600 mm'],
+          when: { 'one-of': ['box.sort', ['lorry']] },
+        },
+      ],
+      parts: { 'box-a': { length: '500 ±0 mm', sort: 'car' }, 'box-b': { length: bore } },
+      cars: { car: { box: 'box-a' } },
+    });
+
+  it('is asked whether it applies, and no more where it would fail', () => {
+    expect(factsOf(judged(lorry('700 ±1 mm'), changed))).toEqual(['box.sort to-decide ±?']);
+  });
+
+  it('is asked for its own values too where they would leave it open', () => {
+    expect(factsOf(judged(lorry('600 ±10 mm'), changed))).toEqual([
+      'box.sort to-decide ±?',
+      'box.length to-decide ±?',
+    ]);
+  });
+});
+
+describe('points', () => {
+  const plate = (...at: string[]) => ({ kind: 'plate', ...(at.length === 0 ? {} : { holes: at }) });
+  const plates = (...at: string[]) =>
+    world({
+      kinds: [
+        {
+          id: 'plate',
+          parameters: { holes: { type: 'points', unit: 'mm', tool: 'caliper' } },
+          checks: [{ id: 'holes', coincide: ['a.holes', 'b.holes'], tolerance: '0.5 mm' }],
+        },
+      ],
+      places: ['box', 'prop'],
+      matings: ['box.rear = prop.front'],
+      parts: {
+        'box-a': { rear: plate('0 ±0, 0 ±0 mm', '50 ±0, 0 ±0 mm') },
+        'box-b': { rear: plate(...at) },
+        'prop-a': { front: plate('0 ±0, 0 ±0 mm', '50 ±0, 0 ±0 mm') },
+      },
+      cars: { car: { box: 'box-a', prop: 'prop-a' } },
+    });
+
+  it('that nobody recorded are asked for', () => {
+    expect(factsOf(judged(plates(), changed))).toEqual(['box.rear.holes to-decide ±?']);
+  });
+
+  it('that are too coarse are asked for as finely as decides, from the coarse side alone', () => {
+    const coarse = plates('50.1 ±1, 0 ±1 mm', '0 ±1, 0 ±1 mm');
+    expect(stateOf(judged(coarse, changed), 'box-prop')).toBe('open not-precise-enough');
+    expect(factsOf(judged(coarse, changed))).toEqual(['box.rear.holes to-decide ±0.2']);
+    const fine = plates('50.1 ±0.2, 0 ±0.2 mm', '0 ±0.2, 0 ±0.2 mm');
+    expect(stateOf(judged(fine, changed), 'box-prop')).toBe('holds meets');
+  });
+
+  it('that are missed are said in a sentence, with how far the nearest is', () => {
+    const [view] = fitOf(plates('0 ±0, 0 ±0 mm', '53 ±0, 4 ±0 mm'), 'box-b').positions;
+    const [check] = view?.matings.flatMap(({ checks }) => checks) ?? [];
+    expect(check?.data.odd).toEqual({ of: 'left', point: '53 ±0, 4 ±0 mm', apart: '5 mm' });
+    expect(check?.text).toBe(
+      'Holes 2 points (the box “box-b”) against 2 points (the prop “prop-a”); the one at ' +
+        '53 ±0, 4 ±0 mm on the box “box-b” has none nearer than 5 mm.',
+    );
+  });
+});
+
 describe('how finely: as far as the best estimate lies from the edge of what decides', () => {
   it('the tolerance is the next of 1, 2, 5, 10 … that is fine enough', () => {
     expect(asked('20.08 ±0.20 mm', '20.00 ±0.01 mm')).toEqual(['box.rear.dia to-decide ±0.05']);

@@ -8,7 +8,7 @@
  * apart than they are uncertain, as bolt holes do, lose nothing by this.
  */
 
-import { closed, type Interval, middle } from '../quantity/interval.js';
+import { closed, type Interval, intersect, middle } from '../quantity/interval.js';
 import { type PlanePoint, squaredDistance } from '../quantity/plane-point.js';
 import { add, compare, multiply, type Rational, sign, subtract } from '../quantity/rational.js';
 import type { Outcome } from './state.js';
@@ -93,7 +93,7 @@ function oddPoint(
   return null;
 }
 
-/** The points as they would be if each was known to so much about its best estimate. */
+/** The points as they would be if each was known to so much about its best estimate, or better. */
 export function knownTo(points: readonly PlanePoint[], half: Rational): PlanePoint[] {
   return points.map(({ text, x, y }) => ({ text, x: around(x, half), y: around(y, half) }));
 }
@@ -101,5 +101,5 @@ export function knownTo(points: readonly PlanePoint[], half: Rational): PlanePoi
 function around(range: Interval, half: Rational): Interval {
   const centre = middle(range);
   if (centre === null) return range;
-  return closed(subtract(centre, half), add(centre, half));
+  return intersect(range, closed(subtract(centre, half), add(centre, half))) ?? range;
 }

@@ -104,7 +104,8 @@ export function handsOfConditions(
   return handsRead(valueChecks(conditions).flatMap(referencesIn), configuration);
 }
 
-function valueChecks(conditions: readonly Condition[]): Check[] {
+/** The checks of values that conditions are made of. */
+export function valueChecks(conditions: readonly Condition[]): Check[] {
   return conditions.flatMap((condition): Check[] => {
     switch (condition.test) {
       case 'all':

@@ -3,11 +3,12 @@
  * before something made to suit can be ordered.
  */
 
-import { narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
+import type { Setting } from '../check/evaluator.js';
+import { type NarrowingFact, narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
 import { type FactAddress, NOWHERE, type Reading } from '../check/reading.js';
-import { isFirstHand } from '../check/state.js';
+import { isFirstHand, type Outcome } from '../check/state.js';
 import type { Rational } from '../quantity/rational.js';
-import { checksIn } from './condition.js';
+import { checksIn, valueChecks } from './condition.js';
 import type { Constraint } from './constraint.js';
 import type { Judgement } from './judge.js';
 import type { PlannedCheck } from './plan.js';
@@ -50,7 +51,7 @@ function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
     needed: null,
   }));
   const facts = groupsOf(constraint, judgement).flatMap((members) =>
-    narrow(members, judgement.bench.setting).map(({ reading, purpose, needed }) => ({
+    factsBehind(members, judgement.bench.setting).map(({ reading, purpose, needed }) => ({
       address: reading.address,
       reading,
       purpose,
@@ -65,6 +66,25 @@ function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
   const isAlone = all.length === 1;
   return all.map((fact) => ({ ...fact, constraint: constraint.id, isAlone }));
 }
+
+/**
+ * The facts behind checks that are open. Where it is not known whether one applies, what its
+ * condition reads comes first, and what it compares only as far as it would be open if it did.
+ */
+function factsBehind(members: readonly PlannedCheck[], setting: Setting): NarrowingFact[] {
+  const unsure = members.filter((member) => member.applies(setting) === 'open');
+  const supposed = members.map((member) =>
+    unsure.includes(member) ? { ...member, applies: APPLIES } : member,
+  );
+  const conditions = unsure.flatMap(({ check, environment }) =>
+    valueChecks(check.when === null ? [] : [check.when]).flatMap((one) =>
+      narrow([{ check: one, environment }], setting),
+    ),
+  );
+  return [...conditions, ...narrow(supposed, setting)];
+}
+
+const APPLIES = (): Outcome => 'holds';
 
 type Fact = Omit<Measure, 'touches' | 'settles'>;
 

@@ -102,6 +102,8 @@ test('the point without a partner is named, with the distance to the nearest', (
 });
 
 test('points known more finely are squares about their best estimates', () => {
-  const [fine] = knownTo([pointAt({ x: 3, y: 4, half: 2 })], rational('0.1'));
+  const known = [pointAt({ x: 3, y: 4, half: 2 }), pointAt({ x: 3, y: 4, half: 0 })];
+  const [fine, exact] = knownTo(known, rational('0.1'));
   expect([fine?.x.low?.valueOf(), fine?.y.high?.valueOf()]).toEqual([2.9, 4.1]);
+  expect([exact?.x.low?.valueOf(), exact?.y.high?.valueOf()]).toEqual([3, 4]);
 });

@@ -15,6 +15,7 @@ import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
+import { screwThread } from './screw-thread.js';
 import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
 import { wheelMount } from './wheel-mount.js';
@@ -32,6 +33,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   involuteSpline,
   pilotBearing,
   propshaftFlange,
+  screwThread,
   straightSpline,
   strutClevis,
   wheelMount,

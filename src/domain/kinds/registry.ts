@@ -3,6 +3,7 @@
  */
 
 import { bellHousing } from './bell-housing.js';
+import { boltedJoint } from './bolted-joint.js';
 import { caliperMount } from './caliper-mount.js';
 import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
@@ -22,6 +23,7 @@ import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bellHousing,
+  boltedJoint,
   caliperMount,
   clutchCover,
   clutchDisc,

@@ -12,6 +12,7 @@ import { discHub } from './disc-hub.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { halfShaftInner } from './half-shaft-inner.js';
 import { halfShaftOuter } from './half-shaft-outer.js';
+import { hubBearing } from './hub-bearing.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
@@ -32,6 +33,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   flywheelCrank,
   halfShaftInner,
   halfShaftOuter,
+  hubBearing,
   involuteSpline,
   pilotBearing,
   propshaftFlange,

@@ -2,6 +2,7 @@
  * The one list of built-in kinds. A new kind is a file beside this one and a line here.
  */
 
+import { bearingUnit } from './bearing-unit.js';
 import { bellHousing } from './bell-housing.js';
 import { boltedJoint } from './bolted-joint.js';
 import { caliperMount } from './caliper-mount.js';
@@ -23,6 +24,7 @@ import { strutClevis } from './strut-clevis.js';
 import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
+  bearingUnit,
   bellHousing,
   boltedJoint,
   caliperMount,

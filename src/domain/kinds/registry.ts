@@ -21,6 +21,7 @@ import { propshaftFlange } from './propshaft-flange.js';
 import { screwThread } from './screw-thread.js';
 import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
+import { tyreRim } from './tyre-rim.js';
 import { wheelMount } from './wheel-mount.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
@@ -42,5 +43,6 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   screwThread,
   straightSpline,
   strutClevis,
+  tyreRim,
   wheelMount,
 ];

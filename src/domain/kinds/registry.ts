@@ -23,6 +23,7 @@ import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
 import { tyreRim } from './tyre-rim.js';
 import { wheelMount } from './wheel-mount.js';
+import { wheelSpeedTarget } from './wheel-speed-target.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   bearingUnit,
@@ -45,4 +46,5 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   strutClevis,
   tyreRim,
   wheelMount,
+  wheelSpeedTarget,
 ];

@@ -19,6 +19,7 @@ import type { BuiltInKind } from './kind.js';
 import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { screwThread } from './screw-thread.js';
+import { speedSignal } from './speed-signal.js';
 import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
 import { tyreRim } from './tyre-rim.js';
@@ -42,6 +43,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   pilotBearing,
   propshaftFlange,
   screwThread,
+  speedSignal,
   straightSpline,
   strutClevis,
   tyreRim,

@@ -14,6 +14,7 @@ import { flarePort } from './flare-port.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { halfShaftInner } from './half-shaft-inner.js';
 import { halfShaftOuter } from './half-shaft-outer.js';
+import { hoseEnd } from './hose-end.js';
 import { hubBearing } from './hub-bearing.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
@@ -40,6 +41,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   flywheelCrank,
   halfShaftInner,
   halfShaftOuter,
+  hoseEnd,
   hubBearing,
   involuteSpline,
   pilotBearing,

@@ -18,6 +18,7 @@ import { hoseEnd } from './hose-end.js';
 import { hubBearing } from './hub-bearing.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
+import { mountPattern } from './mount-pattern.js';
 import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { screwThread } from './screw-thread.js';
@@ -44,6 +45,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   hoseEnd,
   hubBearing,
   involuteSpline,
+  mountPattern,
   pilotBearing,
   propshaftFlange,
   screwThread,

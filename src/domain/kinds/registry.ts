@@ -19,6 +19,7 @@ import { hubBearing } from './hub-bearing.js';
 import { involuteSpline } from './involute-spline.js';
 import type { BuiltInKind } from './kind.js';
 import { mountPattern } from './mount-pattern.js';
+import { parkingDrum } from './parking-drum.js';
 import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { screwThread } from './screw-thread.js';
@@ -46,6 +47,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   hubBearing,
   involuteSpline,
   mountPattern,
+  parkingDrum,
   pilotBearing,
   propshaftFlange,
   screwThread,

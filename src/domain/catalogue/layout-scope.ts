@@ -121,7 +121,10 @@ export class LayoutScope implements ConditionScope {
     if (this.#open.has(name)) {
       this.#broken.add(name);
       const circle = [...this.#open, name].slice([...this.#open].indexOf(name));
-      const text = `These terms are computed from one another: ${circle.join(', ')}.`;
+      const text =
+        circle.length === 2
+          ? `${quoted(name)} is computed from itself.`
+          : `These terms are computed from one another: ${circle.join(', ')}.`;
       this.#list.fault(place, 'circle', text);
       return null;
     }

@@ -24,6 +24,7 @@ import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { screwThread } from './screw-thread.js';
 import { speedSignal } from './speed-signal.js';
+import { starterRing } from './starter-ring.js';
 import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
 import { tyreRim } from './tyre-rim.js';
@@ -52,6 +53,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   propshaftFlange,
   screwThread,
   speedSignal,
+  starterRing,
   straightSpline,
   strutClevis,
   tyreRim,

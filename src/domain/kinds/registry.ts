@@ -28,6 +28,7 @@ import { starterRing } from './starter-ring.js';
 import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
 import { tyreRim } from './tyre-rim.js';
+import { universalJoint } from './universal-joint.js';
 import { wheelMount } from './wheel-mount.js';
 import { wheelSpeedTarget } from './wheel-speed-target.js';
 
@@ -57,6 +58,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   straightSpline,
   strutClevis,
   tyreRim,
+  universalJoint,
   wheelMount,
   wheelSpeedTarget,
 ];

@@ -10,6 +10,7 @@ import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
 import { discHub } from './disc-hub.js';
+import { finalDriveSet } from './final-drive-set.js';
 import { flarePort } from './flare-port.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { halfShaftInner } from './half-shaft-inner.js';
@@ -41,6 +42,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchDisc,
   clutchRelease,
   discHub,
+  finalDriveSet,
   flarePort,
   flywheelCrank,
   halfShaftInner,

@@ -24,6 +24,7 @@ import { parkingDrum } from './parking-drum.js';
 import { pilotBearing } from './pilot-bearing.js';
 import { propshaftFlange } from './propshaft-flange.js';
 import { screwThread } from './screw-thread.js';
+import { shiftLinkage } from './shift-linkage.js';
 import { speedSignal } from './speed-signal.js';
 import { starterRing } from './starter-ring.js';
 import { straightSpline } from './straight-spline.js';
@@ -55,6 +56,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   pilotBearing,
   propshaftFlange,
   screwThread,
+  shiftLinkage,
   speedSignal,
   starterRing,
   straightSpline,

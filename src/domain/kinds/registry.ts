@@ -12,6 +12,7 @@ import { clutchRelease } from './clutch-release.js';
 import { discHub } from './disc-hub.js';
 import { finalDriveSet } from './final-drive-set.js';
 import { flarePort } from './flare-port.js';
+import { fluidGrade } from './fluid-grade.js';
 import { flywheelCrank } from './flywheel-crank.js';
 import { halfShaftInner } from './half-shaft-inner.js';
 import { halfShaftOuter } from './half-shaft-outer.js';
@@ -45,6 +46,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   discHub,
   finalDriveSet,
   flarePort,
+  fluidGrade,
   flywheelCrank,
   halfShaftInner,
   halfShaftOuter,

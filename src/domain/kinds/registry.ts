@@ -9,6 +9,7 @@ import { caliperMount } from './caliper-mount.js';
 import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
+import { connector } from './connector.js';
 import { discHub } from './disc-hub.js';
 import { finalDriveSet } from './final-drive-set.js';
 import { flarePort } from './flare-port.js';
@@ -43,6 +44,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchCover,
   clutchDisc,
   clutchRelease,
+  connector,
   discHub,
   finalDriveSet,
   flarePort,

@@ -10,6 +10,7 @@ import { clutchCover } from './clutch-cover.js';
 import { clutchDisc } from './clutch-disc.js';
 import { clutchRelease } from './clutch-release.js';
 import { connector } from './connector.js';
+import { controlSignal } from './control-signal.js';
 import { discHub } from './disc-hub.js';
 import { finalDriveSet } from './final-drive-set.js';
 import { flarePort } from './flare-port.js';
@@ -45,6 +46,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   clutchDisc,
   clutchRelease,
   connector,
+  controlSignal,
   discHub,
   finalDriveSet,
   flarePort,

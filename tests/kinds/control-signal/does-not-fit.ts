@@ -1,0 +1,93 @@
+/**
+ * Each way in which a unit does not understand its signal, one at a time.
+ */
+
+import type { Fixture } from '../fixture.js';
+import {
+  busSource,
+  busUnit,
+  engineUnit,
+  heldAsBus,
+  heldAsSwitch,
+  heldAsValue,
+  lamp,
+  pedalSensor,
+  reverseSwitch,
+} from './fits.js';
+
+const { 'equal-level': _, 'equal-sense': __, ...heldByName } = heldAsSwitch;
+
+export const fixtures: readonly Fixture[] = [
+  {
+    says: 'a switch that opens in reverse: the lamp burns all day, but not in reverse',
+    faces: [lamp, { ...reverseSwitch, sense: 'open' }],
+    outcome: 'fails',
+    checks: { ...heldAsSwitch, 'equal-sense': 'fails sense-reversed' },
+  },
+  {
+    says: 'a switch to ground where battery is switched',
+    faces: [lamp, { ...reverseSwitch, level: 'ground' }],
+    outcome: 'fails',
+    checks: { ...heldAsSwitch, 'equal-level': 'fails switches-the-other-pole' },
+  },
+  {
+    says: 'a neutral switch for the reverse lamp',
+    faces: [lamp, { ...reverseSwitch, signal: 'neutral' }],
+    outcome: 'fails',
+    checks: { ...heldAsSwitch, 'equal-signal': 'fails not-equal' },
+  },
+  {
+    says: 'a switch for a unit that waits for a message on the bus',
+    faces: [{ ...busUnit, signal: 'reverse' }, reverseSwitch],
+    outcome: 'fails',
+    checks: { ...heldByName, 'equal-type': 'fails not-equal' },
+  },
+  {
+    says: 'a pedal sensor that falls where one that rises is expected',
+    faces: [engineUnit, { ...pedalSensor, sense: 'falling' }],
+    outcome: 'fails',
+    checks: { ...heldAsValue, 'equal-sense': 'fails sense-reversed' },
+  },
+  {
+    says: 'a sensor that begins at zero: the unit takes it for a broken wire',
+    faces: [engineUnit, { ...pedalSensor, lowest: '0' }],
+    outcome: 'fails',
+    checks: { ...heldAsValue, lowest: 'fails below-the-range' },
+  },
+  {
+    says: 'a sensor of ten volts for one of five',
+    faces: [engineUnit, { ...pedalSensor, highest: '10' }],
+    outcome: 'fails',
+    checks: { ...heldAsValue, highest: 'fails above-the-range' },
+  },
+  {
+    says: 'a sensor that gives half the range is read as half: a caution',
+    faces: [engineUnit, { ...pedalSensor, highest: '2.5' }],
+    outcome: 'holds',
+    checks: { ...heldAsValue, scale: 'fails reads-too-little' },
+  },
+  {
+    says: 'two protocols on one bus',
+    faces: [busUnit, { ...busSource, protocol: 'drive-bus-2' }],
+    outcome: 'fails',
+    checks: { ...heldAsBus, 'equal-protocol': 'fails another-protocol' },
+  },
+  {
+    says: 'a sensor for twelve volts on a supply of five',
+    faces: [
+      { ...engineUnit, supply: '5' },
+      { ...pedalSensor, supply: '12' },
+    ],
+    outcome: 'fails',
+    checks: { ...heldAsValue, 'equal-supply': 'fails another-supply' },
+  },
+  {
+    says: 'a signal of another type goes by its name, with a caution',
+    faces: [
+      { ...lamp, type: 'vacuum' },
+      { ...reverseSwitch, type: 'vacuum' },
+    ],
+    outcome: 'holds',
+    checks: { ...heldByName, 'known-type': 'fails other-signal-type' },
+  },
+];

@@ -74,9 +74,11 @@ export const speedSignal: BuiltInKind = {
       tool: 'caliper',
     },
     supply: {
-      type: 'code',
-      name: { en: 'supply of the sender', de: 'Speisung des Gebers' },
-      tool: 'wiring-diagram',
+      type: 'designation',
+      unit: 'V',
+      name: { en: 'supply voltage of the sender', de: 'Speisespannung des Gebers' },
+      tool: 'multimeter',
+      usual: ['5 V', '24 V'],
     },
     output: {
       type: 'code',

@@ -55,7 +55,7 @@ const rows: readonly Row[] = [
   ],
   [
     'a sender for 5 V on 12 V',
-    [{ ...hallSender, supply: '5v' }, hallReceiver],
+    [{ ...hallSender, supply: '5 V' }, hallReceiver],
     { ...heldHall, 'equal-supply': 'fails not-equal' },
   ],
   [

@@ -29,7 +29,7 @@ export const hallSender = {
   side: 'sender',
   drive: 'hall',
   pulses: 8,
-  supply: '12v',
+  supply: '12 V',
   output: 'pulled-low',
 } as const;
 

@@ -56,6 +56,17 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: held,
   },
+  ...['knuckle', 'nuts'].map(
+    (end): Fixture => ({
+      says: `the same with its threads in the ${end}`,
+      faces: [
+        { ...unit, 'threaded-end': end },
+        { ...knuckle, 'threaded-end': end },
+      ],
+      outcome: 'holds',
+      checks: held,
+    }),
+  ),
   {
     says: 'no sensor, and no room for one',
     faces: [

@@ -60,6 +60,21 @@ const rows: readonly Row[] = [
     { ...common, 'equal-centring': 'fails not-equal' },
   ],
   [
+    'a register for the rim, and a cover that wants dowels',
+    [registerFlywheel, cover],
+    { ...common, 'equal-centring': 'fails not-equal' },
+  ],
+  [
+    'dowels in the flywheel, and a cover for fitted bolts without holes for them',
+    [flywheel, fittedCover],
+    { ...common, 'equal-centring': 'fails not-equal' },
+  ],
+  [
+    'fitted bolts, and a cover whose plain holes leave the centring to dowels',
+    [fittedFlywheel, cover],
+    { ...common, 'equal-centring': 'fails not-equal' },
+  ],
+  [
     'two dowels and three holes for them',
     [{ ...flywheel, dowels: 2 }, cover],
     { ...held, 'equal-dowels': 'fails not-equal' },
@@ -92,6 +107,11 @@ const rows: readonly Row[] = [
   [
     'a flat cover on a pot flywheel: it does not clamp',
     [steppedFlywheel, cover],
+    { ...held, 'equal-seat': 'fails not-equal' },
+  ],
+  [
+    'a cover for a pot flywheel on a flat one',
+    [flywheel, steppedCover],
     { ...held, 'equal-seat': 'fails not-equal' },
   ],
   [

@@ -185,6 +185,43 @@ export const fixtures: readonly Fixture[] = [
     checks: { ...heldStubAxle, 'inner-slides': 'fails cannot-be-adjusted' },
   },
   {
+    says: 'the cup of a tapered bearing pressed into a housing: it need not slide',
+    source: 'ISO 286-2: 52 R7 is -30/-60 thousandths',
+    faces: [
+      { ...outerRing, preload: 'adjusted' },
+      { ...standingHousing, preload: 'adjusted', diameter: '52 R7' },
+    ],
+    outcome: 'holds',
+    checks: { ...always, 'outer-goes-in': 'holds', 'outer-standing': 'holds' },
+  },
+  {
+    says: 'a double-row unit in a hub that turns, pressed as it must be',
+    faces: [pressedRing, { ...knuckle, motion: 'turning' }],
+    outcome: 'holds',
+    checks: { ...always, 'outer-goes-in': 'holds', 'outer-turning': 'holds' },
+  },
+  {
+    says: 'its inner ring on a spindle that stands: play is as it should be',
+    faces: [
+      { ...innerRing, preload: 'built-in' },
+      { ...standingJournal, preload: 'built-in' },
+    ],
+    outcome: 'holds',
+    checks: { ...always, 'inner-goes-on': 'holds', 'inner-standing': 'holds' },
+  },
+  ...['c2', 'c3', 'c4', 'c5'].map(
+    (name): Fixture => ({
+      says: `a bearing of ${name} where the maker wants it`,
+      source: 'ISO 5753-1, from memory: the groups are 2, N, 3, 4 and 5',
+      faces: [
+        { ...innerRing, 'clearance-class': name },
+        { ...turningJournal, 'clearance-class': name },
+      ],
+      outcome: 'holds',
+      checks: heldTurningJournal,
+    }),
+  ),
+  {
     says: 'a bearing of C3 where the maker allows it besides CN',
     faces: [
       { ...innerRing, 'clearance-class': 'c3' },

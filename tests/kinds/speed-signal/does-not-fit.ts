@@ -24,6 +24,11 @@ const rows: readonly Row[] = [
     { ...heldCoil, 'equal-drive': 'fails not-equal' },
   ],
   [
+    'the earlier gearbox turns a cable, and the instrument counts pulses',
+    [{ ...cableDrive, pulses: 8 }, hallReceiver],
+    { ...heldCoil, 'equal-drive': 'fails not-equal' },
+  ],
+  [
     'a coil on a receiver for Hall senders: no edge at low speed',
     [coil, hallReceiver],
     { ...heldCoil, 'equal-drive': 'fails not-equal' },

@@ -4,8 +4,10 @@
  * Standard: ISO 11055 for the sizes of industrial and truck engines; cars: none, their patterns
  * are the makers' own. The cover is centred by dowels, by its rim in a register of the flywheel,
  * or by fitted bolts ("dowels", "register", "bolts"); plain bolts do not centre, and a cover that
- * is off centre is out of balance. Play of up to 0.10 mm on dowels, in a register and on fitted
- * bolts, 0.2 mm between pitch circles and 0.1 mm between steps are common practice, no source.
+ * is off centre is out of balance. The bolts of many covers stand in pairs: the distance between
+ * the nearest two tells three pairs from six that are spaced evenly. Play of up to 0.10 mm on
+ * dowels, in a register and on fitted bolts, 0.2 mm between pitch circles and between distances of
+ * holes, 0.1 mm between pitch circles of dowels and between steps: common practice, no source.
  *
  * A seat is flat, level with the friction face, or stepped, above it; the step is part of the
  * clutch, since it sets clamp load and finger height. So both are skimmed together, and a step is
@@ -60,6 +62,13 @@ export const clutchCover: BuiltInKind = {
       name: { en: 'pitch circle diameter', de: 'Lochkreisdurchmesser' },
       tool: 'caliper',
       usual: ['200 mm', '330 mm'],
+    },
+    'hole-distance': {
+      type: 'designation',
+      unit: 'mm',
+      name: { en: 'distance between the nearest holes', de: 'Abstand der nächsten Löcher' },
+      tool: 'caliper',
+      usual: ['20 mm', '170 mm'],
     },
     'bolt-diameter': {
       type: 'designation',
@@ -190,6 +199,16 @@ export const clutchCover: BuiltInKind = {
       text: {
         en: 'The pitch circles must agree within 0.2 mm.',
         de: 'Die Lochkreise dürfen höchstens 0,2 mm auseinanderliegen.',
+      },
+    },
+    {
+      id: 'hole-distance',
+      within: ['flywheel.hole-distance', 'cover.hole-distance'],
+      tolerance: '0.2 mm',
+      code: 'holes-spaced-otherwise',
+      text: {
+        en: 'The holes must be spaced alike, evenly or in pairs: the nearest two within 0.2 mm.',
+        de: 'Die Löcher müssen gleich verteilt sein: die nächsten zwei auf 0,2 mm gleich.',
       },
     },
     {

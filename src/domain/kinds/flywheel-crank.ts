@@ -280,6 +280,10 @@ export const flywheelCrank: BuiltInKind = {
   ],
   notChecked: [
     { en: 'length and class of the bolts', de: 'Länge und Festigkeitsklasse der Schrauben' },
+    {
+      en: 'other holes that are not evenly spaced',
+      de: 'weitere ungleich verteilte Löcher',
+    },
     { en: 'a dowel off the pitch circle', de: 'ein Passstift neben dem Lochkreis' },
     { en: 'ring gear and starter', de: 'Zahnkranz und Anlasser' },
     { en: 'marks or teeth for engine timing', de: 'Marken oder Zähne für die Motorsteuerung' },

@@ -29,13 +29,19 @@ const rows: readonly Row[] = [
   ],
   [
     'a cover of 270 on a flywheel of 255: bolts and dowels miss',
-    [flywheel, { ...cover, pcd: '270 mm', 'dowel-pcd': '270 mm' }],
+    [flywheel, { ...cover, pcd: '270 mm', 'hole-distance': '135 mm', 'dowel-pcd': '270 mm' }],
     {
       ...held,
       pcd: 'fails pcd-differs',
+      'hole-distance': 'fails holes-spaced-otherwise',
       'bolt-play': 'fails bolts-do-not-enter',
       'dowel-pcd': 'fails dowel-pcd-differs',
     },
+  ],
+  [
+    'the trap of the pairs: six bolts on 255 mm on both, spaced evenly on the flywheel only',
+    [flywheel, { ...cover, 'hole-distance': '32 mm' }],
+    { ...held, 'hole-distance': 'fails holes-spaced-otherwise' },
   ],
   [
     'bolts of 8 mm and holes for M6',

@@ -9,6 +9,7 @@ export const flywheel = {
   side: 'flywheel',
   holes: 6,
   pcd: '255 mm',
+  'hole-distance': '127.5 mm',
   'bolt-diameter': '8 mm',
   centring: 'dowels',
   dowels: 3,
@@ -23,6 +24,7 @@ export const cover = {
   side: 'cover',
   holes: 6,
   pcd: '255 mm',
+  'hole-distance': '127.5 mm',
   'bolt-hole': '8.5 ±0.1 mm',
   centring: 'dowels',
   dowels: 3,
@@ -68,6 +70,7 @@ export const steppedCover = { ...cover, seat: 'stepped', step: '24.00 ±0.02 mm'
 export const common: Expected = {
   'equal-holes': 'holds',
   pcd: 'holds',
+  'hole-distance': 'holds',
   'bolt-hole': 'holds',
   'bolt-play': 'holds',
   'equal-centring': 'holds',
@@ -94,6 +97,15 @@ export const fixtures: readonly Fixture[] = [
   {
     says: 'six bolts and three dowels on 255 mm, a disc of 228 on a face of 240',
     faces: [flywheel, cover],
+    outcome: 'holds',
+    checks: held,
+  },
+  {
+    says: 'bolts in three pairs on both',
+    faces: [
+      { ...flywheel, 'hole-distance': '32 mm' },
+      { ...cover, 'hole-distance': '32 mm' },
+    ],
     outcome: 'holds',
     checks: held,
   },

@@ -52,6 +52,20 @@ const limits: readonly Limit[] = [
   },
   {
     ...dowelled,
+    says: 'nearest holes',
+    parameter: 'hole-distance',
+    rest: ' mm',
+    check: 'hole-distance',
+    values: [
+      ['127.699', 'holds'],
+      ['127.7', 'holds'],
+      ['127.701', 'fails holes-spaced-otherwise'],
+      ['127.3', 'holds'],
+      ['127.299', 'fails holes-spaced-otherwise'],
+    ],
+  },
+  {
+    ...dowelled,
     says: 'bolts with 0.1 mm of play',
     onCover: { 'bolt-hole': '8.1 ±0 mm' },
     parameter: 'pcd',

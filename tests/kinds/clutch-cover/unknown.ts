@@ -36,6 +36,12 @@ const rows: readonly Row[] = [
     { ...held, pcd: OPEN, 'bolt-play': OPEN },
   ],
   [
+    'how the holes are spaced',
+    [flywheel, without(cover, 'hole-distance')],
+    'right.hole-distance',
+    { ...held, 'hole-distance': OPEN },
+  ],
+  [
     'the bolt holes, where fitted bolts centre',
     [fittedFlywheel, without(fittedCover, 'bolt-hole')],
     'right.bolt-hole',

@@ -8,8 +8,8 @@
  * names mean that somebody laid both wiring diagrams side by side, pole by pole. The plug may not
  * be turned into a socket: two plugs do not meet.
  *
- * Sealing and current are cautions: the halves go together, but water or heat gets in. Amperes
- * are plain numbers here, for one pole.
+ * Sealing and current are cautions: the halves go together, but water or heat gets in. Currents
+ * are those of one pole.
  *
  * Left out: what the signals mean (a control signal of its own), and what a module is coded to.
  */
@@ -74,19 +74,21 @@ export const connector: BuiltInKind = {
     },
     'current-rating': {
       type: 'designation',
+      unit: 'A',
       of: 'plug',
       optional: true,
-      name: { en: 'current that a pole bears, in amperes', de: 'Strom, den ein Pol erträgt, in A' },
+      name: { en: 'current that a pole bears', de: 'Strom, den ein Pol erträgt' },
       tool: 'marking',
-      usual: ['1', '60'],
+      usual: ['1 A', '60 A'],
     },
     'current-drawn': {
-      type: 'designation',
+      type: 'measured',
+      unit: 'A',
       of: 'socket',
       optional: true,
-      name: { en: 'current drawn on a pole, in amperes', de: 'Strom, der fliesst, in A' },
-      tool: 'marking',
-      usual: ['1', '60'],
+      name: { en: 'current drawn on a pole', de: 'Strom, der über einen Pol fliesst' },
+      tool: 'multimeter',
+      usual: ['1 A', '60 A'],
     },
   },
   checks: [

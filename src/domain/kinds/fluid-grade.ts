@@ -66,13 +66,14 @@ export const fluidGrade: BuiltInKind = {
     },
     'cold-viscosity': {
       type: 'designation',
+      unit: 'mm2/s',
       optional: true,
       name: {
-        en: 'viscosity at -40 degrees Celsius, in mm2/s',
-        de: 'Viskosität bei -40 Grad Celsius, in mm2/s',
+        en: 'viscosity at -40 degrees Celsius',
+        de: 'Viskosität bei -40 Grad Celsius',
       },
       tool: 'marking',
-      usual: ['400', '1800'],
+      usual: ['400 mm2/s', '1800 mm2/s'],
     },
     'sae-grade': {
       type: 'designation',
@@ -241,7 +242,7 @@ export const fluidGrade: BuiltInKind = {
       equal: 'specification',
       when: NEITHER_BRAKE_NOR_GEAR,
       text: {
-        en: 'A fluid of this base is told by its specification alone: it must be the one asked for.',
+        en: 'Only its specification tells such a fluid: it must be the one asked for.',
         de: 'Diese Flüssigkeit kennzeichnet nur ihre Freigabe: es muss die verlangte sein.',
       },
     },

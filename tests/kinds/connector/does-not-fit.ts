@@ -61,8 +61,8 @@ export const fixtures: readonly Fixture[] = [
   {
     says: 'a pump that draws more than a pole bears: a caution',
     faces: [
-      { ...plug, 'current-rating': 12 },
-      { ...socket, 'current-drawn': 30 },
+      { ...plug, 'current-rating': '12 A' },
+      { ...socket, 'current-drawn': '30 A' },
     ],
     outcome: 'holds',
     checks: { ...held, current: 'fails pole-runs-hot' },

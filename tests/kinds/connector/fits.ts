@@ -46,8 +46,20 @@ export const fixtures: readonly Fixture[] = [
   {
     says: 'contacts, lock, seal and current recorded on both halves',
     faces: [
-      { ...plug, 'contact-width': '2.8 mm', lock: 'tab', seal: 'wire-seals', 'current-rating': 20 },
-      { ...socket, 'contact-width': '2.8 mm', lock: 'tab', seal: 'wire-seals', 'current-drawn': 8 },
+      {
+        ...plug,
+        'contact-width': '2.8 mm',
+        lock: 'tab',
+        seal: 'wire-seals',
+        'current-rating': '20 A',
+      },
+      {
+        ...socket,
+        'contact-width': '2.8 mm',
+        lock: 'tab',
+        seal: 'wire-seals',
+        'current-drawn': '8 A',
+      },
     ],
     outcome: 'holds',
     checks: {

@@ -18,8 +18,8 @@ function ofCurrent(drawn: string, verdict: string): Fixture {
   return {
     says: `${drawn} A on a pole for 20`,
     faces: [
-      { ...plug, 'current-rating': 20 },
-      { ...socket, 'current-drawn': drawn },
+      { ...plug, 'current-rating': '20 A' },
+      { ...socket, 'current-drawn': `${drawn} ±0 A` },
     ],
     outcome: 'holds',
     checks: { ...held, current: verdict },

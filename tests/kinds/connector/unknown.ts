@@ -36,7 +36,7 @@ export const fixtures: readonly Fixture[] = [
   },
   {
     says: 'a seal on one half only is not compared',
-    faces: [{ ...plug, seal: 'wire-seals', 'current-rating': 12 }, socket],
+    faces: [{ ...plug, seal: 'wire-seals', 'current-rating': '12 A' }, socket],
     outcome: 'holds',
     checks: held,
   },

@@ -70,8 +70,8 @@ export const fixtures: readonly Fixture[] = [
     says: 'plain DOT 4 where stability control asks for a thin one',
     source: 'FMVSS 116 and ISO 4925 class 6, from memory: 1800 and 750 mm2/s',
     faces: [
-      { ...brakeCan, 'cold-viscosity': '1800' },
-      { ...brakeCircuit, 'cold-viscosity': '750' },
+      { ...brakeCan, 'cold-viscosity': '1800 mm2/s' },
+      { ...brakeCircuit, 'cold-viscosity': '750 mm2/s' },
     ],
     outcome: 'fails',
     checks: { ...heldInBrakes, 'cold-viscosity': 'fails too-thick-in-the-cold' },

@@ -99,8 +99,8 @@ export const fixtures: readonly Fixture[] = [
     says: 'a thin fluid for stability control',
     source: 'ISO 4925 class 6, from memory: 750 mm2/s at -40 degrees Celsius',
     faces: [
-      { ...brakeCan, 'cold-viscosity': '700' },
-      { ...brakeCircuit, 'cold-viscosity': '750' },
+      { ...brakeCan, 'cold-viscosity': '700 mm2/s' },
+      { ...brakeCircuit, 'cold-viscosity': '750 mm2/s' },
     ],
     outcome: 'holds',
     checks: { ...heldInBrakes, 'cold-viscosity': 'holds' },

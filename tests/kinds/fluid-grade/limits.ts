@@ -44,12 +44,12 @@ export const fixtures: readonly Fixture[] = [
   ]),
   ...rows(
     'cold-viscosity',
-    [brakeCan, { ...brakeCircuit, 'cold-viscosity': '750' }],
+    [brakeCan, { ...brakeCircuit, 'cold-viscosity': '750 mm2/s' }],
     heldInBrakes,
     [
-      ['749', 'holds'],
-      ['750', 'holds'],
-      ['751', 'fails too-thick-in-the-cold'],
+      ['749 mm2/s', 'holds'],
+      ['750 mm2/s', 'holds'],
+      ['751 mm2/s', 'fails too-thick-in-the-cold'],
     ],
   ),
   ...rows('winter-grade', [gearOil, { ...gearbox, 'winter-grade': '75' }], heldWithBrass, [

@@ -10,16 +10,64 @@
  * tenths of it is read as too little, a caution (common practice, no source). Of a bus, the name
  * of the protocol decides, and it stands for the messages too.
  *
- * The numbers are plain: volts, ohms or hertz, as the type says. Left out: pulses for each turn or
- * kilometre, how a value runs between its ends, and what a unit is coded to.
+ * Voltages have their unit; the numbers of a resistance and of a frequency are plain, in ohms and
+ * in hertz. Left out: pulses for each turn or kilometre, how a value runs between its ends, and
+ * what a unit is coded to.
  */
 
 import type { BuiltInKind } from './kind.js';
 
-const VALUES = ['voltage', 'resistance', 'frequency'];
+const PLAIN = ['resistance', 'frequency'];
+const VALUES = ['voltage', ...PLAIN];
 
 function bothTypes(...types: readonly string[]) {
   return { all: [{ 'one-of': ['unit.type', types] }, { 'one-of': ['source.type', types] }] };
+}
+
+/** The range that is given within the range that is taken, under the names of its two ends. */
+function rangeChecks(types: readonly string[], lowest: string, highest: string, id: string) {
+  const when = bothTypes(...types);
+  return [
+    {
+      id: `${id}lowest`,
+      'at-least': [`source.${lowest}`, `unit.${lowest}`],
+      when,
+      code: 'below-the-range',
+      text: {
+        en: 'The lowest value must lie within what the unit takes, or it reports a fault.',
+        de: 'Der kleinste Wert muss im Bereich des Geräts liegen, sonst meldet es einen Fehler.',
+      },
+    },
+    {
+      id: `${id}highest`,
+      'at-most': [`source.${highest}`, `unit.${highest}`],
+      when,
+      code: 'above-the-range',
+      text: {
+        en: 'The highest value must lie within what the unit takes, or it reports a fault.',
+        de: 'Der grösste Wert muss im Bereich des Geräts liegen, sonst meldet es einen Fehler.',
+      },
+    },
+    {
+      id: `${id}scale`,
+      'at-least': [
+        { sum: [`source.${highest}`, ['-1', `source.${lowest}`]] },
+        {
+          sum: [
+            ['9/10', `unit.${highest}`],
+            ['-9/10', `unit.${lowest}`],
+          ],
+        },
+      ],
+      when,
+      severity: 'caution' as const,
+      code: 'reads-too-little',
+      text: {
+        en: 'The signal fills less than nine tenths of the range: the unit reads too little.',
+        de: 'Das Signal füllt keine neun Zehntel des Bereichs: das Gerät liest zu wenig.',
+      },
+    },
+  ];
 }
 
 export const controlSignal: BuiltInKind = {
@@ -53,15 +101,29 @@ export const controlSignal: BuiltInKind = {
       name: { en: 'level that is switched to', de: 'geschaltetes Potenzial' },
       tool: 'wiring-diagram',
     },
+    'lowest-voltage': {
+      type: 'measured',
+      unit: 'V',
+      name: { en: 'lowest voltage', de: 'kleinste Spannung' },
+      tool: 'multimeter',
+      usual: ['0 V', '12 V'],
+    },
+    'highest-voltage': {
+      type: 'measured',
+      unit: 'V',
+      name: { en: 'highest voltage', de: 'grösste Spannung' },
+      tool: 'multimeter',
+      usual: ['1 V', '24 V'],
+    },
     lowest: {
       type: 'designation',
-      name: { en: 'lowest value in V, ohms or Hz', de: 'kleinster Wert in V, Ohm oder Hz' },
+      name: { en: 'lowest value in ohms or hertz', de: 'kleinster Wert in Ohm oder Hertz' },
       tool: 'marking',
       usual: ['0', '100000'],
     },
     highest: {
       type: 'designation',
-      name: { en: 'highest value in V, ohms or Hz', de: 'grösster Wert in V, Ohm oder Hz' },
+      name: { en: 'highest value in ohms or hertz', de: 'grösster Wert in Ohm oder Hertz' },
       tool: 'marking',
       usual: ['1', '1000000'],
     },
@@ -72,10 +134,11 @@ export const controlSignal: BuiltInKind = {
     },
     supply: {
       type: 'designation',
+      unit: 'V',
       optional: true,
-      name: { en: 'supply of the sensor in V', de: 'Speisung des Gebers in V' },
+      name: { en: 'supply of the sensor', de: 'Speisung des Gebers' },
       tool: 'marking',
-      usual: ['5', '24'],
+      usual: ['5 V', '24 V'],
     },
   },
   checks: [
@@ -121,45 +184,8 @@ export const controlSignal: BuiltInKind = {
         de: 'Wer Masse schaltet, ersetzt keinen, der Plus schaltet.',
       },
     },
-    {
-      id: 'lowest',
-      'at-least': ['source.lowest', 'unit.lowest'],
-      when: bothTypes(...VALUES),
-      code: 'below-the-range',
-      text: {
-        en: 'The lowest value must lie within what the unit takes, or it reports a fault.',
-        de: 'Der kleinste Wert muss im Bereich des Geräts liegen, sonst meldet es einen Fehler.',
-      },
-    },
-    {
-      id: 'highest',
-      'at-most': ['source.highest', 'unit.highest'],
-      when: bothTypes(...VALUES),
-      code: 'above-the-range',
-      text: {
-        en: 'The highest value must lie within what the unit takes, or it reports a fault.',
-        de: 'Der grösste Wert muss im Bereich des Geräts liegen, sonst meldet es einen Fehler.',
-      },
-    },
-    {
-      id: 'scale',
-      'at-least': [
-        { sum: ['source.highest', ['-1', 'source.lowest']] },
-        {
-          sum: [
-            ['9/10', 'unit.highest'],
-            ['-9/10', 'unit.lowest'],
-          ],
-        },
-      ],
-      when: bothTypes(...VALUES),
-      severity: 'caution',
-      code: 'reads-too-little',
-      text: {
-        en: 'The signal fills less than nine tenths of the range: the unit reads too little.',
-        de: 'Das Signal füllt keine neun Zehntel des Bereichs: das Gerät liest zu wenig.',
-      },
-    },
+    ...rangeChecks(['voltage'], 'lowest-voltage', 'highest-voltage', 'voltage-'),
+    ...rangeChecks(PLAIN, 'lowest', 'highest', ''),
     {
       equal: 'protocol',
       when: bothTypes('bus'),

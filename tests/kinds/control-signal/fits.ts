@@ -24,12 +24,31 @@ const pedal = {
   signal: 'pedal-position',
   type: 'voltage',
   sense: 'rising',
-  lowest: '0.5',
-  highest: '4.5',
+  'lowest-voltage': '2.00 V',
+  'highest-voltage': '9.00 V',
 };
 
-export const engineUnit = { ...pedal, side: 'unit' };
+/** The unit takes a little more than the sensor gives. */
+export const engineUnit = {
+  ...pedal,
+  side: 'unit',
+  'lowest-voltage': '1.80 V',
+  'highest-voltage': '9.20 V',
+};
 export const pedalSensor = { ...pedal, side: 'source' };
+
+const level = { kind, signal: 'fuel-level', type: 'resistance', sense: 'falling' };
+
+export const gauge = { ...level, side: 'unit', lowest: '10', highest: '180' };
+export const tankSender = { ...level, side: 'source', lowest: '10', highest: '180' };
+
+export const heldAsVoltage: Expected = {
+  ...common,
+  'equal-sense': 'holds',
+  'voltage-lowest': 'holds',
+  'voltage-highest': 'holds',
+  'voltage-scale': 'holds',
+};
 
 export const heldAsValue: Expected = {
   ...common,
@@ -63,19 +82,25 @@ export const fixtures: readonly Fixture[] = [
     checks: heldAsSwitch,
   },
   {
-    says: 'a pedal sensor of 0.5 to 4.5 volts',
+    says: 'a pedal sensor of two to nine volts',
     faces: [engineUnit, pedalSensor],
     outcome: 'holds',
-    checks: heldAsValue,
+    checks: heldAsVoltage,
   },
   {
     says: 'on the supply that it is made for',
     faces: [
-      { ...engineUnit, supply: '5' },
-      { ...pedalSensor, supply: '5' },
+      { ...engineUnit, supply: '12 V' },
+      { ...pedalSensor, supply: '12 V' },
     ],
     outcome: 'holds',
-    checks: { ...heldAsValue, 'equal-supply': 'holds' },
+    checks: { ...heldAsVoltage, 'equal-supply': 'holds' },
+  },
+  {
+    says: 'a tank sender and a gauge that read the same ohms',
+    faces: [gauge, tankSender],
+    outcome: 'holds',
+    checks: heldAsValue,
   },
   {
     says: 'two units on one bus',

@@ -3,34 +3,61 @@
  */
 
 import type { Expected, Fixture } from '../fixture.js';
-import { engineUnit, heldAsValue, pedalSensor } from './fits.js';
+import { engineUnit, gauge, heldAsValue, heldAsVoltage, pedalSensor, tankSender } from './fits.js';
 
-function row(says: string, given: object, changed: Expected): Fixture {
-  const isFailing = Object.entries(changed).some(
-    ([check, verdict]) => check !== 'scale' && verdict !== 'holds',
-  );
+const unit = { ...engineUnit, 'lowest-voltage': '2 ±0 V', 'highest-voltage': '9 ±0 V' };
+const source = { ...pedalSensor, 'lowest-voltage': '2 ±0 V', 'highest-voltage': '9 ±0 V' };
+
+function outcomeOf(changed: Expected): 'holds' | 'fails' {
+  const failing = Object.entries(changed).filter(([, verdict]) => verdict !== 'holds');
+  return failing.some(([check]) => !check.endsWith('scale')) ? 'fails' : 'holds';
+}
+
+function ofVoltage(given: Readonly<Record<string, string>>, changed: Expected): Fixture {
   return {
-    says,
-    faces: [engineUnit, { ...pedalSensor, ...given }],
-    outcome: isFailing ? 'fails' : 'holds',
+    says: `a sensor: ${Object.entries(given).flat().join(' ')}`,
+    faces: [unit, { ...source, ...given }],
+    outcome: outcomeOf(changed),
+    checks: { ...heldAsVoltage, ...changed },
+  };
+}
+
+function ofOhms(given: Readonly<Record<string, string>>, changed: Expected): Fixture {
+  return {
+    says: `a sender: ${Object.entries(given).flat().join(' ')}`,
+    faces: [gauge, { ...tankSender, ...given }],
+    outcome: outcomeOf(changed),
     checks: { ...heldAsValue, ...changed },
   };
 }
 
+const below = 'fails below-the-range';
+const above = 'fails above-the-range';
+const little = 'fails reads-too-little';
+
 export const fixtures: readonly Fixture[] = [
-  row('lowest: a hundredth inside', { lowest: '0.51' }, { lowest: 'holds' }),
-  row('lowest: exactly on', { lowest: '0.50' }, { lowest: 'holds' }),
-  row('lowest: a hundredth outside', { lowest: '0.49' }, { lowest: 'fails below-the-range' }),
-  row('highest: a hundredth inside', { highest: '4.49' }, { highest: 'holds' }),
-  row('highest: exactly on', { highest: '4.50' }, { highest: 'holds' }),
-  row('highest: a hundredth outside', { highest: '4.51' }, { highest: 'fails above-the-range' }),
-  row('scale: a hundredth more than nine tenths', { highest: '4.11' }, { scale: 'holds' }),
-  row('scale: exactly nine tenths', { highest: '4.1' }, { scale: 'holds' }),
-  row('scale: a hundredth less', { highest: '4.09' }, { scale: 'fails reads-too-little' }),
+  ofVoltage({ 'lowest-voltage': '2.01 ±0 V' }, { 'voltage-lowest': 'holds' }),
+  ofVoltage({ 'lowest-voltage': '2.00 ±0 V' }, { 'voltage-lowest': 'holds' }),
+  ofVoltage({ 'lowest-voltage': '1.99 ±0 V' }, { 'voltage-lowest': below }),
+  ofVoltage({ 'highest-voltage': '8.99 ±0 V' }, { 'voltage-highest': 'holds' }),
+  ofVoltage({ 'highest-voltage': '9.00 ±0 V' }, { 'voltage-highest': 'holds' }),
+  ofVoltage({ 'highest-voltage': '9.01 ±0 V' }, { 'voltage-highest': above }),
+  ofVoltage({ 'highest-voltage': '8.31 ±0 V' }, { 'voltage-scale': 'holds' }),
+  ofVoltage({ 'highest-voltage': '8.30 ±0 V' }, { 'voltage-scale': 'holds' }),
+  ofVoltage({ 'highest-voltage': '8.29 ±0 V' }, { 'voltage-scale': little }),
+  ofOhms({ lowest: '11' }, { lowest: 'holds' }),
+  ofOhms({ lowest: '10' }, { lowest: 'holds' }),
+  ofOhms({ lowest: '9' }, { lowest: below }),
+  ofOhms({ highest: '179' }, { highest: 'holds' }),
+  ofOhms({ highest: '180' }, { highest: 'holds' }),
+  ofOhms({ highest: '181' }, { highest: above }),
+  ofOhms({ highest: '164' }, { scale: 'holds' }),
+  ofOhms({ highest: '163' }, { scale: 'holds' }),
+  ofOhms({ highest: '162' }, { scale: little }),
   {
-    ...row('a value that was measured to a tenth straddles the limit', {}, {}),
-    faces: [engineUnit, { ...pedalSensor, lowest: '0.5 ±0.1' }],
+    says: 'a voltage that was measured to a tenth straddles the limit',
+    faces: [unit, { ...source, 'lowest-voltage': '2.0 V' }],
     outcome: 'open',
-    checks: { ...heldAsValue, lowest: 'open not-precise-enough' },
+    checks: { ...heldAsVoltage, 'voltage-lowest': 'open not-precise-enough' },
   },
 ];

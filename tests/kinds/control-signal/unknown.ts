@@ -7,12 +7,15 @@ import {
   busSource,
   busUnit,
   engineUnit,
+  gauge,
   heldAsBus,
   heldAsSwitch,
   heldAsValue,
+  heldAsVoltage,
   lamp,
   pedalSensor,
   reverseSwitch,
+  tankSender,
 } from './fits.js';
 
 function open(all: Expected, ...checks: readonly string[]): Expected {
@@ -49,11 +52,18 @@ export const fixtures: readonly Fixture[] = [
     missing: ['right.type'],
   },
   {
-    says: 'the highest value that the unit takes',
-    faces: [without(engineUnit, 'highest'), pedalSensor],
+    says: 'the highest voltage that the unit takes',
+    faces: [without(engineUnit, 'highest-voltage'), pedalSensor],
+    outcome: 'open',
+    checks: open(heldAsVoltage, 'voltage-highest', 'voltage-scale'),
+    missing: ['left.highest-voltage'],
+  },
+  {
+    says: 'how many ohms an empty tank has',
+    faces: [gauge, without(tankSender, 'highest')],
     outcome: 'open',
     checks: open(heldAsValue, 'highest', 'scale'),
-    missing: ['left.highest'],
+    missing: ['right.highest'],
   },
   {
     says: 'the protocol',
@@ -64,8 +74,8 @@ export const fixtures: readonly Fixture[] = [
   },
   {
     says: 'a supply on one end only is not compared',
-    faces: [{ ...engineUnit, supply: '12' }, pedalSensor],
+    faces: [{ ...engineUnit, supply: '12 V' }, pedalSensor],
     outcome: 'holds',
-    checks: heldAsValue,
+    checks: heldAsVoltage,
   },
 ];

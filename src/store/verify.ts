@@ -40,11 +40,14 @@ interface DigestRow {
   readonly digest: string;
 }
 
-interface StateRow extends DigestRow {
-  readonly from_edition: number;
-  readonly until_edition: number | null;
-  readonly record: string;
-}
+/** Cells by their place: a name in the schema may be damaged as well. */
+type StateCells = readonly [
+  id: string,
+  fromEdition: number,
+  untilEdition: number | null,
+  record: string,
+  digest: string,
+];
 
 /** Runs inside a transaction of the caller. */
 export function verifyStore(
@@ -129,23 +132,19 @@ class Verifier {
   checkDigests({ table, owned }: EntityTables): number {
     const { id, fromEdition, untilEdition, record, digest } = table;
     const selected = this.#db.select({ id, fromEdition, untilEdition, record, digest });
-    const states = new PreparedQuery<StateRow>(this.#connection, selected.from(table));
+    const states = new PreparedQuery(this.#connection, selected.from(table));
     const own = this.#coveredCells(table, 'id', null);
     const belonging = owned.map((one) => this.#coveredCells(one.table, one.owner, one.owner));
-    const rows = states.all();
-    for (const state of rows) {
-      const key = {
-        owner: state.id,
-        fromEdition: state.from_edition,
-        untilEdition: state.until_edition,
-      };
+    const rows = states.cells() as readonly unknown[] as readonly StateCells[];
+    for (const [owner, from, until, json, known] of rows) {
+      const key = { owner, fromEdition: from, untilEdition: until };
       const [columns = []] = own.cells(key);
-      const input = { record: state.record, columns: columns.slice(1) };
+      const input = { record: json, columns: columns.slice(1) };
       const cells = belonging.map((query) => query.cells(key));
       const isSpanned = cells.flat().every(([agrees]) => agrees === 1);
       const found = digestOf({ ...input, owned: cells.map((list) => list.map(withoutFirst)) });
-      if (isSpanned && found === state.digest) continue;
-      const text = `"${state.id}", since edition ${state.from_edition}: a row was altered`;
+      if (isSpanned && found === known) continue;
+      const text = `"${owner}", since edition ${from}: a row was altered`;
       this.disagreements.push(text);
     }
     return rows.length;

@@ -11,6 +11,9 @@ const ONE: ReadonlyMap<string, string> = new Map([
   ['facts', 'fact'],
   ['rules', 'rule'],
   ['statements', 'statement'],
+  ['lots', 'lot'],
+  ['works', 'work'],
+  ['rulesets', 'ruleset'],
   ['offers', 'offer'],
 ]);
 

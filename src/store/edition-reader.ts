@@ -135,9 +135,10 @@ export class EditionReader {
     }
     const state = this.#state(number);
     for (const [list, rows] of state.lists) {
-      const counted = head.counts[list];
+      // An edition of a program that did not know a list does not count it.
+      const counted = head.counts[list] ?? 0;
       if (counted === rows.length) continue;
-      throw damaged(`edition ${number} has ${rows.length} ${list}, not ${counted ?? 'any number'}`);
+      throw damaged(`edition ${number} has ${rows.length} ${list}, not ${counted}`);
     }
     if (hashOf(state) !== head.hash) {
       throw damaged(`edition ${number} does not agree with its hash`);

@@ -16,13 +16,24 @@ import {
   partValues,
 } from './tables/parts.js';
 import {
+  lotItems,
+  lots,
+  rulesetChecks,
+  rulesets,
+  workParameters,
+  works,
+  workValues,
+} from './tables/trade.js';
+import {
   fittedAdapters,
+  fittedOptions,
   fittedParts,
   rules,
   statements,
   statementVehicles,
   vehicleFacts,
   vehicles,
+  vehicleVins,
 } from './tables/vehicles.js';
 import {
   documents,
@@ -81,9 +92,15 @@ export const OWNED = {
   matings: ownedBy('layout', matings),
   layoutChecks: ownedBy('layout', layoutChecks),
   vehicleFacts: ownedBy('vehicle', vehicleFacts),
+  vehicleVins: ownedBy('vehicle', vehicleVins),
   fittedParts: ownedBy('vehicle', fittedParts),
+  fittedOptions: ownedBy('vehicle', fittedOptions),
   fittedAdapters: ownedBy('vehicle', fittedAdapters),
   statementVehicles: ownedBy('statement', statementVehicles),
+  lotItems: ownedBy('lot', lotItems),
+  workParameters: ownedBy('work', workParameters),
+  workValues: ownedBy('work', workValues),
+  rulesetChecks: ownedBy('ruleset', rulesetChecks),
 } as const;
 
 export interface EntityTables {
@@ -115,10 +132,19 @@ export const LIST_TABLES: { readonly [List in StoredList]: EntityTables } = {
   },
   vehicles: {
     table: vehicles,
-    owned: [OWNED.vehicleFacts, OWNED.fittedParts, OWNED.fittedAdapters],
+    owned: [
+      OWNED.vehicleFacts,
+      OWNED.vehicleVins,
+      OWNED.fittedParts,
+      OWNED.fittedOptions,
+      OWNED.fittedAdapters,
+    ],
   },
   rules: { table: rules, owned: [] },
   statements: { table: statements, owned: [OWNED.statementVehicles] },
+  lots: { table: lots, owned: [OWNED.lotItems] },
+  works: { table: works, owned: [OWNED.workParameters, OWNED.workValues] },
+  rulesets: { table: rulesets, owned: [OWNED.rulesetChecks] },
 };
 
 export const ALL_ENTITY_TABLES: readonly EntityTables[] = [

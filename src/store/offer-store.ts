@@ -17,7 +17,7 @@ import { offers, offersState } from './tables/editions.js';
 
 interface OfferRow {
   readonly id: string;
-  readonly part: string;
+  readonly for: string;
   readonly price: string;
   readonly condition: string | null;
   readonly stock: number | null;
@@ -98,8 +98,8 @@ export class OfferStore {
 }
 
 function cellsOf(offer: OfferRecord) {
-  const { id, for: part, price } = offer;
+  const { id, for: offered, price } = offer;
   const { condition = null, stock = null, leadDays = null } = offer;
   const { supplier = null, sku = null, pack = null } = offer;
-  return { id, part, price, condition, stock, leadDays, supplier, sku, pack };
+  return { id, for: offered, price, condition, stock, leadDays, supplier, sku, pack };
 }

@@ -16,6 +16,7 @@ import type { EntityRows } from './projection/entity-rows.js';
 import { layoutRows } from './projection/layout-rows.js';
 import { partRows } from './projection/part-rows.js';
 import { Projection } from './projection/projection.js';
+import { lotRows, rulesetRows, workRows } from './projection/trade-rows.js';
 import { ruleRows, statementRows, vehicleRows } from './projection/vehicle-rows.js';
 import { factRows, headRows, kindRows, roleRows } from './projection/vocabulary-rows.js';
 
@@ -38,6 +39,9 @@ const PROJECTORS: {
   vehicles: vehicleRows,
   rules: ruleRows,
   statements: statementRows,
+  lots: lotRows,
+  works: workRows,
+  rulesets: rulesetRows,
 };
 
 export function rowsOf(document: CatalogueDocument, catalogue: Catalogue): ListRows[] {

@@ -35,7 +35,7 @@ export function builtPairs(document: CatalogueDocument): Pairs {
 }
 
 function pairsOn(vehicle: VehicleRecord, document: CatalogueDocument): string[] {
-  const layout = byId(document.layouts, vehicle.layout);
+  const layout = byId(document.layouts, vehicle.layout ?? '');
   return (layout.matings ?? []).flatMap((mating) => {
     const ends = endsOf(mating);
     const positions = ends.map(([id]) => byId(layout.positions, id));
@@ -53,7 +53,7 @@ function pairsOn(vehicle: VehicleRecord, document: CatalogueDocument): string[] 
 }
 
 function fittedAt(vehicle: VehicleRecord, id: string, hand: Hand | null): string | null {
-  const fitted = vehicle.fitted[id] as string | null | Record<Hand, string | null> | undefined;
+  const fitted = vehicle.fitted?.[id] as string | null | Record<Hand, string | null> | undefined;
   if (fitted === undefined || fitted === null || typeof fitted === 'string') return fitted ?? null;
   return fitted[hand ?? 'left'];
 }

@@ -5,17 +5,17 @@
 
 import type {
   CatalogueDocument,
-  FittedRecord,
   LayoutRecord,
   MatingRecord,
   PartRecord,
+  PiecesRecord,
   PositionRecord,
   VehicleRecord,
 } from '../../src/domain/catalogue/document.js';
 import type { Basis } from './outcome.js';
 
 /** What a question puts at a position: as a record does; "?" is something that nobody knows. */
-export type Placed = FittedRecord;
+export type Placed = PiecesRecord;
 
 export interface Question {
   readonly vehicle: string;
@@ -58,11 +58,11 @@ export class Scene {
     this.document = document;
     this.question = question;
     this.vehicle = byId(document.vehicles, question.vehicle);
-    this.layout = byId(document.layouts, this.vehicle.layout);
+    this.layout = byId(document.layouts, this.vehicle.layout ?? '');
     const { said, chosen } = question;
     for (const position of this.layout.positions) {
       const { id } = position;
-      const fitted = this.vehicle.fitted[id] as FittedRecord | undefined;
+      const fitted = this.vehicle.fitted?.[id] as PiecesRecord | undefined;
       this.#place('present', position, fitted === undefined ? '?' : fitted, 'works');
       this.#place('judged', position, fitted === undefined ? '?' : fitted, 'works');
       if (said[id] !== undefined) {
@@ -146,9 +146,9 @@ export function handsOf(position: PositionRecord): readonly (Hand | null)[] {
 }
 
 export function worksAdapters(vehicle: VehicleRecord, mating: string): readonly string[] {
-  const row = (vehicle.fitted.matings as Readonly<Record<string, string | string[]>> | undefined)?.[
-    mating
-  ];
+  const row = (
+    vehicle.fitted?.matings as Readonly<Record<string, string | string[]>> | undefined
+  )?.[mating];
   if (row === undefined) return [];
   return typeof row === 'string' ? [row] : row;
 }

@@ -178,6 +178,6 @@ function withStrangers(document: CatalogueDocument): CatalogueDocument {
     return Object.fromEntries(entries) as Fitted;
   };
   const strangers = parts.map((part) => ({ ...part, id: `strange-${part.id}` }));
-  const other = { ...first, id: 'other', fitted: strange(first.fitted) };
+  const other = { ...first, id: 'other', fitted: strange(first.fitted ?? {}) };
   return { ...document, parts: [...strangers, ...parts], vehicles: [other, ...vehicles] };
 }

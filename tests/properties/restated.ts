@@ -169,7 +169,7 @@ export function turned(
     }),
   }));
   const vehicles = (document.vehicles ?? []).map((vehicle) => {
-    const { matings, ...fitted } = vehicle.fitted;
+    const { matings, ...fitted } = vehicle.fitted ?? {};
     const between = matings as Readonly<Record<string, string | readonly string[]>> | undefined;
     const more = between === undefined ? {} : { matings: rows(between) };
     return { ...vehicle, fitted: { ...fitted, ...more } };

@@ -111,7 +111,10 @@ describe('an edition costs what it changes', () => {
       ['wheel-shaft-l', 1, null],
       ['wheel-shaft-r', 1, null],
     ]);
-    expect(rows('SELECT id FROM vehicles WHERE from_edition = 2')).toEqual([['cart-2']]);
+    expect(rows('SELECT id FROM vehicles WHERE from_edition = 2')).toEqual([
+      ['cart-2'],
+      ['cart-3'],
+    ]);
   });
 
   test('and all that belongs to one begins and ends with it', () => {

@@ -17,12 +17,13 @@ import {
 import * as editions from '../../src/store/tables/editions.js';
 import * as layouts from '../../src/store/tables/layouts.js';
 import * as parts from '../../src/store/tables/parts.js';
+import * as trade from '../../src/store/tables/trade.js';
 import * as vehicles from '../../src/store/tables/vehicles.js';
 import * as vocabulary from '../../src/store/tables/vocabulary.js';
 
 const folder = new URL('../../db/migrations/', import.meta.url);
 const read = (name: string): string => readFileSync(new URL(name, folder), 'utf8');
-const tables = { ...editions, ...layouts, ...parts, ...vehicles, ...vocabulary };
+const tables = { ...editions, ...layouts, ...parts, ...trade, ...vehicles, ...vocabulary };
 
 /** What the shipped migrations make. */
 const made = migrated(shippedMigrations());
@@ -39,9 +40,16 @@ function declared(connection: Database.Database): Map<string, string> {
   const asked =
     "SELECT name, sql FROM sqlite_schema WHERE type IN ('table', 'index') AND sql IS NOT NULL";
   const rows = connection.prepare(asked).raw().all() as [string, string][];
-  return new Map(
-    rows.map(([name, sql]) => [name, sql.replace(/\) STRICT(, WITHOUT ROWID)?$/, ')')]),
-  );
+  return new Map(rows.map(([name, sql]) => [name, asDrizzleSays(sql)]));
+}
+
+/**
+ * Without what drizzle cannot write; in one line, with one sort of quotes, since SQLite writes a
+ * column that a migration adds or renames in its own way.
+ */
+function asDrizzleSays(sql: string): string {
+  const bare = sql.replace(/\) STRICT(, WITHOUT ROWID)?$/, ')');
+  return bare.replace(/\s+/g, ' ').replaceAll('`', '"');
 }
 
 function names(type: 'table' | 'trigger'): string[] {
@@ -50,7 +58,7 @@ function names(type: 'table' | 'trigger'): string[] {
 }
 
 describe('the migrations', () => {
-  test('make the tables and indexes that are declared, to the letter', async () => {
+  test('make the tables and indexes that are declared, word for word', async () => {
     const empty = await generateSQLiteDrizzleJson({});
     const today = await generateSQLiteDrizzleJson(tables);
     const wanted = migrated(await generateSQLiteMigration(empty, today));

@@ -125,10 +125,10 @@ describe('in SQL, past the program', () => {
   const connection = connect(path);
 
   test('every field is a column', () => {
-    const columns = 'part, price, condition, stock, lead_days, supplier, sku, pack';
+    const columns = '"for", price, condition, stock, lead_days, supplier, sku, pack';
     const row = connection.prepare(`SELECT ${columns} FROM offers WHERE id = 'offer-2'`).get();
-    const { for: part, leadDays: lead_days, id: _, ...others } = full;
-    expect(row).toEqual({ part, lead_days, ...others });
+    const { leadDays: lead_days, id: _, ...others } = full;
+    expect(row).toEqual({ lead_days, ...others });
   });
 
   test.each([
@@ -144,7 +144,7 @@ describe('in SQL, past the program', () => {
   });
 
   test.each([
-    ['part', "'box-b'"],
+    ['for', "'box-b'"],
     ['price', "'0.1'"],
     ['condition', 'NULL'],
     ['stock', '5'],
@@ -153,15 +153,15 @@ describe('in SQL, past the program', () => {
     ['sku', "'7'"],
     ['pack', "'3 piece'"],
   ])('a column that says other than its record is found: %s', (column, value) => {
-    connection.exec(`BEGIN; UPDATE offers SET ${column} = ${value} WHERE id = 'offer-2'; COMMIT`);
+    connection.exec(`BEGIN; UPDATE offers SET "${column}" = ${value} WHERE id = 'offer-2'; COMMIT`);
     const fault = refusalOf(() => store.offers());
     expect(fault.message).toBe('the offer offer-2 does not agree with its record');
     expect(store.verify().disagreements).toEqual([fault.message]);
     connection
-      .prepare(`UPDATE offers SET ${column} = ? WHERE id = 'offer-2'`)
+      .prepare(`UPDATE offers SET "${column}" = ? WHERE id = 'offer-2'`)
       .run(full[(COLUMN_FIELDS[column] ?? column) as keyof OfferRecord]);
     expect(store.verify().disagreements).toEqual([]);
   });
 });
 
-const COLUMN_FIELDS: Readonly<Record<string, string>> = { part: 'for', lead_days: 'leadDays' };
+const COLUMN_FIELDS: Readonly<Record<string, string>> = { lead_days: 'leadDays' };

@@ -20,9 +20,68 @@ export function cart(changes: Document = {}): PreparedEdition {
   return prepareEdition(Object.fromEntries(fields), sha256);
 }
 
+/** One of each that the cart itself has not. */
+const TRADE = {
+  facts: [
+    {
+      id: 'gate',
+      name: 'Gate at the back',
+      values: [
+        { id: 'wide', name: 'wide' },
+        { id: 'narrow', name: 'narrow' },
+      ],
+    },
+  ],
+  rules: [
+    {
+      id: 'bolts',
+      when: { opened: 'gearbox' },
+      recommends: { position: 'prop-shaft', part: 'plate-ab', quantity: '2' },
+      consumes: { part: 'plate-ab', quantity: { sum: ['1', '2'] } },
+      because: 'The bolts stretch.',
+    },
+  ],
+  lots: [
+    {
+      id: 'axle-end',
+      name: 'what a cart is driven by',
+      contains: [
+        { part: 'plate-ab', quantity: '2' },
+        { vehicle: 'cart-2', position: 'wheel-shaft' },
+      ],
+    },
+  ],
+  works: [
+    {
+      id: 'bore',
+      name: 'bored',
+      on: { 'one-of': ['role', ['gearbox']] },
+      gives: {
+        interfaces: { rear: { register: { choose: { of: ['61 mm', '62 mm'] } } } },
+        values: { torque: '190 N.m' },
+      },
+      labour: '90 min',
+      signOff: 'engineer',
+    },
+  ],
+  rulesets: [
+    {
+      id: 'fair',
+      name: 'rules of the fair',
+      valid: ['2020-01', null],
+      cite: 'Wainer fair, rule 3',
+      demands: {
+        keep: ['engine'],
+        checks: [{ 'at-most': ['gearbox.torque', '250 N.m'] }],
+      },
+    },
+  ],
+};
+
 /**
  * Another state of the cart, which differs in each way that a publish knows: one part is changed,
- * one is gone, one is new, a vehicle and a statement are new, and the offers are others.
+ * one is gone, one is new, vehicles and a statement are new, and so is all that can be bought, done
+ * and demanded; and the offers are others.
  */
 export function changedCart(): PreparedEdition {
   const [motor, , ...others] = CART.parts;
@@ -48,7 +107,17 @@ export function changedCart(): PreparedEdition {
           matings: { 'box-shaft': 'plate-ab' },
         },
       },
+      {
+        id: 'cart-3',
+        make: 'Wainer',
+        model: 'Cart with a gate',
+        vin: ['XCA**************', { pattern: 'XCB**************', from: '0100', to: '0199' }],
+        like: 'cart-1',
+        replacedBy: ['cart-2'],
+        fitted: { gearbox: { by: 'gate', wide: 'box-b', narrow: 'box-a' } },
+      },
     ],
+    ...TRADE,
     statements: [
       {
         id: 'list-box-d',
@@ -61,6 +130,8 @@ export function changedCart(): PreparedEdition {
     ],
     offers: [
       { id: 'offer-1', for: 'box-b', price: '90.00' },
+      { id: 'offer-3', for: 'axle-end', price: '300.00', pack: '1' },
+      { id: 'offer-4', for: 'bore', price: '40.00' },
       { id: 'offer-2', for: 'box-d', price: '250.00', stock: 3 },
     ],
   });

@@ -165,7 +165,7 @@ describe.each([
       layouts.flatMap(({ positions }) => positions.filter((one) => one.handed)).map(({ id }) => id),
     );
     const wanted = vehicles.flatMap(({ id, fitted }) =>
-      Object.entries(fitted).flatMap(([position, here]): Line[] => {
+      Object.entries(fitted ?? {}).flatMap(([position, here]): Line[] => {
         if (position === 'matings' || here === undefined) return [];
         if (!handed.has(position)) return [[id, position, 'none', here as string | null]];
         const pair = typeof here === 'object' && here !== null ? here : { left: here, right: here };
@@ -190,7 +190,7 @@ describe.each([
       edition,
     );
     const wanted = vehicles.flatMap((vehicle) => {
-      const { id, make, model, variant = null, layout, built = [null, null] } = vehicle;
+      const { id, make, model, variant = null, layout = '', built = [null, null] } = vehicle;
       const facts = Object.entries(vehicle.facts ?? {});
       const known: Line[] = facts.length === 0 ? [[null, null]] : facts;
       return known.map((fact): Line => [id, make, model, variant, layout, ...built, ...fact]);
@@ -273,7 +273,7 @@ describe('over the editions', () => {
   });
 
   test('what is on offer now, and for how much?', () => {
-    const found = ask('SELECT id, part, price, stock, lead_days, supplier, sku FROM offers');
+    const found = ask('SELECT id, "for", price, stock, lead_days, supplier, sku FROM offers');
     const wanted = (later.offers ?? []).map((offer): Line => {
       const { stock = null, leadDays = null, supplier = null, sku = null } = offer;
       return [offer.id, offer.for, offer.price, stock, leadDays, supplier, sku];

@@ -11,8 +11,11 @@ import type { Term } from '../check/term.js';
 import type { Interval } from '../quantity/interval.js';
 import type { PlanePoint } from '../quantity/plane-point.js';
 import type { ValueType } from '../quantity/quantity.js';
+import type { Rational } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
 import type { EvidenceRecord, OfferRecord, Text } from './document.js';
+import type { Consumption, Lot, Recommendation, Ruleset, Work } from './trade.js';
+import type { VinPattern } from './vin.js';
 
 export interface Evidence extends EvidenceRecord {
   readonly basis: Basis;
@@ -131,6 +134,9 @@ export interface Position {
   readonly isOptional: boolean;
   /** Positions that must come out before this one can. */
   readonly behind: readonly string[];
+  /** In hours, for each piece: to change it, and to get it out of the way; null: not recorded. */
+  readonly labour: Rational | null;
+  readonly access: Rational | null;
   readonly index: number;
 }
 
@@ -165,14 +171,31 @@ export type Occupant =
   /** Something may stand there; nobody recorded what. */
   | { readonly is: 'as-found' };
 
+/**
+ * What the works fitted is told by a fact that is not known of this vehicle. A value of the fact
+ * that is not listed says nothing: what stands there then is not recorded. A fact that several
+ * positions name is one unknown.
+ */
+export interface WorksOption {
+  readonly is: 'option';
+  readonly fact: string;
+  readonly by: ReadonlyMap<string, Occupant>;
+}
+
 export interface Vehicle {
   readonly id: string;
   readonly make: string;
   readonly model: string;
   readonly variant: string | null;
   readonly built: readonly [string | null, string | null];
+  /** Its own and those of the vehicle that it is like. */
   readonly facts: ReadonlyMap<string, string>;
+  /** The identification numbers that it can have; none where they are not recorded. */
+  readonly vin: readonly VinPattern[];
   readonly layout: Layout;
+  readonly like: string | null;
+  /** The more exact vehicles that took its place. */
+  readonly replacedBy: readonly string[];
   readonly evidence: Evidence;
   /** By position, then by hand; a position that is not handed has one occupant. */
   readonly fitted: ReadonlyMap<string, FittedHere>;
@@ -180,14 +203,21 @@ export interface Vehicle {
 }
 
 export type FittedHere =
-  | { readonly hands: false; readonly occupant: Occupant }
-  | { readonly hands: true; readonly left: Occupant; readonly right: Occupant };
+  | { readonly hands: false; readonly occupant: Occupant | WorksOption }
+  | {
+      readonly hands: true;
+      readonly left: Occupant | WorksOption;
+      readonly right: Occupant | WorksOption;
+    };
 
 export interface Rule {
   readonly id: string;
   readonly when: Condition;
   readonly needs: Condition | null;
   readonly excludes: Condition | null;
+  /** What only recommends or uses up never constrains. */
+  readonly recommends: Recommendation | null;
+  readonly consumes: Consumption | null;
   readonly note: Text | null;
   readonly caution: Text | null;
   readonly because: Text;
@@ -225,5 +255,8 @@ export interface Catalogue {
   /** By layout: the rules that speak of it, in the order of the document. */
   readonly rules: ReadonlyMap<string, readonly Rule[]>;
   readonly statements: readonly Statement[];
+  readonly lots: ReadonlyMap<string, Lot>;
+  readonly works: ReadonlyMap<string, Work>;
+  readonly rulesets: ReadonlyMap<string, Ruleset>;
   readonly offers: readonly OfferRecord[];
 }

@@ -4,7 +4,9 @@
 
 import { compileChecks } from '../check/compile.js';
 import type { Term } from '../check/term.js';
+import { readHours } from './amount.js';
 import type { Layout, Position } from './catalogue.js';
+import { circlesOf } from './circles.js';
 import { compileMatings } from './compile-mating.js';
 import type { LayoutRecord, PositionRecord } from './document.js';
 import { at, type FaultList, quoted } from './faults.js';
@@ -146,7 +148,10 @@ function compilePosition(
   }
   const roles = [...present(record.roles, '')].map(([role]) => role);
   const others = behind.map(([other]) => other).filter((other) => other !== id);
-  return { id, name, roles, count, isHanded, isOptional: optional, behind: others, index };
+  const labour = readHours(record.labour, at(pointer, 'labour'), list);
+  const access = readHours(record.access, at(pointer, 'access'), list);
+  const times = { behind: others, labour, access };
+  return { id, name, roles, count, isHanded, isOptional: optional, ...times, index };
 }
 
 /** Positions behind one another in a circle could never be reached. */
@@ -155,28 +160,9 @@ function checkCircles(
   pointers: ReadonlyMap<string, string>,
   list: FaultList,
 ): void {
-  const done = new Set<string>();
-  for (const start of positions.keys()) {
-    if (done.has(start)) continue;
-    // Each step with how many of those that it is behind have been followed.
-    const path = [{ id: start, next: 0 }];
-    const onPath = new Set([start]);
-    for (let here = path.at(-1); here !== undefined; here = path.at(-1)) {
-      const other = positions.get(here.id)?.behind[here.next];
-      here.next += 1;
-      if (other === undefined) {
-        done.add(here.id);
-        onPath.delete(here.id);
-        path.pop();
-      } else if (onPath.has(other)) {
-        const from = path.findIndex(({ id }) => id === other);
-        const circle = [...path.slice(from).map(({ id }) => id), other].join(', ');
-        const text = `These positions are behind one another: ${circle}.`;
-        list.fault(at(pointers.get(here.id) ?? '', 'behind'), 'circle', text);
-      } else if (!done.has(other)) {
-        path.push({ id: other, next: 0 });
-        onPath.add(other);
-      }
-    }
+  const graph = new Map([...positions].map(([id, { behind }]) => [id, behind]));
+  for (const circle of circlesOf(graph)) {
+    const text = `These positions are behind one another: ${circle.join(', ')}.`;
+    list.fault(at(pointers.get(circle.at(-2) ?? '') ?? '', 'behind'), 'circle', text);
   }
 }

@@ -4,6 +4,7 @@
  */
 
 import type { Evidence, Face, Kind, Part, Role, Value, Values } from './catalogue.js';
+import { circlesOf } from './circles.js';
 import { compileFace } from './compile-face.js';
 import type { PartRecord } from './document.js';
 import { at, type FaultList } from './faults.js';
@@ -175,19 +176,12 @@ export function checkSuccession(
   pointers: ReadonlyMap<string, string>,
   list: FaultList,
 ): void {
-  const done = new Set<string>();
-  for (const start of parts.keys()) {
-    const path = new Set<string>();
-    let id: string | null = start;
-    while (id !== null && !done.has(id) && !path.has(id)) {
-      path.add(id);
-      id = parts.get(id)?.supersededBy ?? null;
-    }
-    if (id !== null && path.has(id)) {
-      const circle = [...path].slice([...path].indexOf(id));
-      const text = `These parts took one another's place: ${[...circle, id].join(', ')}.`;
-      list.fault(at(pointers.get(id) ?? '/parts', 'supersededBy'), 'circle', text);
-    }
-    for (const one of path) done.add(one);
+  const successors = [...parts].map(([id, { supersededBy }]) => {
+    return [id, supersededBy === null ? [] : [supersededBy]] as const;
+  });
+  for (const circle of circlesOf(new Map(successors))) {
+    const text = `These parts took one another's place: ${circle.join(', ')}.`;
+    const place = pointers.get(circle[0] ?? '') ?? '/parts';
+    list.fault(at(place, 'supersededBy'), 'circle', text);
   }
 }

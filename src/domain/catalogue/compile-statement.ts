@@ -3,7 +3,8 @@
  */
 
 import type { Evidence, Layout, Statement, Vehicle } from './catalogue.js';
-import { checkRole, type VehicleNames } from './compile-vehicle.js';
+import { checkRole } from './compile-fitted.js';
+import type { VehicleNames } from './compile-vehicle.js';
 import type { StatementRecord } from './document.js';
 import { at, type FaultList, quoted } from './faults.js';
 import { namedEntries, present } from './holes.js';

@@ -1,58 +1,226 @@
 /**
- * Compiles vehicles: what the works fitted where, in the words of their layout.
+ * Compiles vehicles: what the works fitted where, in the words of their layout. A vehicle that is
+ * like another has its layout, facts, evidence and fitted parts, and lays its own over them, fact
+ * by fact and position by position.
  */
 
-import type {
-  Evidence,
-  Fact,
-  FittedHere,
-  Layout,
-  Occupant,
-  Part,
-  Position,
-  Vehicle,
-} from './catalogue.js';
+import type { Evidence, Layout, Vehicle } from './catalogue.js';
+import { circlesOf } from './circles.js';
+import {
+  checkSpans,
+  compileFitted,
+  type Fitted,
+  type FittedNames,
+  type FittedRecords,
+  sayUnknownValue,
+  toldBy,
+} from './compile-fitted.js';
 import { checkMonths } from './compile-part.js';
-import type { FittedAdapters, FittedRecord, VehicleRecord } from './document.js';
+import type { FittedAdapters, VehicleRecord } from './document.js';
 import { at, type FaultList } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
+import type { Entities } from './read-document.js';
+import { compileVin } from './vin.js';
 
-export interface VehicleNames {
+export interface VehicleNames extends FittedNames {
   readonly layouts: ReadonlyMap<string, Layout>;
   readonly layoutIds: ReadonlySet<string>;
-  readonly parts: ReadonlyMap<string, Part>;
-  readonly partIds: ReadonlySet<string>;
-  readonly facts: ReadonlyMap<string, Fact>;
 }
 
-/** Null where its layout cannot be used; what does not hang on the layout is looked at even so. */
-export function compileVehicle(
-  record: VehicleRecord,
+/** A vehicle before its facts tell what is fitted: others may be like it, with other facts. */
+interface Draft {
+  /** Null where it cannot be used. */
+  readonly layout: Layout | null;
+  readonly facts: ReadonlyMap<string, string>;
+  readonly evidence: Evidence;
+  readonly fitted: Fitted;
+  readonly adapters: ReadonlyMap<string, readonly string[]>;
+}
+
+/** By id, in the order of the document; without those whose layout cannot be used. */
+export function compileVehicles(
+  entities: Entities<VehicleRecord>,
   names: VehicleNames,
   inherited: Evidence,
+  list: FaultList,
+): Map<string, Vehicle> {
+  const { records, ids, doubled } = entities;
+  const named = new Map(
+    records
+      .filter(([{ id }]) => ids.has(id) && !doubled.has(id))
+      .map((entry) => [entry[0].id, entry] as const),
+  );
+  checkNames(named, ids, list);
+  const drafts = new Map<string, Draft>();
+  const vehicles = new Map<string, Vehicle>();
+  for (const entry of records) {
+    for (const [record, pointer] of likenesses(entry, named, drafts)) {
+      const base = named.get(record.like ?? '')?.[1];
+      const under = base === undefined ? null : (drafts.get(base) ?? null);
+      drafts.set(pointer, compileDraft(record, under, { ...names, inherited }, pointer, list));
+    }
+    const [record, pointer] = entry;
+    const draft = drafts.get(pointer);
+    const vehicle = draft === undefined ? null : finished(record, draft, names, pointer, list);
+    if (vehicle !== null && named.has(record.id)) vehicles.set(record.id, vehicle);
+  }
+  return vehicles;
+}
+
+type Entry = readonly [record: VehicleRecord, pointer: string];
+
+/** A record and those that it is like, as far as they are not compiled; the last one first. */
+function likenesses(
+  entry: Entry,
+  named: ReadonlyMap<string, Entry>,
+  done: ReadonlyMap<string, unknown>,
+): Entry[] {
+  const chain = new Map<string, Entry>();
+  let here: Entry | undefined = entry;
+  while (here !== undefined && !done.has(here[1]) && !chain.has(here[1])) {
+    chain.set(here[1], here);
+    here = named.get(here[0].like ?? '');
+  }
+  return [...chain.values()].reverse();
+}
+
+/** Whether the vehicles exist that vehicles name, and lead anywhere. */
+function checkNames(
+  named: ReadonlyMap<string, Entry>,
+  ids: ReadonlySet<string>,
+  list: FaultList,
+): void {
+  const like = new Map<string, readonly string[]>();
+  const replaced = new Map<string, readonly string[]>();
+  for (const [id, [record, pointer]] of named) {
+    const base = record.like ?? null;
+    like.set(id, base === null ? [] : [base]);
+    const others = [...present(record.replacedBy ?? [], at(pointer, 'replacedBy'))];
+    replaced.set(
+      id,
+      others.map(([other]) => other),
+    );
+    const all = base === null ? others : [[base, at(pointer, 'like')] as const, ...others];
+    for (const [other, place] of all) {
+      if (ids.has(other)) continue;
+      list.unknown(other, { sort: 'vehicles', pointer: place, known: ids });
+    }
+  }
+  const say = (field: 'like' | 'replacedBy', circle: readonly string[], text: string) => {
+    const [first = ''] = circle;
+    const place = at(named.get(first)?.[1] ?? '/vehicles', field);
+    list.fault(place, 'circle', `${text}: ${circle.join(', ')}.`);
+  };
+  for (const circle of circlesOf(like)) say('like', circle, 'These vehicles are like one another');
+  for (const circle of circlesOf(replaced)) {
+    say('replacedBy', circle, "These vehicles took one another's place");
+  }
+}
+
+function compileDraft(
+  record: VehicleRecord,
+  under: Draft | null,
+  names: VehicleNames & { readonly inherited: Evidence },
+  pointer: string,
+  list: FaultList,
+): Draft {
+  const layout = compileLayoutOf(record, under, names, pointer, list);
+  // What stands in another layout says nothing about this one.
+  const base = under !== null && under.layout === layout ? under : null;
+  checkMonths(record.built, at(pointer, 'built'), list);
+  const facts = compileFacts(record, names, at(pointer, 'facts'), list);
+  const place = at(pointer, 'fitted');
+  const hasNone = record.fitted === undefined && !list.isUnread(place);
+  if (hasNone && isLikeNone(record, pointer, list)) {
+    list.missing(pointer, 'fitted', 'what the works fitted; or a vehicle that this one is "like"');
+  }
+  const { positions, matings } = fittedOf(record);
+  const here = { ...names, layout };
+  const fitted = compileFitted(positions, here, place, list);
+  const adapters = compileAdapters(matings, layout, names, at(place, 'matings'), list);
+  return {
+    layout,
+    facts: laidOver(base?.facts, facts, record.facts),
+    evidence: { ...names.inherited, ...base?.evidence, ...record.evidence },
+    fitted: laidOver(base?.fitted, fitted, positions),
+    adapters: laidOver(base?.adapters, adapters, matings),
+  };
+}
+
+function fittedOf({ fitted = {} }: VehicleRecord) {
+  const { matings = {}, ...positions } = fitted;
+  return { positions: positions as FittedRecords, matings: matings as FittedAdapters };
+}
+
+function isLikeNone(record: VehicleRecord, pointer: string, list: FaultList): boolean {
+  return (record.like ?? null) === null && !list.isUnread(at(pointer, 'like'));
+}
+
+/** What a record says takes the place of what is under it; even what of it cannot be used. */
+function laidOver<Item>(
+  under: ReadonlyMap<string, Item> | undefined,
+  own: ReadonlyMap<string, Item>,
+  records: Readonly<Record<string, unknown>> = {},
+): Map<string, Item> {
+  const inherited = [...(under ?? [])].filter(([name]) => !Object.hasOwn(records, name));
+  return new Map([...inherited, ...own]);
+}
+
+/** Null where there is none that can be used. */
+function compileLayoutOf(
+  record: VehicleRecord,
+  under: Draft | null,
+  { layouts, layoutIds }: VehicleNames,
+  pointer: string,
+  list: FaultList,
+): Layout | null {
+  const place = at(pointer, 'layout');
+  if (record.layout === undefined) {
+    if (list.isUnread(place)) return null;
+    if (isLikeNone(record, pointer, list)) {
+      list.missing(pointer, 'layout', 'the layout that it has; or a vehicle that it is "like"');
+    }
+    return under?.layout ?? null;
+  }
+  const layout = layouts.get(record.layout) ?? null;
+  if (layout === null && !layoutIds.has(record.layout)) {
+    list.unknown(record.layout, { sort: 'layouts', pointer: place, known: layoutIds });
+  }
+  const other = under?.layout ?? null;
+  if (layout !== null && other !== null && layout !== other) {
+    const base = record.like ?? '';
+    const text = `"${base}", which this vehicle is like, has the layout "${other.id}".`;
+    list.fault(place, 'other-layout', text);
+  }
+  return layout;
+}
+
+/** Null where it has no layout; what does not hang on the layout is looked at even so. */
+function finished(
+  record: VehicleRecord,
+  draft: Draft,
+  names: VehicleNames,
   pointer: string,
   list: FaultList,
 ): Vehicle | null {
-  const layout = names.layouts.get(record.layout) ?? null;
-  if (layout === null && !names.layoutIds.has(record.layout)) {
-    const place = at(pointer, 'layout');
-    list.unknown(record.layout, { sort: 'layouts', pointer: place, known: names.layoutIds });
-  }
-  checkMonths(record.built, at(pointer, 'built'), list);
-  const { id, make, model, variant = null } = record;
-  const place = at(pointer, 'fitted');
-  const { matings = {}, ...positions } = record.fitted;
-  const facts = compileFacts(record, names, at(pointer, 'facts'), list);
-  const records = positions as Readonly<Record<string, FittedRecord>>;
-  const fitted = compileFitted(records, layout, names, place, list);
-  const adapterRecords = matings as FittedAdapters;
-  const adapters = compileAdapters(adapterRecords, layout, names, at(place, 'matings'), list);
+  const vin = [...present(record.vin ?? [], at(pointer, 'vin'))].flatMap(
+    ([one, place]) => compileVin(one, place, list) ?? [],
+  );
+  const { layout, facts, evidence, adapters } = draft;
   if (layout === null) return null;
+  const fitted = toldBy(facts, draft.fitted);
+  const own = fittedOf(record).positions;
+  // With the very facts of the other vehicle, what is inherited is what that one says.
+  const hasFacts = Object.keys(record.facts ?? {}).length > 0;
+  const likeness = hasFacts ? at(pointer, 'like') : null;
+  const places = { own, fitted: at(pointer, 'fitted'), like: likeness };
+  checkSpans(fitted, { ...names, layout }, places, list);
+  const { id, make, model, variant = null, like = null } = record;
   const [from = null, until = null] = record.built ?? [];
-  const evidence = { ...inherited, ...record.evidence };
-  const built = [from, until] as const;
-  return { id, make, model, variant, built, facts, layout, evidence, fitted, adapters };
+  const replacedBy = [...present(record.replacedBy ?? [], '')].map(([other]) => other);
+  const head = { id, make, model, variant, built: [from, until] as const, vin };
+  return { ...head, facts, layout, like, replacedBy, evidence, fitted, adapters };
 }
 
 function compileFacts(
@@ -67,152 +235,10 @@ function compileFacts(
     if (fact === undefined) {
       list.unknown(id, { sort: 'facts', pointer: place, known: names.facts.keys() });
     } else if (value !== undefined && !fact.values.has(value)) {
-      const text = `"${id}" cannot be "${value}".`;
-      const known = fact.values.keys();
-      const space = inside('facts', id, 'values');
-      list.unknown(value, { sort: 'values', space, pointer: place, known, text });
+      sayUnknownValue(fact, value, place, list);
     } else if (value !== undefined) facts.set(id, value);
   }
   return facts;
-}
-
-function compileFitted(
-  records: Readonly<Record<string, FittedRecord>>,
-  layout: Layout | null,
-  names: VehicleNames,
-  pointer: string,
-  list: FaultList,
-): Map<string, FittedHere> {
-  const fitted = new Map<string, FittedHere>();
-  for (const [id, raw, place] of namedEntries(records, pointer)) {
-    const position = layout?.positions.get(id) ?? null;
-    if (layout !== null && position === null) {
-      const text = `"${layout.id}" has no position "${id}".`;
-      const space = inside('layouts', layout.id, 'positions');
-      const known = layout.positions.keys();
-      list.unknown(id, { sort: 'positions', space, pointer: place, known, text });
-    }
-    if (raw === undefined) continue;
-    const here = compileFittedHere(raw, position, { ...names, layout }, place, list);
-    if (here !== null) fitted.set(id, here);
-  }
-  if (layout !== null) checkSpans(records, fitted, { ...names, layout }, pointer, list);
-  return fitted;
-}
-
-interface NamesHere extends VehicleNames {
-  readonly layout: Layout | null;
-}
-
-/** What stands at a position; where there is no such position, only whether the parts exist. */
-function compileFittedHere(
-  raw: FittedRecord,
-  position: Position | null,
-  names: NamesHere,
-  pointer: string,
-  list: FaultList,
-): FittedHere | null {
-  const isPair = typeof raw === 'object' && raw !== null;
-  const hands = inside('layouts', names.layout?.id ?? '', 'hands');
-  const isSaid = position === null || list.lost.has(hands, position.id);
-  if (isPair && !isSaid && !position.isHanded) {
-    const text = `"${position.id}" has no left and right; name one part.`;
-    list.fault(pointer, 'not-handed', text);
-  }
-  const read = (part: string | null, hand: 'left' | 'right' | null, place = pointer) =>
-    compileOccupant(part, position, hand, names, place, list);
-  const isHanded = isSaid ? isPair : position.isHanded;
-  if (!isPair && !isHanded) {
-    const occupant = read(raw, null);
-    return occupant === null ? null : { hands: false, occupant };
-  }
-  const before = list.faults.length;
-  const left = isPair ? read(raw.left, 'left', at(pointer, 'left')) : read(raw, 'left');
-  // One name for both hands has its faults once.
-  if (!isPair && list.faults.length > before) return null;
-  const right = isPair ? read(raw.right, 'right', at(pointer, 'right')) : read(raw, 'right');
-  return left === null || right === null ? null : { hands: true, left, right };
-}
-
-function compileOccupant(
-  id: string | null,
-  position: Position | null,
-  hand: 'left' | 'right' | null,
-  names: NamesHere,
-  pointer: string,
-  list: FaultList,
-): Occupant | null {
-  if (id === null) return { is: 'empty' };
-  const part = names.parts.get(id);
-  if (part === undefined) {
-    if (!names.partIds.has(id)) {
-      list.unknown(id, { sort: 'parts', pointer, known: names.partIds });
-    }
-    return null;
-  }
-  if (position === null) return null;
-  const isMisplaced = checkRole(part, position, names.layout, pointer, list);
-  if (!isMisplaced && hand !== null && part.hand !== null && part.hand !== hand) {
-    list.fault(pointer, 'wrong-hand', `"${id}" is made for the ${part.hand} side.`);
-  }
-  return { is: 'part', part: id };
-}
-
-/** Whether a part has none of the roles of a position; says so. */
-export function checkRole(
-  part: Part,
-  position: Position,
-  layout: Layout | null,
-  pointer: string,
-  list: FaultList,
-): boolean {
-  if (part.roles.some((role) => position.roles.includes(role))) return false;
-  const isSaid =
-    list.lost.has(inside('layouts', layout?.id ?? '', 'roles'), position.id) ||
-    list.lost.hasAny(inside('parts', part.id, 'roles'));
-  if (isSaid) return true;
-  const wanted = position.roles.map((role) => `"${role}"`).join(' or ');
-  const text = `"${part.id}" is no ${wanted}, so it cannot stand at "${position.id}".`;
-  list.fault(pointer, 'wrong-role', text);
-  return true;
-}
-
-/** A part that spans positions fills all of them. */
-function checkSpans(
-  records: Readonly<Record<string, FittedRecord>>,
-  fitted: ReadonlyMap<string, FittedHere>,
-  names: VehicleNames & { readonly layout: Layout },
-  pointer: string,
-  list: FaultList,
-): void {
-  const { layout } = names;
-  for (const [id, here] of fitted) {
-    const place = at(pointer, id);
-    for (const part of partsOf(here)) {
-      const spans = names.parts.get(part)?.spans ?? null;
-      if (spans === null || !spans.includes(id)) continue;
-      for (const other of spans) {
-        if (!layout.positions.has(other)) {
-          const text = `"${part}" also fills "${other}", which "${layout.id}" lacks.`;
-          const space = inside('layouts', layout.id, 'positions');
-          list.unknown(other, { sort: 'positions', space, pointer: place, known: [], text });
-          continue;
-        }
-        const there = fitted.get(other);
-        const isUnread = there === undefined && Object.hasOwn(records, other);
-        if (isUnread || (there !== undefined && partsOf(there).includes(part))) continue;
-        const text = `"${part}" fills "${other}" too; name it there as well.`;
-        list.fault(place, 'span-not-filled', text);
-      }
-    }
-  }
-}
-
-/** The parts at a position, each once. */
-function partsOf(here: FittedHere): string[] {
-  const occupants = here.hands ? [here.left, here.right] : [here.occupant];
-  const parts = occupants.flatMap((one) => (one.is === 'part' ? [one.part] : []));
-  return [...new Set(parts)];
 }
 
 function compileAdapters(

@@ -7,20 +7,19 @@
 import { type Band, type Couplings, DEFAULT_COUPLINGS } from '../check/coupling.js';
 import { readLiteral } from '../check/term.js';
 import { compare, sign } from '../quantity/rational.js';
+import { ArticleScope } from './article-scope.js';
 import type { Catalogue, Evidence, Fact, Kind, Layout } from './catalogue.js';
 import { compileKind, compileRole } from './compile-kind.js';
 import { compileLayout } from './compile-layout.js';
+import { compileLot } from './compile-lot.js';
+import { checkOfferedNames, compileOffers } from './compile-offer.js';
 import { checkSuccession, compilePart } from './compile-part.js';
 import { compileRules } from './compile-rule.js';
+import { compileRuleset } from './compile-ruleset.js';
 import { compileStatement } from './compile-statement.js';
-import { compileVehicle } from './compile-vehicle.js';
-import type {
-  BandRecord,
-  CatalogueDocument,
-  FactRecord,
-  KindRecord,
-  OfferRecord,
-} from './document.js';
+import { compileVehicles } from './compile-vehicle.js';
+import { compileWork } from './compile-work.js';
+import type { BandRecord, CatalogueDocument, FactRecord, KindRecord } from './document.js';
 import { findDoubts } from './doubts.js';
 import type { DoubtCode, FaultCode } from './fault-codes.js';
 import { at, type Fault, FaultList, inDocumentOrder, quoted } from './faults.js';
@@ -109,17 +108,27 @@ function compileAll(
   }
   const layoutIds = lists.layouts.ids;
   const names = { layouts, layoutIds, parts, partIds, facts };
-  const vehicles = byId(lists.vehicles, (record, pointer) =>
-    compileVehicle(record, names, evidence, pointer, list),
-  );
+  const vehicles = compileVehicles(lists.vehicles, names, evidence, list);
   const rules = compileRules(lists.rules.records, { scopes, layoutIds }, evidence, list);
   const statementNames = { ...names, vehicles, vehicleIds: lists.vehicles.ids };
   const statements = lists.statements.records.map(([record, pointer]) =>
     compileStatement(record, statementNames, evidence, pointer, list),
   );
-  const offers = compileOffers(lists.offers, partIds, currency, list);
+  const lots = byId(lists.lots, (record, pointer) =>
+    compileLot(record, statementNames, pointer, list),
+  );
+  const article = new ArticleScope({ roles, kinds, parts, partIds }, list);
+  const works = byId(lists.works, (record, pointer) =>
+    compileWork(record, article, evidence, pointer, list),
+  );
+  const rulesets = byId(lists.rulesets, (record, pointer) =>
+    compileRuleset(record, scopes, pointer, list),
+  );
+  checkOfferedNames(lists, list);
+  const offers = compileOffers(lists.offers, lists, currency, list);
   const vocabularyOf = { lang, currency, evidence, couplings, facts, kinds, roles };
-  return { ...vocabularyOf, parts, layouts, vehicles, rules, statements, offers };
+  const recorded = { parts, layouts, vehicles, rules, statements };
+  return { ...vocabularyOf, ...recorded, lots, works, rulesets, offers };
 }
 
 function compileCouplings(
@@ -195,20 +204,4 @@ function compileBuiltIn(record: KindRecord): Kind {
   const [first] = own.faults;
   if (first === undefined) return kind;
   throw new Error(`built-in kind ${record.id}${first.pointer}: ${first.text}`);
-}
-
-function compileOffers(
-  { records }: Entities<OfferRecord>,
-  partIds: ReadonlySet<string>,
-  currency: string | null,
-  list: FaultList,
-): OfferRecord[] {
-  if (records.length > 0 && currency === null && !list.isUnread('/currency')) {
-    list.missing('', 'currency', 'offers have prices');
-  }
-  for (const [record, pointer] of records) {
-    if (partIds.has(record.for)) continue;
-    list.unknown(record.for, { sort: 'parts', pointer: at(pointer, 'for'), known: partIds });
-  }
-  return records.map(([record]) => record);
 }

@@ -4,6 +4,15 @@
  */
 
 import type { Basis } from '../check/state.js';
+import type { LotRecord, OfferRecord, RulesetRecord, WorkRecord } from './document-trade.js';
+
+export type {
+  LotItemRecord,
+  LotRecord,
+  OfferRecord,
+  RulesetRecord,
+  WorkRecord,
+} from './document-trade.js';
 
 /** A text, or the same text by language ({"en": …, "de": …}). */
 export type Text = string | { readonly [language: string]: string };
@@ -92,6 +101,10 @@ export interface PositionRecord {
   readonly handed?: boolean;
   readonly optional?: boolean;
   readonly behind?: readonly string[];
+  /** Time to change one piece, such as "6 h". */
+  readonly labour?: Scalar;
+  /** Time to get at one piece and to close up again, where it must only come out of the way. */
+  readonly access?: Scalar;
 }
 
 export interface MatingRecord {
@@ -138,10 +151,24 @@ export interface PartRecord {
   readonly values?: { readonly [name: string]: ValueRecord };
 }
 
-export type FittedRecord =
+/** What stands at a position: one part, nothing, or a piece for each hand. */
+export type PiecesRecord =
   | string
   | null
   | { readonly left: string | null; readonly right: string | null };
+
+/** `by` names a fact; each other name is a value of it, with what the works fitted then. */
+export interface OptionRecord {
+  readonly by: string;
+  readonly [value: string]: PiecesRecord | undefined;
+}
+
+export type FittedRecord = PiecesRecord | OptionRecord;
+
+/** 17 characters, `*` for any; or such a pattern with a range of the serial numbers at its end. */
+export type VinRecord =
+  | string
+  | { readonly pattern: string; readonly from: string; readonly to: string };
 
 export interface VehicleRecord {
   readonly id: string;
@@ -149,11 +176,17 @@ export interface VehicleRecord {
   readonly model: string;
   readonly variant?: string;
   readonly built?: readonly [string | null, string | null];
+  readonly vin?: readonly VinRecord[];
   readonly facts?: { readonly [fact: string]: string };
-  readonly layout: string;
+  /** Only a vehicle that is like another may leave it out. */
+  readonly layout?: string;
+  /** A vehicle whose layout, facts, evidence and fitted parts it has, but for its own. */
+  readonly like?: string | null;
+  /** The more exact vehicles that took its place. */
+  readonly replacedBy?: readonly string[];
   readonly evidence?: EvidenceRecord;
   /** Positions; `matings` names the adapters that the works fitted. */
-  readonly fitted: { readonly [position: string]: FittedRecord | FittedAdapters | undefined };
+  readonly fitted?: { readonly [position: string]: FittedRecord | FittedAdapters | undefined };
 }
 
 export interface FittedAdapters {
@@ -167,10 +200,23 @@ export interface RuleRecord {
   readonly when: unknown;
   readonly needs?: unknown;
   readonly excludes?: unknown;
+  readonly recommends?: RecommendsRecord;
+  readonly consumes?: ConsumesRecord;
   readonly note?: Text;
   readonly caution?: Text;
   readonly because: Text;
   readonly evidence?: EvidenceRecord;
+}
+
+export interface RecommendsRecord {
+  readonly position?: string;
+  readonly part?: string;
+  readonly quantity?: unknown;
+}
+
+export interface ConsumesRecord {
+  readonly part: string;
+  readonly quantity: unknown;
 }
 
 export interface StatementRecord {
@@ -189,18 +235,6 @@ export interface BandRecord {
   readonly refuse: string;
 }
 
-export interface OfferRecord {
-  readonly id: string;
-  readonly for: string;
-  readonly price: string;
-  readonly condition?: 'new' | 'rebuilt' | 'used';
-  readonly stock?: number;
-  readonly leadDays?: number;
-  readonly supplier?: string;
-  readonly sku?: string;
-  readonly pack?: string;
-}
-
 export interface CatalogueDocument {
   readonly catalogue: 1;
   readonly lang: string;
@@ -215,6 +249,9 @@ export interface CatalogueDocument {
   readonly vehicles?: readonly VehicleRecord[];
   readonly rules?: readonly RuleRecord[];
   readonly statements?: readonly StatementRecord[];
+  readonly lots?: readonly LotRecord[];
+  readonly works?: readonly WorkRecord[];
+  readonly rulesets?: readonly RulesetRecord[];
   readonly offers?: readonly OfferRecord[];
 }
 
@@ -228,6 +265,9 @@ export const ENTITY_LISTS = [
   'vehicles',
   'rules',
   'statements',
+  'lots',
+  'works',
+  'rulesets',
   'offers',
 ] as const;
 export type EntityList = (typeof ENTITY_LISTS)[number];

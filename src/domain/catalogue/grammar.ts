@@ -21,6 +21,12 @@ export const RESERVED_IDS: ReadonlySet<string> = new Set([
 /** ISO 639 language, with an ISO 3166 country where it matters. */
 export const LANGUAGE_PATTERN = /^[a-z]{2,3}(-[A-Z]{2})?$/;
 
+/**
+ * A vehicle identification number of 17 characters (ISO 3779), with `*` for those that may be
+ * any. I, O and Q are in none: they look like 1 and 0.
+ */
+export const VIN_PATTERN = /^[A-HJ-NPR-Z0-9*]{17}$/;
+
 /** Longest text for people, in code points. */
 export const LONGEST_TEXT = 2000;
 

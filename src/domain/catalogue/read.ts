@@ -206,6 +206,7 @@ function couldBe(shape: Shape, raw: unknown): boolean {
     case 'nullable':
       return raw === null || couldBe(shape.of, raw);
     case 'object':
+      return isObject(raw) && (shape.tag === undefined || Object.hasOwn(raw, shape.tag));
     case 'map':
       return isObject(raw);
     case 'list':

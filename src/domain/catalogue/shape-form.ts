@@ -26,7 +26,13 @@ export type Shape =
   | { readonly is: 'nullable'; readonly of: Shape }
   /** Told apart by what the value is: the first form that could be meant is the one that counts. */
   | { readonly is: 'either'; readonly of: readonly Shape[]; readonly says: string }
-  | { readonly is: 'object'; readonly fields: Fields; readonly rest?: Shape };
+  | {
+      readonly is: 'object';
+      readonly fields: Fields;
+      readonly rest?: Shape;
+      /** The field by which it is told apart from other objects that could stand there. */
+      readonly tag?: string;
+    };
 
 export interface Field {
   readonly shape: Shape;
@@ -78,4 +84,5 @@ export const map = (of: Shape): Shape => ({ is: 'map', of });
 export const nullable = (of: Shape): Shape => ({ is: 'nullable', of });
 export const need = (shape: Shape, says: string): Field => ({ shape, required: true, says });
 export const may = (shape: Shape, says: string): Field => ({ shape, says });
-export const object = (fields: Fields): Shape => ({ is: 'object', fields });
+export const object = (fields: Fields, tag?: string): Shape =>
+  tag === undefined ? { is: 'object', fields } : { is: 'object', fields, tag };

@@ -1,7 +1,8 @@
 /**
- * The shapes of what a catalogue records: parts, vehicles, rules, statements and offers.
+ * The shapes of what a catalogue records: parts, vehicles, rules and statements.
  */
 
+import { VIN_PATTERN } from './grammar.js';
 import {
   BOOLEAN,
   ID,
@@ -19,7 +20,7 @@ import {
 } from './shape-form.js';
 import { EVIDENCE } from './shape-vocabulary.js';
 
-const BUILT: Shape = list(nullable(MONTH), 2, 2);
+export const BUILT: Shape = list(nullable(MONTH), 2, 2);
 
 export const INTERFACE: Shape = {
   is: 'object',
@@ -52,17 +53,55 @@ export const PART: Shape = object({
   values: may(map(VALUE), 'its values'),
 });
 
+const PIECES: readonly Shape[] = [
+  nullable(ID),
+  object({
+    left: need(nullable(ID), 'the left piece, or null'),
+    right: need(nullable(ID), 'the right piece, or null'),
+  }),
+];
+
+const PIECES_SAY = 'a part, null for known to be empty, or {"left": …, "right": …}';
+
+const OPTION: Shape = {
+  is: 'object',
+  tag: 'by',
+  fields: { by: need(ID, 'the fact that tells what the works fitted') },
+  rest: { is: 'either', of: PIECES, says: PIECES_SAY },
+};
+
 const FITTED: Shape = {
   is: 'either',
+  of: [OPTION, ...PIECES],
+  says: `${PIECES_SAY}, or {"by": a fact, and what is fitted for each of its values}`,
+};
+
+const VIN: Shape = {
+  is: 'string',
+  max: 17,
+  pattern: VIN_PATTERN.source,
+  says: 'a pattern of 17 characters: digits, capitals but I, O and Q, and * for any',
+};
+
+const SERIAL: Shape = {
+  is: 'string',
+  max: 8,
+  pattern: '^[0-9]{1,8}$',
+  says: 'the last digits of a number, eight at most, such as "100000"',
+};
+
+const VINS: Shape = list({
+  is: 'either',
   of: [
-    nullable(ID),
+    VIN,
     object({
-      left: need(nullable(ID), 'the left piece, or null'),
-      right: need(nullable(ID), 'the right piece, or null'),
+      pattern: need(VIN, 'the other characters, with * for the digits of the range'),
+      from: need(SERIAL, 'the first serial number of the range'),
+      to: need(SERIAL, 'the last one, in as many digits'),
     }),
   ],
-  says: 'a part, null for known to be empty, or {"left": …, "right": …}',
-};
+  says: 'a pattern of 17 characters, or {"pattern": …, "from": …, "to": …}',
+});
 
 const FITTED_ADAPTERS: Shape = map({
   is: 'either',
@@ -76,17 +115,31 @@ export const VEHICLE: Shape = object({
   model: need(NAME, 'what they call it'),
   variant: may(NAME, 'which of several'),
   built: may(BUILT, 'first and last month, null for not known or still'),
+  vin: may(VINS, 'the identification numbers that it can have, by ISO 3779'),
   facts: may(map(ID), 'what tells it from others'),
-  layout: need(ID, 'the layout that it has'),
+  layout: may(ID, 'the layout that it has; only one that is like another may leave it out'),
+  like: may(nullable(ID), 'a vehicle that it is like, but for what is said here'),
+  replacedBy: may(list(ID), 'the more exact vehicles that took its place'),
   evidence: may(EVIDENCE, 'of what the works fitted; inherited where left out'),
-  fitted: need(
+  fitted: may(
     {
       is: 'object',
       fields: { matings: may(FITTED_ADAPTERS, 'adapters that the works fitted') },
       rest: FITTED,
     },
-    'what the works fitted; a position left out is not recorded',
+    'what the works fitted; a position left out is not recorded, or as on the one it is like',
   ),
+});
+
+const RECOMMENDS: Shape = object({
+  position: may(ID, 'a place that is worth filling'),
+  part: may(ID, 'a part that is worth having'),
+  quantity: may({ is: 'term' }, 'how much of the part'),
+});
+
+const CONSUMES: Shape = object({
+  part: need(ID, 'what is used up'),
+  quantity: need({ is: 'term' }, 'how much of it: pieces, volume, mass or length'),
 });
 
 export const RULE: Shape = object({
@@ -95,6 +148,8 @@ export const RULE: Shape = object({
   when: need({ is: 'condition' }, 'when it speaks'),
   needs: may({ is: 'condition' }, 'what must hold then'),
   excludes: may({ is: 'condition' }, 'what must not hold then'),
+  recommends: may(RECOMMENDS, 'what is worth having then'),
+  consumes: may(CONSUMES, 'what is used up then'),
   note: may(TEXT, 'said then'),
   caution: may(TEXT, 'warned of then'),
   because: need(TEXT, 'why, for customers'),
@@ -109,24 +164,4 @@ export const STATEMENT: Shape = object({
   with: may(map(ID), 'what is fitted beside it, by position'),
   verdict: need({ is: 'enum', of: ['fits', 'does-not-fit'] }, 'what is stated'),
   evidence: may(EVIDENCE, 'who states it; inherited where left out'),
-});
-
-export const OFFER: Shape = object({
-  id: need(ID, 'the name of the offer'),
-  for: need(ID, 'the part that is offered'),
-  price: need(
-    {
-      is: 'string',
-      max: 20,
-      pattern: '^[0-9]+(\\.[0-9]{1,4})?$',
-      says: 'an amount, such as "1850.00", never below zero',
-    },
-    'of one, in the currency of the catalogue',
-  ),
-  condition: may({ is: 'enum', of: ['new', 'rebuilt', 'used'] }, 'condition'),
-  stock: may({ is: 'integer', min: 0, max: 1_000_000_000 }, 'pieces at hand'),
-  leadDays: may({ is: 'integer', min: 0, max: 10_000 }, 'days until it is there'),
-  supplier: may(NAME, 'who offers it'),
-  sku: may({ is: 'string', max: 100 }, "the shop's own key"),
-  pack: may({ is: 'string', max: 64 }, 'what one price buys, such as "1" or "1 l"'),
 });

@@ -15,7 +15,8 @@ import {
   object,
   type Shape,
 } from './shape-form.js';
-import { OFFER, PART, RULE, STATEMENT, VEHICLE } from './shape-records.js';
+import { PART, RULE, STATEMENT, VEHICLE } from './shape-records.js';
+import { LOT, OFFER, RULESET, WORK } from './shape-trade.js';
 import { DEFAULT_EVIDENCE, FACT, KIND, LAYOUT, ROLE } from './shape-vocabulary.js';
 
 export type { Field, Fields, Shape } from './shape-form.js';
@@ -38,6 +39,9 @@ export const ENTITY_SHAPES = {
   vehicles: VEHICLE,
   rules: RULE,
   statements: STATEMENT,
+  lots: LOT,
+  works: WORK,
+  rulesets: RULESET,
   offers: OFFER,
 } as const satisfies Readonly<Record<string, Shape>>;
 
@@ -63,5 +67,8 @@ export const DOCUMENT_FIELDS: Fields = {
   vehicles: may(list(VEHICLE), 'identified builds'),
   rules: may(list(RULE), 'facts that no face shows'),
   statements: may(list(STATEMENT), 'what a maker or a shop asserts'),
+  lots: may(list(LOT), 'what is bought whole, at one price'),
+  works: may(list(WORK), 'what makes one part another'),
+  rulesets: may(list(RULESET), 'what an authority or a rule book demands'),
   offers: may(list(OFFER), 'prices, kept apart from the facts'),
 };

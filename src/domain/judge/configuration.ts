@@ -11,6 +11,7 @@ import type {
   Part,
   Position,
   Vehicle,
+  WorksOption,
 } from '../catalogue/catalogue.js';
 import type { Use } from '../check/coupling.js';
 import type { Hand } from '../check/reading.js';
@@ -77,10 +78,20 @@ function seatsOf(fitted: FittedHere | undefined, position: Position): Seats {
     const seat: Seat = { occupant: AS_FOUND, origin };
     return position.isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
   }
-  if (!fitted.hands) return { hands: false, seat: { occupant: fitted.occupant, origin } };
-  const left: Seat = { occupant: fitted.left, origin };
-  const right: Seat = { occupant: fitted.right, origin };
-  return { hands: true, left, right };
+  const seat = (occupant: Occupant | WorksOption): Seat => ({
+    occupant: settled(occupant),
+    origin,
+  });
+  if (!fitted.hands) return { hands: false, seat: seat(fitted.occupant) };
+  return { hands: true, left: seat(fitted.left), right: seat(fitted.right) };
+}
+
+/**
+ * What stands there as far as it is judged: of a works option whose fact is not known, nothing is,
+ * so it is as found. That its values are few, and what follows for all of them, is not looked at.
+ */
+function settled(occupant: Occupant | WorksOption): Occupant {
+  return occupant.is === 'option' ? AS_FOUND : occupant;
 }
 
 /** Lays seats and adapters over an arrangement. The same again changes nothing, nor its origin. */

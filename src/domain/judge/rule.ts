@@ -14,7 +14,14 @@ import { standingOf, stateOf } from './standing.js';
 
 export function judgeRules(configuration: Configuration, setting: Setting): RuleConstraint[] {
   const rules = configuration.catalogue.rules.get(configuration.layout.id) ?? [];
-  return rules.flatMap((rule) => judgeRule(rule, configuration, setting) ?? []);
+  return rules.flatMap((rule) => {
+    return isSpoken(rule) ? (judgeRule(rule, configuration, setting) ?? []) : [];
+  });
+}
+
+/** A rule that only recommends something or uses something up has nothing to judge. */
+function isSpoken({ needs, excludes, note, caution }: Rule): boolean {
+  return [needs, excludes, note, caution].some((effect) => effect !== null);
 }
 
 /** Like a check, a rule that reads a handed place is judged for each hand; the worse counts. */

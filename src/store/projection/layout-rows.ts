@@ -5,6 +5,7 @@
 import { canonicalJson } from '../../domain/catalogue/canonical.js';
 import type { Layout, Mating, Position } from '../../domain/catalogue/catalogue.js';
 import type { LayoutRecord } from '../../domain/catalogue/document.js';
+import { exactText, type Rational } from '../../domain/quantity/rational.js';
 import { OWNED } from '../entity-tables.js';
 import { layouts } from '../tables/layouts.js';
 import { type EntityRows, entityRows, ownedRows } from './entity-rows.js';
@@ -46,7 +47,13 @@ function positionRow(position: Position, ordinal: number, projection: Projection
     handed: position.isHanded,
     optional: position.isOptional,
     behind: canonicalJson(position.behind),
+    labourHours: hours(position.labour),
+    accessHours: hours(position.access),
   };
+}
+
+function hours(time: Rational | null): string | null {
+  return time === null ? null : exactText(time);
 }
 
 function matingRow(mating: Mating, ordinal: number) {

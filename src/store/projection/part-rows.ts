@@ -4,13 +4,13 @@
  */
 
 import { canonicalJson } from '../../domain/catalogue/canonical.js';
-import type { Face, Part, Values } from '../../domain/catalogue/catalogue.js';
+import type { Face, Part } from '../../domain/catalogue/catalogue.js';
 import type { PartRecord } from '../../domain/catalogue/document.js';
 import { OWNED } from '../entity-tables.js';
 import { parts } from '../tables/parts.js';
 import { type EntityRows, entityRows, ownedRows } from './entity-rows.js';
 import { found, type Projection } from './projection.js';
-import { valueRows } from './value-rows.js';
+import { ownValueRows, valueRows } from './value-rows.js';
 
 export function partRows(record: PartRecord, projection: Projection): EntityRows {
   const part = found(projection.catalogue.parts, record.id);
@@ -62,11 +62,5 @@ function parameterRows(part: Part) {
         valueRows(value).map((row) => ({ interface: face.name, alternative, parameter, ...row })),
       ),
     ),
-  );
-}
-
-function ownValueRows(values: Values) {
-  return [...values].flatMap(([id, value]) =>
-    valueRows(value).map((row) => ({ value: id, ...row })),
   );
 }

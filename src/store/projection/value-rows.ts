@@ -2,7 +2,7 @@
  * A compiled value as cells: one row, or one for each item of a list or set.
  */
 
-import type { ListItem, Value, ValueSpec } from '../../domain/catalogue/catalogue.js';
+import type { ListItem, Value, ValueSpec, Values } from '../../domain/catalogue/catalogue.js';
 import type { Interval } from '../../domain/quantity/interval.js';
 import { exactText, type Rational } from '../../domain/quantity/rational.js';
 import { baseSymbol } from '../../domain/quantity/unit.js';
@@ -31,6 +31,13 @@ export function valueRows(value: Value): ValueRow[] {
     const unit = item.interval === null ? '' : baseSymbol(value.spec.dimension);
     return { item: index, text, form, code, ...ends, unit, basis: evidence.basis, tool };
   });
+}
+
+/** Values by name, such as those of a part. */
+export function ownValueRows(values: Values) {
+  return [...values].flatMap(([id, value]) =>
+    valueRows(value).map((row) => ({ value: id, ...row })),
+  );
 }
 
 function itemsOf(value: Value): readonly ListItem[] {

@@ -3,7 +3,7 @@
  */
 
 import { canonicalJson } from '../../domain/catalogue/canonical.js';
-import type { Occupant, Vehicle } from '../../domain/catalogue/catalogue.js';
+import type { Occupant, Vehicle, WorksOption } from '../../domain/catalogue/catalogue.js';
 import type {
   RuleRecord,
   StatementRecord,
@@ -18,6 +18,7 @@ export function vehicleRows(record: VehicleRecord, projection: Projection): Enti
   const vehicle = found(projection.catalogue.vehicles, record.id);
   const { make, model, variant, layout, evidence } = vehicle;
   const [builtFrom, builtUntil] = vehicle.built;
+  const { like, replacedBy } = vehicle;
   const columns = {
     make,
     model,
@@ -26,6 +27,8 @@ export function vehicleRows(record: VehicleRecord, projection: Projection): Enti
     builtUntil,
     layout: layout.id,
     basis: evidence.basis,
+    like,
+    replacedBy: replacedBy.length === 0 ? null : canonicalJson(replacedBy),
   };
   const facts = [...vehicle.facts].map(([fact, value]) => ({ fact, value }));
   const adapters = [...vehicle.adapters].flatMap(([mating, parts]) =>
@@ -33,25 +36,52 @@ export function vehicleRows(record: VehicleRecord, projection: Projection): Enti
   );
   return entityRows(vehicles, record, columns, [
     ownedRows(OWNED.vehicleFacts, facts),
+    ownedRows(OWNED.vehicleVins, vinRows(record)),
     ownedRows(OWNED.fittedParts, fittedRows(vehicle)),
+    ownedRows(OWNED.fittedOptions, optionRows(vehicle)),
     ownedRows(OWNED.fittedAdapters, adapters),
   ]);
 }
 
+function vinRows({ vin = [] }: VehicleRecord) {
+  return vin.map((one, ordinal) => {
+    if (typeof one === 'string') return { ordinal, pattern: one, serialFrom: null, serialTo: null };
+    return { ordinal, pattern: one.pattern, serialFrom: one.from, serialTo: one.to };
+  });
+}
+
+interface Seat {
+  readonly position: string;
+  readonly hand: 'none' | 'left' | 'right';
+  readonly occupant: Occupant | WorksOption;
+}
+
+function seatsOf(vehicle: Vehicle): Seat[] {
+  return [...vehicle.fitted].flatMap(([position, here]): Seat[] => {
+    if (!here.hands) return [{ position, hand: 'none', occupant: here.occupant }];
+    const { left, right } = here;
+    return [
+      { position, hand: 'left', occupant: left },
+      { position, hand: 'right', occupant: right },
+    ];
+  });
+}
+
+const partOf = (occupant: Occupant) => (occupant.is === 'part' ? occupant.part : null);
+
 /** What is not recorded has no row. */
 function fittedRows(vehicle: Vehicle) {
-  return [...vehicle.fitted].flatMap(([position, here]) => {
-    const occupants: readonly (readonly ['none' | 'left' | 'right', Occupant])[] = here.hands
-      ? [
-          ['left', here.left],
-          ['right', here.right],
-        ]
-      : [['none', here.occupant]];
-    return occupants
-      .filter(([, occupant]) => occupant.is !== 'as-found')
-      .map(([hand, occupant]) => {
-        return { position, hand, part: occupant.is === 'part' ? occupant.part : null };
-      });
+  return seatsOf(vehicle).flatMap(({ position, hand, occupant }) => {
+    if (occupant.is === 'as-found' || occupant.is === 'option') return [];
+    return [{ position, hand, part: partOf(occupant) }];
+  });
+}
+
+function optionRows(vehicle: Vehicle) {
+  return seatsOf(vehicle).flatMap(({ position, hand, occupant }) => {
+    if (occupant.is !== 'option') return [];
+    const { fact, by } = occupant;
+    return [...by].map(([value, one]) => ({ position, hand, fact, value, part: partOf(one) }));
   });
 }
 
@@ -66,6 +96,8 @@ export function ruleRows(record: RuleRecord, projection: Projection): EntityRows
     caution: projection.textOrNull(record.caution),
     because: projection.text(record.because),
     basis: projection.basis(record.evidence),
+    recommends: json(record.recommends),
+    consumes: json(record.consumes),
   });
 }
 

@@ -78,8 +78,8 @@ export const offers = sqliteTable(
   'offers',
   {
     id: text().primaryKey(),
-    /** The part that is offered; it need not be in the newest edition any more. */
-    part: text().notNull(),
+    /** The part, lot or work that is offered; it need not be in the newest edition any more. */
+    for: text().notNull(),
     /** Exact decimal, in the currency of the catalogue. */
     price: text().notNull(),
     condition: text(),

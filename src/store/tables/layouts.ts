@@ -30,6 +30,9 @@ export const positions = sqliteTable(
     optional: integer({ mode: 'boolean' }).notNull(),
     /** JSON list of the positions that must come out first. */
     behind: text().notNull(),
+    /** Exact, for each piece; null where it is not recorded. */
+    labourHours: text('labour_hours'),
+    accessHours: text('access_hours'),
   },
   (table) => [
     primaryKey({ columns: [table.layout, table.fromEdition, table.position] }),

@@ -27,6 +27,10 @@ export const vehicles = sqliteTable(
     builtUntil: text('built_until'),
     layout: text().notNull(),
     basis: text().notNull(),
+    /** The vehicle whose layout, facts and fitted parts it has, but for its own. */
+    like: text(),
+    /** JSON list of the more exact vehicles that took its place. */
+    replacedBy: text('replaced_by'),
   },
   (table) => [
     primaryKey({ columns: [table.id, table.fromEdition] }),
@@ -53,7 +57,33 @@ export const vehicleFacts = sqliteTable(
   ],
 );
 
-/** A position without a row is not recorded; a row without a part is known to be empty. */
+/** Identification numbers that it can have: patterns of 17 characters, `*` for any. */
+export const vehicleVins = sqliteTable(
+  'vehicle_vins',
+  {
+    vehicle: text().notNull(),
+    ...ownedSpan(),
+    ordinal: integer().notNull(),
+    pattern: text().notNull(),
+    /** First and last serial number, as many digits each; null where the pattern says all. */
+    serialFrom: text('serial_from'),
+    serialTo: text('serial_to'),
+  },
+  (table) => [
+    primaryKey({ columns: [table.vehicle, table.fromEdition, table.ordinal] }),
+    foreignKey({
+      columns: [table.vehicle, table.fromEdition],
+      foreignColumns: [vehicles.id, vehicles.fromEdition],
+    }),
+    spanCheck('vehicle_vins', table),
+    check('vehicle_vins_pattern', sql`length(${table.pattern}) = 17`),
+  ],
+);
+
+/**
+ * A position without a row here or among the options is not recorded; a row without a part is
+ * known to be empty.
+ */
 export const fittedParts = sqliteTable(
   'fitted_parts',
   {
@@ -73,6 +103,34 @@ export const fittedParts = sqliteTable(
     spanCheck('fitted_parts', table),
     check('fitted_parts_hand', sql`${table.hand} IN ('none', 'left', 'right')`),
     index('fitted_parts_part').on(table.part),
+  ],
+);
+
+/** What the works fitted where a fact has a value, and nobody knows which it has. */
+export const fittedOptions = sqliteTable(
+  'fitted_options',
+  {
+    vehicle: text().notNull(),
+    ...ownedSpan(),
+    position: text().notNull(),
+    /** `none` where the position has no left and right. */
+    hand: text({ enum: ['none', 'left', 'right'] }).notNull(),
+    fact: text().notNull(),
+    value: text().notNull(),
+    /** Null where it is known to be empty then. */
+    part: text(),
+  },
+  (table) => [
+    primaryKey({
+      columns: [table.vehicle, table.fromEdition, table.position, table.hand, table.value],
+    }),
+    foreignKey({
+      columns: [table.vehicle, table.fromEdition],
+      foreignColumns: [vehicles.id, vehicles.fromEdition],
+    }),
+    spanCheck('fitted_options', table),
+    check('fitted_options_hand', sql`${table.hand} IN ('none', 'left', 'right')`),
+    index('fitted_options_part').on(table.part),
   ],
 );
 
@@ -110,6 +168,9 @@ export const rules = sqliteTable(
     caution: text(),
     because: text().notNull(),
     basis: text().notNull(),
+    /** As they are written, JSON objects. */
+    recommends: text(),
+    consumes: text(),
   },
   (table) => [
     primaryKey({ columns: [table.id, table.fromEdition] }),

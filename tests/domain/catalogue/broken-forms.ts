@@ -241,6 +241,62 @@ export const BROKEN_FORMS: Readonly<Record<string, Changes>> = {
     '/vehicles/0/facts/axle-tag': 5,
     '/vehicles/0/facts/Axle tag': 'long',
   },
+  'options of no fact, and of what is no value': {
+    '/vehicles/1/fitted/gearbox': { by: 'Shift', rod: 'gb5-a' },
+    '/vehicles/1/fitted/linkage': {
+      by: 'shift',
+      Rod: 'link-rod',
+      cable: 5,
+      column: { left: null },
+    },
+    '/vehicles/1/fitted/half-shaft/by': 5,
+  },
+  'identification numbers of a wrong form': {
+    '/vehicles/1/vin': [
+      'XKR*',
+      'XKO**************',
+      'xqr**************',
+      17,
+      { pattern: 'XKI**************', from: '1', to: '9' },
+      { pattern: 'XKR**************', from: 100000, to: '1499999999' },
+    ],
+  },
+  'vehicles that are like or replaced by what is no id': {
+    '/vehicles/1/like': 'Tarn 2',
+    '/vehicles/2/replacedBy': ['Tarn 2', 'tarn-2'],
+  },
+  'times of a position that are no values': {
+    '/layouts/0/positions/2/labour': 1.5,
+    '/layouts/0/positions/2/access': ['4 h'],
+  },
+  'effects that are no objects, or lack what they are of': {
+    '/rules/1/recommends': 'linkage',
+    '/rules/2/recommends': { position: 5 },
+    '/rules/2/consumes': { quantity: '1 l' },
+  },
+  'effects that lack a quantity, or have another field': {
+    '/rules/2/consumes': { part: 'stub' },
+    '/rules/2/recommends/much': '1',
+  },
+  'a lot of nothing, and of what is nothing': {
+    '/lots/0/contains': [],
+    '/lots/1': { id: 'lot-2', contains: ['hs-l', { part: 'hs-l', quantity: 1.5 }, {}] },
+    '/lots/2': { id: 'lot-3', contains: [{ vehicle: 'tarn-2' }, { part: 'hs-l', position: 'x' }] },
+  },
+  'a work without anything': { '/works/0': {} },
+  'a work of wrong forms': {
+    '/works/0/name': '',
+    '/works/0/gives': { interfaces: { rear: 5 }, values: [], faces: {} },
+    '/works/0/voids': 'torque',
+    '/works/0/signOff': 'boss',
+    '/works/0/reversible': 'no',
+  },
+  'a ruleset without anything': { '/rulesets/0': {} },
+  'a ruleset of wrong forms': {
+    '/rulesets/0/valid': ['2007', null],
+    '/rulesets/0/cite': '',
+    '/rulesets/0/demands': { keep: ['Engine'], checks: {} },
+  },
   'a rule without a reason or a condition': { '/rules/0/when': GONE, '/rules/0/because': GONE },
   'a rule of no layout': { '/rules/0/layouts': [], '/rules/1/layouts': 'all' },
   'a rule with an empty note, which is an effect even so': { '/rules/1/note': '' },

@@ -207,6 +207,12 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/layouts/0/positions/5/behind': ['prop-shft', 'final-drive'],
   },
   'positions behind one another': { '/layouts/0/positions/4/behind/0': 'final-drive' },
+  'times that are none': {
+    '/layouts/0/positions/1/labour': 'six hours',
+    '/layouts/0/positions/2/labour': '-6 h',
+    '/layouts/0/positions/2/access': '6 mm',
+    '/layouts/0/positions/3/access': 6,
+  },
   'ends of a mating that are none': {
     '/layouts/0/matings/2/between': ['gearbox', 'prop-shaft.front.x'],
     '/layouts/0/matings/3/between/0': 'prop-shaft.Rear',
@@ -391,6 +397,70 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
       },
     },
   },
+  'a vehicle without a layout, like none': {
+    '/vehicles/0/layout': GONE,
+    '/vehicles/0/fitted': GONE,
+    '/vehicles/0/like': null,
+  },
+  'a vehicle that is like none that there is, and took the place of such': {
+    '/vehicles/1/like': 'tarn-3',
+    '/vehicles/1/replacedBy': ['tarn-2x'],
+    '/vehicles/1/layout': GONE,
+    '/vehicles/1/facts': { 'axle-tg': 'short' },
+    '/vehicles/1/fitted/engine': 'engin-2',
+  },
+  'vehicles that are like one another': { '/vehicles/0/like': 'tarn-2-any' },
+  'a vehicle that is like itself, and took its own place': {
+    '/vehicles/0/like': 'tarn-2',
+    '/vehicles/0/replacedBy': ['tarn-2'],
+  },
+  "vehicles that took one another's place": {
+    '/vehicles/0/replacedBy': ['tarn-2-any'],
+    '/vehicles/1/replacedBy': ['tarn-2'],
+  },
+  'a vehicle of another layout than that which it is like': {
+    '/layouts/1': {
+      id: 'short',
+      positions: [
+        { id: 'engine', name: 'Engine', roles: ['engine'] },
+        { id: 'gearbox', name: 'Gearbox', roles: ['gearbox'] },
+      ],
+    },
+    '/vehicles/1/layout': 'short',
+    '/vehicles/1/fitted': { gearbox: 'gb5-a' },
+  },
+  'options of facts and values that there are not, and of no value': {
+    '/vehicles/1/fitted/gearbox': { by: 'shft', rod: 'gb5-a', cable: 'gb6-lat' },
+    '/vehicles/1/fitted/linkage': { by: 'shift', rodd: 'link-rod', cable: null },
+    '/vehicles/1/fitted/half-shaft': { by: 'axle-tag' },
+  },
+  'options that cannot stand there': {
+    '/vehicles/1/fitted/gearbox': {
+      by: 'shift',
+      rod: 'link-rod',
+      cable: { left: 'gb6-late', right: 'gb6-late' },
+    },
+    '/vehicles/1/fitted/half-shaft': { by: 'axle-tag', short: { left: 'hs-r', right: 'hs-l' } },
+  },
+  'a part that spans what another value of the fact fills': {
+    '/parts/0/spans': ['gearbox', 'linkage'],
+    '/vehicles/0/fitted/linkage': 'gb5-a',
+    '/layouts/0/positions/3/roles/1': 'gearbox',
+  },
+  'a part that spans, one place of which is inherited': {
+    '/parts/5/spans': ['final-drive', 'prop-shaft'],
+    '/parts/5/roles/1': 'prop-shaft',
+    '/vehicles/0/fitted/prop-shaft': 'fd-39',
+    '/vehicles/2/fitted': { 'prop-shaft': 'prop-5' },
+  },
+  'identification numbers that are none, of one vehicle, and ranges that are none': {
+    '/vehicles/0/vin': [
+      'XKR45678901234567',
+      { pattern: 'XKR**************', from: '100000', to: '99999' },
+      { pattern: 'XKR**************', from: '200000', to: '149999' },
+      { pattern: 'XKR************12', from: '100000', to: '149999' },
+    ],
+  },
   'a rule without an effect, of a layout that there is not': {
     '/rules/0/layouts/0': 'lung-awd',
     '/rules/0/when': { changed: 'gearbox' },
@@ -413,6 +483,20 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/rules/0/note': 'Mind the linkage.',
     '/rules/0/needs': GONE,
   },
+  'effects that name what there is not, and amounts of it': {
+    '/rules/2/recommends': { position: 'linkge', part: 'link-rd', quantity: 'gearbox.coupling' },
+    '/rules/2/consumes': { part: 'stubb', quantity: 'gearbox.torque' },
+  },
+  'effects that say nothing, too little, or less than nothing': {
+    '/rules/0/recommends': {},
+    '/rules/1/recommends': { position: 'linkage', quantity: '2' },
+    '/rules/2/consumes/quantity': '0 l',
+    '/rules/2/recommends/quantity': 'gearbox.gears',
+  },
+  'a rule that only one of two layouts can use up': {
+    '/layouts/1': { id: 'short', positions: [{ id: 'engine', name: 'Engine', roles: ['engine'] }] },
+    '/rules/2/layouts': ['long-awd', 'short'],
+  },
   'a statement about nothing': {
     '/statements/0/part': 'gb6-lat',
     '/statements/0/vehicles/1': 'tarn-3',
@@ -422,6 +506,65 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
   'a statement about parts that cannot stand there': {
     '/statements/0/position': 'engine',
     '/statements/0/with/prop-shaft': 'gb5-a',
+  },
+  'a lot of what there is not': {
+    '/lots/0/contains': [
+      { part: 'hs-x' },
+      { part: 'stub', quantity: '1.5' },
+      { part: 'stub', quantity: '2 h' },
+      { part: 'stub', quantity: 'some' },
+      { part: 'stub', quantity: 0 },
+      { vehicle: 'tarn-3', position: 'gearbox' },
+      { vehicle: 'tarn-2', position: 'gearbx' },
+      { vehicle: 'tarn-2', position: 'gearbox' },
+      { vehicle: 'tarn-2', position: 'gearbox' },
+    ],
+  },
+  'a work on what there is not': {
+    '/works/0/on': {
+      all: [
+        { 'one-of': ['rle', ['gearbox']] },
+        { 'at-least': ['lenght', '1 mm'] },
+        { 'at-least': ['rear.pdc', '1 mm'] },
+        { 'at-least': ['reer.pcd', '1 mm'] },
+        { 'at-least': ['gearbox.rear.pcd', '1 mm'] },
+        { changed: 'gearbox' },
+        { 'at-least': ['torque', '1 mm'] },
+      ],
+    },
+  },
+  'a work that gives what there is not, and voids what is no rating': {
+    '/works/0/gives': {
+      interfaces: { rear: { holez: 6, pcd: '86 kg' }, reer: { pcd: '86 mm' } },
+      values: { lenght: '600 mm', 'first-gear': '40/11', torque: '200 N.m' },
+    },
+    '/works/0/voids': ['coupling', 'torqe', 'torque'],
+    '/works/0/labour': '-2 h',
+  },
+  'a work that gives nothing': { '/works/0/gives': { interfaces: { rear: {} } } },
+  'a ruleset that demands nothing, of months in the wrong order': {
+    '/rulesets/0/valid': ['2007-01', '2006-12'],
+    '/rulesets/0/demands': { keep: [] },
+  },
+  'a ruleset that no layout understands, and two checks of one name': {
+    '/rulesets/0/demands': {
+      keep: ['engin', 'gearbox'],
+      checks: [
+        { 'at-most': ['gearbox.gear-count', 6] },
+        { 'at-most': ['gearbox.gear-count', 5] },
+        { 'at-most': ['gearbox.gear-cont', 6] },
+      ],
+    },
+  },
+  'a part, a lot and a work of one name': {
+    '/lots/0/id': 'gb5-a',
+    '/works/0/id': 'gb5-a',
+  },
+  'offers of packs that are none': {
+    '/offers/0/pack': 'a box',
+    '/offers/1': { id: 'offer-2', for: 'shaft-set', price: '1.00', pack: '1.5' },
+    '/offers/2': { id: 'offer-3', for: 're-drill', price: '0', pack: '2 h' },
+    '/offers/3': { id: 'offer-4', for: 're-dril', price: '0' },
   },
   'an offer of what there is not, and twice': {
     '/offers/0/for': 'gb6-lat',

@@ -7,7 +7,7 @@ import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonicalDocument, canonicalJson } from '../../../src/domain/catalogue/canonical.js';
-import type { CatalogueDocument } from '../../../src/domain/catalogue/document.js';
+import { type CatalogueDocument, ENTITY_LISTS } from '../../../src/domain/catalogue/document.js';
 import { changed, from, GONE, saidOf, sampleDocument } from './sample-document.js';
 
 const NUMBERED = '{"10":3,"9":4,"B":2,"a":1}';
@@ -47,7 +47,7 @@ describe('one content', () => {
     );
   });
 
-  it.each(['facts', 'kinds', 'roles', 'parts', 'layouts', 'vehicles', 'rules', 'statements'])(
+  it.each(ENTITY_LISTS.filter((list) => list !== 'offers'))(
     'has one text, whatever the order of its %s',
     (list) => {
       const items = from(`/${list}`) as unknown[];
@@ -72,7 +72,10 @@ describe('one content', () => {
     expect({ ...again, offers: from('/offers') }).toEqual({
       ...sampleDocument(),
       ...Object.fromEntries(
-        ['kinds', 'roles', 'parts', 'rules'].map((list) => [list, sortedById(from(`/${list}`))]),
+        ['facts', 'kinds', 'roles', 'parts', 'vehicles', 'rules'].map((list) => [
+          list,
+          sortedById(from(`/${list}`)),
+        ]),
       ),
     });
   });
@@ -89,6 +92,9 @@ describe('another content', () => {
     ['a text that only looks alike', { '/parts/0/maker': 'Orrin\u00a0Works' }],
     ['a list whose order means something', { '/parts/0/values/gears': ['45/19', '40/11'] }],
     ['the places of a layout in another order', reversed('/layouts/0/positions')],
+    ['what is in a lot in another order', reversed('/lots/0/contains')],
+    ['what a vehicle is like', { '/vehicles/2/like': 'tarn-2' }],
+    ['a time in another unit, which is another text', { '/works/0/labour': '120 min' }],
     ['a default that is written out', { '/parts/1/interfaces/input/optional': false }],
     ['the evidence of everything', { '/evidence/basis': 'measured' }],
   ])('%s', (_, changes) => {

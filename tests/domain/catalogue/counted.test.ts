@@ -74,7 +74,7 @@ describe('names that nothing has', () => {
     const faults = said(3000);
     expect(faults).toHaveLength(3000);
     expect(faults.filter(({ text }) => text.includes('Did you mean'))).toHaveLength(1000);
-    expect(faults[0]?.text).toBe('There is no part "gb5-0". Did you mean \'gb5-a\'?');
-    expect(faults.at(-1)?.text).toBe('There is no part "gb5-2999".');
+    expect(faults[0]?.text).toBe('There is no part, lot or work "gb5-0". Did you mean \'gb5-a\'?');
+    expect(faults.at(-1)?.text).toBe('There is no part, lot or work "gb5-2999".');
   });
 });

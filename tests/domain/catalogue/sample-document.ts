@@ -17,7 +17,7 @@ export const LAYOUT = {
   positions: [
     { id: 'body', name: 'Body', roles: ['body'] },
     { id: 'engine', name: 'Engine', roles: ['engine'] },
-    { id: 'gearbox', name: 'Gearbox', roles: ['gearbox'] },
+    { id: 'gearbox', name: 'Gearbox', roles: ['gearbox'], labour: '6 h', access: '240 min' },
     { id: 'linkage', name: 'Linkage', roles: ['linkage'], optional: true },
     { id: 'prop-shaft', name: 'Prop shaft', roles: ['prop-shaft'], behind: [] },
     {
@@ -82,6 +82,15 @@ const SAMPLE = {
         { id: 'long', name: 'L' },
       ],
       how: 'Read the tag under the lower bolt of the cover.',
+    },
+    {
+      id: 'shift',
+      name: 'Shift',
+      values: [
+        { id: 'rod', name: 'By rod' },
+        { id: 'cable', name: 'By cable' },
+        { id: 'column', name: 'At the column' },
+      ],
     },
   ],
   kinds: [
@@ -307,6 +316,28 @@ const SAMPLE = {
         matings: { 'gearbox-prop': ['stub'] },
       },
     },
+    {
+      id: 'tarn-2-plain',
+      make: 'Orrin',
+      model: 'Tarn',
+      vin: ['XKR**************', { pattern: 'XKS**************', from: '100000', to: '149999' }],
+      facts: { 'axle-tag': 'short' },
+      layout: 'long-awd',
+      like: 'tarn-2',
+      fitted: {
+        gearbox: { by: 'shift', rod: 'gb5-a', cable: 'gb6-late' },
+        linkage: { by: 'shift', rod: 'link-rod', cable: null },
+        'half-shaft': { by: 'axle-tag', short: { left: 'hs-l', right: 'hs-r' } },
+        matings: { 'prop-final': 'stub' },
+      },
+    },
+    {
+      id: 'tarn-2-any',
+      make: 'Orrin',
+      model: 'Tarn',
+      like: 'tarn-2-plain',
+      replacedBy: ['tarn-2', 'tarn-2-plain'],
+    },
   ],
   rules: [
     {
@@ -329,6 +360,13 @@ const SAMPLE = {
       note: 'Drain the oil first.',
       because: 'It runs out of the open flange.',
     },
+    {
+      id: 'oil',
+      when: { opened: 'gearbox' },
+      recommends: { position: 'linkage', part: 'link-rod', quantity: '1' },
+      consumes: { part: 'stub', quantity: 'gearbox.oil-fill' },
+      because: 'It is drained.',
+    },
   ],
   statements: [
     {
@@ -339,6 +377,40 @@ const SAMPLE = {
       with: { 'prop-shaft': 'prop-5' },
       verdict: 'fits',
       evidence: { basis: 'maker', source: 'list 2026-02' },
+    },
+  ],
+  lots: [
+    {
+      id: 'shaft-set',
+      contains: [
+        { part: 'hs-l' },
+        { part: 'stub', quantity: 2 },
+        { vehicle: 'tarn-2', position: 'prop-shaft' },
+      ],
+    },
+  ],
+  works: [
+    {
+      id: 're-drill',
+      name: { en: 'Re-drilled', de: 'Neu gebohrt' },
+      on: { all: [{ 'one-of': ['role', ['gearbox']] }, { 'at-least': ['rear.pcd', '70 mm'] }] },
+      gives: {
+        interfaces: { rear: { holes: 6, pcd: '86 mm' } },
+        values: { length: { is: '600 ±1 mm', evidence: { basis: 'measured' } } },
+      },
+      voids: ['torque'],
+      labour: '2 h',
+      signOff: 'engineer',
+      reversible: false,
+    },
+  ],
+  rulesets: [
+    {
+      id: 'class-a',
+      name: 'Class A',
+      valid: ['2007-01', null],
+      cite: 'Rule book of the Tarn cup, 4.2',
+      demands: { keep: ['engine'], checks: [{ 'at-most': ['gearbox.gear-count', 6] }] },
     },
   ],
   offers: [

@@ -1,19 +1,19 @@
 /**
- * A straight-sided spline: a shaft with parallel keys in a hub with parallel grooves.
+ * A straight-sided spline: a shaft with parallel splines in a hub with parallel grooves.
  *
- * Standard: ISO 14 (identical in BS 5686 and IS 2327), which names a spline by keys x inner x
+ * Standard: ISO 14 (identical in BS 5686 and IS 2327), which names a shaft by splines x inner x
  * outer diameter, "6 x 23 x 26", and centres it on the inner diameter. Sizes decide, not the
  * name: a light shaft of 6 x 23 x 26 goes into a medium hub of 6 x 23 x 28, but 6 x 26 x 30, with
- * the same six keys of 6 mm, turns freely around it. Both diameters and the width are those of
- * the keys on the shaft and of the grooves in the hub.
+ * the same six splines of 6 mm, turns freely around it. Both diameters and the width are those of
+ * the splines on the shaft and of the grooves in the hub.
  *
  * Something must centre: a diameter or, in older forms of makers, the flanks alone, which is a
  * caution. The limits are the loosest fits of ISO 14 (read in a secondary table) at its largest
- * size, computed by ISO 286: 112 H7/f7 leaves 0.106 mm on the diameter, a key of 18 H11/d10
- * leaves 0.230 mm on the width. That keys must reach at least 1 mm past the bore of the hub,
+ * size, computed by ISO 286: 112 H7/f7 leaves 0.106 mm on the diameter, a width of 18 H11/d10
+ * leaves 0.230 mm on the width. That splines must reach at least 1 mm past the bore of the hub,
  * measured over the diameter, is common practice, no source: the shallowest of ISO 14 reach 2.5.
  *
- * Left out: chamfers and fillets, symmetry of the keys, length and load.
+ * Left out: chamfers and fillets, symmetry of the splines, length and load.
  */
 
 import type { BuiltInKind } from './kind.js';
@@ -30,14 +30,14 @@ export const straightSpline: BuiltInKind = {
   standard: 'ISO 14',
   sides: ['shaft', 'hub'],
   sideNames: {
-    shaft: { en: 'the shaft with its keys', de: 'die Keilwelle' },
+    shaft: { en: 'the shaft with its splines', de: 'die Keilwelle' },
     hub: { en: 'the hub with its grooves', de: 'die Keilnabe' },
   },
   caution: 'driveline',
   parameters: {
-    keys: {
+    splines: {
       type: 'count',
-      name: { en: 'number of keys or grooves', de: 'Anzahl Keile oder Nuten' },
+      name: { en: 'number of splines or grooves', de: 'Anzahl Keile oder Nuten' },
       tool: 'count',
       usual: [6, 20],
     },
@@ -58,16 +58,16 @@ export const straightSpline: BuiltInKind = {
     width: {
       type: 'measured',
       unit: 'mm',
-      name: { en: 'width of the keys or grooves', de: 'Breite der Keile oder Nuten' },
+      name: { en: 'width of the splines or grooves', de: 'Breite der Keile oder Nuten' },
       tool: 'caliper',
       usual: ['3 mm', '12 mm'],
     },
   },
   checks: [
     {
-      equal: 'keys',
+      equal: 'splines',
       text: {
-        en: 'The hub must have as many grooves as the shaft has keys.',
+        en: 'The hub must have as many grooves as the shaft has splines.',
         de: 'Die Nabe muss so viele Nuten haben wie die Welle Keile.',
       },
     },
@@ -76,25 +76,25 @@ export const straightSpline: BuiltInKind = {
       'at-least': ['hub.inner-diameter', 'shaft.inner-diameter'],
       code: 'bore-too-small',
       text: {
-        en: 'The bore of the hub must go over the shaft between its keys.',
+        en: 'The bore of the hub must go over the shaft between its splines.',
         de: 'Die Bohrung der Nabe muss über die Welle zwischen den Keilen gehen.',
       },
     },
     {
       id: 'outer-diameter',
       'at-least': ['hub.outer-diameter', 'shaft.outer-diameter'],
-      code: 'keys-too-high',
+      code: 'splines-too-high',
       text: {
-        en: 'The grooves of the hub must be as deep as the keys of the shaft are high.',
+        en: 'The grooves of the hub must be as deep as the splines of the shaft are high.',
         de: 'Die Nuten der Nabe müssen so tief sein wie die Keile der Welle hoch.',
       },
     },
     {
       id: 'width',
       'at-least': ['hub.width', 'shaft.width'],
-      code: 'keys-too-wide',
+      code: 'splines-too-wide',
       text: {
-        en: 'The keys of the shaft must go into the grooves of the hub.',
+        en: 'The splines of the shaft must go into the grooves of the hub.',
         de: 'Die Keile der Welle müssen in die Nuten der Nabe gehen.',
       },
     },
@@ -104,7 +104,7 @@ export const straightSpline: BuiltInKind = {
       max: LOOSEST_FLANKS,
       code: 'loose-on-flanks',
       text: {
-        en: 'Keys with more than 0.23 mm of play knock at every change of load.',
+        en: 'Splines with more than 0.23 mm of play knock at every change of load.',
         de: 'Keile mit mehr als 0,23 mm Spiel schlagen bei jedem Lastwechsel.',
       },
     },
@@ -112,9 +112,9 @@ export const straightSpline: BuiltInKind = {
       id: 'reach',
       clearance: ['shaft.outer-diameter', 'hub.inner-diameter'],
       min: '1 mm',
-      code: 'keys-do-not-reach',
+      code: 'splines-do-not-reach',
       text: {
-        en: 'The keys must reach into the grooves, or the shaft turns in the hub.',
+        en: 'The splines must reach into the grooves, or the shaft turns in the hub.',
         de: 'Die Keile müssen in die Nuten reichen, sonst dreht die Welle in der Nabe leer.',
       },
     },
@@ -139,7 +139,7 @@ export const straightSpline: BuiltInKind = {
     },
   ],
   notChecked: [
-    { en: 'chamfers, fillets and symmetry of the keys', de: 'Fasen, Radien, Lage der Keile' },
+    { en: 'chamfers, fillets and symmetry of the splines', de: 'Fasen, Radien, Lage der Keile' },
     {
       en: 'whether the fit is to slide or to sit fast',
       de: 'ob die Passung gleiten oder fest sitzen soll',

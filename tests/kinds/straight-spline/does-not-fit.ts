@@ -9,20 +9,20 @@ const sizes = 'ISO 14:1982, sizes read in a secondary table';
 
 export const fixtures: readonly Fixture[] = [
   {
-    says: 'six keys in a hub of eight grooves',
-    faces: [shaft, { ...hub, keys: 8 }],
+    says: 'six splines in a hub of eight grooves',
+    faces: [shaft, { ...hub, splines: 8 }],
     outcome: 'fails',
-    checks: { ...held, 'equal-keys': 'fails not-equal' },
+    checks: { ...held, 'equal-splines': 'fails not-equal' },
   },
   {
-    says: '6 x 23 x 26 in 6 x 26 x 30: six keys of 6 mm both, and the shaft turns freely',
+    says: '6 x 23 x 26 in 6 x 26 x 30: six splines of 6 mm both, and the shaft turns freely',
     source: sizes,
     faces: [shaft, { ...hub, 'inner-diameter': '26 H7', 'outer-diameter': '30 H10' }],
     outcome: 'fails',
     checks: {
       ...held,
-      reach: 'fails keys-do-not-reach',
-      // Keys that do not reach the grooves have no flanks to centre by, whatever their width says.
+      reach: 'fails splines-do-not-reach',
+      // Splines that do not reach the grooves have no flanks to centre by, whatever their width.
       centring: 'open not-precise-enough',
       'centring-diameter': 'fails centred-by-flanks',
     },
@@ -35,7 +35,7 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       ...held,
       'inner-diameter': 'fails bore-too-small',
-      'outer-diameter': 'fails keys-too-high',
+      'outer-diameter': 'fails splines-too-high',
     },
   },
   {
@@ -43,16 +43,16 @@ export const fixtures: readonly Fixture[] = [
     source: sizes,
     faces: [{ ...shaft, 'outer-diameter': '28 -0.30/-0.43 mm' }, hub],
     outcome: 'fails',
-    checks: { ...held, 'outer-diameter': 'fails keys-too-high' },
+    checks: { ...held, 'outer-diameter': 'fails splines-too-high' },
   },
   {
-    says: 'keys of 7 mm in grooves of 6 mm',
+    says: 'splines of 7 mm in grooves of 6 mm',
     faces: [{ ...shaft, width: '7 d10' }, hub],
     outcome: 'fails',
-    checks: { ...held, width: 'fails keys-too-wide' },
+    checks: { ...held, width: 'fails splines-too-wide' },
   },
   {
-    says: 'keys of 5 mm in grooves of 6 mm knock',
+    says: 'splines of 5 mm in grooves of 6 mm knock',
     faces: [{ ...shaft, width: '5 d10' }, hub],
     outcome: 'fails',
     checks: { ...held, 'flank-play': 'fails loose-on-flanks' },

@@ -4,11 +4,11 @@
 
 import type { Expected, Fixture } from '../fixture.js';
 
-/** 6 x 23 x 26 with keys of 6 mm; 26 a11 is written out, its class is not among those read. */
+/** 6 x 23 x 26 with splines of 6 mm; 26 a11 is written out, its class is not among those read. */
 export const shaft = {
   kind: 'straight-spline',
   side: 'shaft',
-  keys: 6,
+  splines: 6,
   'inner-diameter': '23 f7',
   'outer-diameter': '26 -0.30/-0.43 mm',
   width: '6 d10',
@@ -17,14 +17,14 @@ export const shaft = {
 export const hub = {
   kind: 'straight-spline',
   side: 'hub',
-  keys: 6,
+  splines: 6,
   'inner-diameter': '23 H7',
   'outer-diameter': '26 H10',
   width: '6 H9',
 } as const;
 
 export const held: Expected = {
-  'equal-keys': 'holds',
+  'equal-splines': 'holds',
   'inner-diameter': 'holds',
   'outer-diameter': 'holds',
   width: 'holds',
@@ -60,19 +60,19 @@ export const fixtures: readonly Fixture[] = [
     checks: held,
   },
   {
-    says: 'the largest size, 10 x 112 x 125 with keys of 18 mm, at its loosest',
+    says: 'the largest size, 10 x 112 x 125 with splines of 18 mm, at its loosest',
     source: table,
     faces: [
       {
         ...shaft,
-        keys: 10,
+        splines: 10,
         'inner-diameter': '112 f7',
         'outer-diameter': '125 -0.46/-0.71 mm',
         width: '18 d10',
       },
       {
         ...hub,
-        keys: 10,
+        splines: 10,
         'inner-diameter': '112 H7',
         'outer-diameter': '125 H10',
         width: '18 H11',

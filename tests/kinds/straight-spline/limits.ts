@@ -34,20 +34,20 @@ const rows: readonly Row[] = [
     { 'inner-diameter': 'fails bore-too-small' },
     'fails',
   ],
-  ['keys: a thousandth lower than the grooves', outer('25.999'), {}, 'holds'],
-  ['keys: as high as the grooves', outer('26.000'), {}, 'holds'],
+  ['splines: a thousandth lower than the grooves', outer('25.999'), {}, 'holds'],
+  ['splines: as high as the grooves', outer('26.000'), {}, 'holds'],
   [
-    'keys: a thousandth higher than the grooves',
+    'splines: a thousandth higher than the grooves',
     outer('26.001'),
-    { 'outer-diameter': 'fails keys-too-high' },
+    { 'outer-diameter': 'fails splines-too-high' },
     'fails',
   ],
-  ['keys: a thousandth narrower than the grooves', width('5.999'), {}, 'holds'],
-  ['keys: as wide as the grooves', width('6.000'), {}, 'holds'],
+  ['splines: a thousandth narrower than the grooves', width('5.999'), {}, 'holds'],
+  ['splines: as wide as the grooves', width('6.000'), {}, 'holds'],
   [
-    'keys: a thousandth wider than the grooves',
+    'splines: a thousandth wider than the grooves',
     width('6.001'),
-    { width: 'fails keys-too-wide' },
+    { width: 'fails splines-too-wide' },
     'fails',
   ],
   ['flanks: 0.229 mm of play', width('5.771'), {}, 'holds'],
@@ -55,7 +55,7 @@ const rows: readonly Row[] = [
   ['flanks: 0.231 mm of play', width('5.769'), { 'flank-play': 'fails loose-on-flanks' }, 'fails'],
   ['reach: 1.001 mm', outer('24.001'), {}, 'holds'],
   ['reach: 1.000 mm', outer('24.000'), {}, 'holds'],
-  ['reach: 0.999 mm', outer('23.999'), { reach: 'fails keys-do-not-reach' }, 'fails'],
+  ['reach: 0.999 mm', outer('23.999'), { reach: 'fails splines-do-not-reach' }, 'fails'],
   ['inner diameter: 0.105 mm of play', { ...loose, ...inner('22.895') }, {}, 'holds'],
   ['inner diameter: 0.106 mm of play', { ...loose, ...inner('22.894') }, {}, 'holds'],
   [
@@ -69,7 +69,7 @@ const rows: readonly Row[] = [
   ...flanks('5.894', 'holds'),
   ...flanks('5.893', 'fails not-centred'),
   [
-    'keys: read with a vernier caliper',
+    'splines: read with a vernier caliper',
     { width: { is: '5.97 mm', tool: 'caliper' } },
     { width: 'open not-precise-enough' },
     'open',
@@ -92,7 +92,7 @@ function flanks(size: string, verdict: string): Row[] {
   const expected = { centring: verdict, 'centring-diameter': 'fails centred-by-flanks' };
   const outcome = verdict.split(' ')[0] as Outcome;
   return [
-    [`flanks alone centre keys of ${size} mm`, { ...loose, ...width(size) }, expected, outcome],
+    [`flanks alone centre splines of ${size} mm`, { ...loose, ...width(size) }, expected, outcome],
   ];
 }
 

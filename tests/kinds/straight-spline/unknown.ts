@@ -8,10 +8,10 @@ import { held, hub, shaft } from './fits.js';
 export const fixtures: readonly Fixture[] = [
   {
     says: 'the number of grooves',
-    faces: [shaft, without(hub, 'keys')],
+    faces: [shaft, without(hub, 'splines')],
     outcome: 'open',
-    checks: { ...held, 'equal-keys': 'open not-recorded' },
-    missing: ['right.keys'],
+    checks: { ...held, 'equal-splines': 'open not-recorded' },
+    missing: ['right.splines'],
   },
   {
     says: 'the inner diameter of the shaft: the flanks centre it, but does it go in?',
@@ -32,21 +32,21 @@ export const fixtures: readonly Fixture[] = [
     missing: ['right.outer-diameter'],
   },
   {
-    says: 'the width of the keys',
+    says: 'the width of the splines',
     faces: [without(shaft, 'width'), hub],
     outcome: 'open',
     checks: { ...held, width: 'open not-recorded', 'flank-play': 'open not-recorded' },
     missing: ['left.width'],
   },
   {
-    says: 'a name is no size: 6 keys alone prove nothing',
+    says: 'a name is no size: 6 splines alone prove nothing',
     faces: [
-      { kind: 'straight-spline', side: 'shaft', keys: 6 },
-      { kind: 'straight-spline', side: 'hub', keys: 6 },
+      { kind: 'straight-spline', side: 'shaft', splines: 6 },
+      { kind: 'straight-spline', side: 'hub', splines: 6 },
     ],
     outcome: 'open',
     checks: {
-      'equal-keys': 'holds',
+      'equal-splines': 'holds',
       'inner-diameter': 'open not-recorded',
       'outer-diameter': 'open not-recorded',
       width: 'open not-recorded',

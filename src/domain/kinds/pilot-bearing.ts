@@ -39,7 +39,7 @@ export const pilotBearing: BuiltInKind = {
     },
     nose: {
       en: 'the nose of the input shaft, or the bearing from outside',
-      de: 'der Zapfen der Antriebswelle, oder das Lager von aussen',
+      de: 'der Zapfen der Eingangswelle, oder das Lager von aussen',
     },
   },
   caution: 'driveline',
@@ -178,7 +178,7 @@ export const pilotBearing: BuiltInKind = {
       code: 'nose-not-guided',
       text: {
         en: 'With more than 0.06 mm of play the bearing does not guide the input shaft.',
-        de: 'Mit mehr als 0,06 mm Spiel führt das Lager die Antriebswelle nicht.',
+        de: 'Mit mehr als 0,06 mm Spiel führt das Lager die Eingangswelle nicht.',
       },
     },
     {

@@ -271,6 +271,7 @@ export const finalDriveSet: BuiltInKind = {
     { en: 'contact pattern, backlash and preload', de: 'Tragbild, Flankenspiel, Vorspannung' },
     { en: 'spline and nut of the pinion', de: 'Verzahnung und Mutter des Kegelrads' },
     { en: 'carrier bearings and their bores', de: 'Lager des Ausgleichsgehäuses' },
+    { en: 'room for the crown wheel in the housing', de: 'Platz für das Tellerrad im Gehäuse' },
     { en: 'that wheel and pinion are one lapped pair', de: 'ob beide ein geläpptes Paar sind' },
     {
       en: 'ratio against the other axle and the speedometer',

@@ -90,8 +90,7 @@ function disturbed(
   for (const { parameter, type, unit, interval } of numbersOf(kind, face)) {
     const centre = middle(interval);
     if (type === 'count' || centre === null) continue;
-    const value = absolute(add(centre, pick(MOVES)));
-    const half = pick(HALVES);
+    const { value, half } = type === 'ratio' ? scaled(centre, pick) : shifted(centre, pick);
     changed[parameter] = spread(closed(subtract(value, half), add(value, half)), unit);
   }
   for (const { parameter, points } of pointsOf(kind, face)) {
@@ -104,6 +103,16 @@ function disturbed(
     if (fate === 'swapped') changed[parameter] = pick(pool(parameter, fixtures));
   }
   return changed;
+}
+
+function shifted(centre: Rational, pick: Pick): { value: Rational; half: Rational } {
+  return { value: absolute(add(centre, pick(MOVES))), half: pick(HALVES) };
+}
+
+/** A ratio stays above zero: it is moved and widened by shares of itself. */
+function scaled(centre: Rational, pick: Pick): { value: Rational; half: Rational } {
+  const value = multiply(centre, add(rational(1), multiply(rational('0.1'), pick(MOVES))));
+  return { value, half: multiply(value, multiply(rational('0.1'), pick(HALVES))) };
 }
 
 /** A point moved and widened in both directions. */

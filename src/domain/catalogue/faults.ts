@@ -197,3 +197,9 @@ function comparePaths(a: readonly number[], b: readonly number[]): number {
   }
   return a.length - b.length;
 }
+
+/** Terms that name one another, the first again at the end. */
+export function sayCircle(terms: readonly string[]): string {
+  if (terms.length === 2) return `${quoted(terms[0] ?? '')} is computed from itself.`;
+  return `These terms are computed from one another: ${terms.join(', ')}.`;
+}

@@ -12,7 +12,7 @@ import {
   type Term,
 } from '../check/term.js';
 import type { Fact, Kind, Mating, Part, Position, Role, ValueSpec } from './catalogue.js';
-import { at, type FaultList, quoted } from './faults.js';
+import { at, type FaultList, quoted, sayCircle } from './faults.js';
 import { inside } from './lost-names.js';
 import { shapeOfSpec } from './value.js';
 
@@ -121,11 +121,7 @@ export class LayoutScope implements ConditionScope {
     if (this.#open.has(name)) {
       this.#broken.add(name);
       const circle = [...this.#open, name].slice([...this.#open].indexOf(name));
-      const text =
-        circle.length === 2
-          ? `${quoted(name)} is computed from itself.`
-          : `These terms are computed from one another: ${circle.join(', ')}.`;
-      this.#list.fault(place, 'circle', text);
+      this.#list.fault(place, 'circle', sayCircle(circle));
       return null;
     }
     if (this.#open.size > DEEPEST_TERM) {

@@ -96,7 +96,6 @@ function worldsOf(prepared: readonly Prepared[]): (readonly PreparedWorld[])[] {
 }
 
 const HELD: Decided = { decided: 'holds', reason: 'not-equal' };
-
 interface PreparedWorld extends Decided {
   readonly index: number;
   readonly requirements: readonly Requirement[];

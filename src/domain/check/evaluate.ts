@@ -279,8 +279,9 @@ export function domainsOf(unknowns: ReadonlyMap<string, Unknown>): (key: string)
 
 /** The unknowns that are left in a prepared check after cancelling. */
 export function remainingUnknowns(prepared: Prepared): Unknown[] {
-  // How far points may be apart is asked of all that says so: it cancels nowhere.
-  const keys = new Set(prepared.points === null ? [] : prepared.unknowns.keys());
+  // One of several numbers, and how far points may be apart, are no requirements to solve.
+  const isSettled = prepared.points !== null || prepared.check.primitive === 'one-of';
+  const keys = new Set(isSettled ? prepared.unknowns.keys() : []);
   for (const world of prepared.worlds) {
     if ('decided' in world) continue;
     for (const { polynomial } of world.requirements) {

@@ -21,6 +21,7 @@ import {
   signatureOf,
   times,
   unknownOf,
+  unknownsOf,
 } from './polynomial.js';
 import type {
   ChoiceReading,
@@ -208,7 +209,8 @@ export class Evaluator {
     }
     const inner = parts.length === 0 ? this.#lastKey() : parts.map(signatureOf).join(', ');
     const key = `${op}(${inner})`;
-    const readings = [...this.unknowns.values()].flatMap((unknown) => unknown.readings);
+    const within = new Set(parts.flatMap(unknownsOf));
+    const readings = [...within].flatMap((one) => this.unknowns.get(one)?.readings ?? []);
     const narrowed = this.#setting.narrowed.get(key) ?? domain;
     const isChoice = this.#setting.supposed?.has(key) ?? false;
     this.unknowns.set(key, { key, domain: narrowed, isChoice, readings });

@@ -26,7 +26,7 @@ import {
 import { coincidence, knownTo } from './coincide.js';
 import { type Prepared, remainingUnknowns } from './evaluate.js';
 import type { Setting, Unknown } from './evaluator.js';
-import type { Reading } from './reading.js';
+import type { NumberReading, Reading } from './reading.js';
 import { decidingReadings, isUnrecorded } from './result.js';
 import { type Basis, gradeOf } from './state.js';
 import { type Combined, decideTogether, type Member } from './together.js';
@@ -58,14 +58,27 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
   const unknowns = openUnknowns(prepared);
   const chosen = smallestSet(members, trusting, unknowns, words.length > 0);
   const fixed = { ...trusting, picks: combined.picks };
-  const numbers = chosen.flatMap((unknown) => {
-    const [reading] = unknown.readings;
-    if (reading === undefined || reading.form !== 'number') return [];
-    const isWeak = reading.basis !== null && !decides(reading.basis) && reading.recorded;
-    const purpose: Purpose = isWeak ? 'to-confirm' : 'to-decide';
-    return [{ reading, purpose, needed: neededFor(unknown, chosen, members, fixed) }];
-  });
+  const numbers = chosen.flatMap((unknown) =>
+    readingsBehind(unknown).map((reading) => {
+      const isWeak = reading.basis !== null && !decides(reading.basis) && reading.recorded;
+      const purpose: Purpose = isWeak ? 'to-confirm' : 'to-decide';
+      return { reading, purpose, needed: neededFor(unknown, chosen, members, fixed) };
+    }),
+  );
   return unique([...words, ...numbers]);
+}
+
+/**
+ * What a person would measure to know a number: the value itself; of the least or greatest of
+ * several, those that nobody recorded, and if all are recorded, all.
+ */
+function readingsBehind({ readings }: Unknown): NumberReading[] {
+  const numbers = readings.filter((one): one is NumberReading => one.form === 'number');
+  const distinct = numbers.filter((one, index) => {
+    return numbers.findIndex(({ key }) => key === one.key) === index;
+  });
+  const missing = distinct.filter(isUnrecorded);
+  return missing.length > 0 ? missing : distinct;
 }
 
 /** The facts that would tell what to order, where a choice suits but depends on them. */

@@ -1,0 +1,77 @@
+/**
+ * What is asked where more lies behind an open check than the two values that it compares: its
+ * condition, the least or greatest of several, a number among a few.
+ */
+
+import { describe, expect, it } from 'vitest';
+import { world } from './sketch.js';
+import { factsOf, judged, stateOf } from './world.js';
+
+const changed = { put: { box: 'box-b' } };
+
+describe('a check that may not apply', () => {
+  /** A limit that holds for lorries only; which sort the box is, nobody has recorded. */
+  const lorry = (bore: string) =>
+    world({
+      roles: { box: { length: 'length', sort: 'code' } },
+      places: ['box'],
+      checks: [
+        {
+          id: 'limit',
+          'at-most': ['box.length', '600 mm'],
+          when: { 'one-of': ['box.sort', ['lorry']] },
+        },
+      ],
+      parts: { 'box-a': { length: '500 ±0 mm', sort: 'car' }, 'box-b': { length: bore } },
+      cars: { car: { box: 'box-a' } },
+    });
+
+  it('is asked whether it applies, and no more where it would fail', () => {
+    expect(factsOf(judged(lorry('700 ±1 mm'), changed))).toEqual(['box.sort to-decide ±?']);
+  });
+
+  it('is asked for its own values too where they would leave it open', () => {
+    expect(factsOf(judged(lorry('600 ±10 mm'), changed))).toEqual([
+      'box.sort to-decide ±?',
+      'box.length to-decide ±?',
+    ]);
+  });
+});
+
+describe('the least or greatest of several', () => {
+  const cars = (bore: unknown, more: object) =>
+    world({
+      roles: { box: { length: 'length', width: 'length', height: 'length' } },
+      places: ['box'],
+      checks: [{ id: 'room', 'at-least': [{ min: ['box.length', 'box.width'] }, 'box.height'] }],
+      parts: {
+        'box-a': { length: '9 mm', width: '9 mm', height: '1 mm' },
+        'box-b': { length: bore, height: '500 ±0 mm', ...more },
+      },
+      cars: { car: { box: 'box-a' } },
+    });
+
+  it('asks for the one that nobody recorded', () => {
+    expect(factsOf(judged(cars('600 ±1 mm', {}), changed))).toEqual([
+      expect.stringMatching(/^box\.width to-decide /),
+    ]);
+  });
+
+  it('asks for all that are too coarse, and not for what it is compared with', () => {
+    const asked = factsOf(judged(cars('510 ±20 mm', { width: '510 ±20 mm' }), changed));
+    expect(asked).toEqual(['box.length to-decide ±10', 'box.width to-decide ±10']);
+  });
+});
+
+it('a number that must be one of a few, and nobody recorded, is asked for', () => {
+  const cars = world({
+    roles: { box: { gears: 'count' } },
+    places: ['box'],
+    checks: [{ id: 'gears', 'one-of': ['box.gears', [5, 6]] }],
+    parts: { 'box-a': { gears: 5 }, 'box-b': {} },
+    cars: { car: { box: 'box-a' } },
+  });
+  const judgement = judged(cars, changed);
+  expect(stateOf(judgement, 'gears')).toBe('open not-recorded');
+  expect(factsOf(judgement)).toEqual([expect.stringMatching(/^box\.gears to-decide /)]);
+});

@@ -1,0 +1,53 @@
+/**
+ * Points on a face, such as bolt holes: what is said and asked where they do not surely meet.
+ */
+
+import { describe, expect, it } from 'vitest';
+import { world } from './sketch.js';
+import { factsOf, fitOf, judged, stateOf } from './world.js';
+
+const changed = { put: { box: 'box-b' } };
+
+describe('points', () => {
+  const plate = (...at: string[]) => ({ kind: 'plate', ...(at.length === 0 ? {} : { holes: at }) });
+  const plates = (...at: string[]) =>
+    world({
+      kinds: [
+        {
+          id: 'plate',
+          parameters: { holes: { type: 'points', unit: 'mm', tool: 'caliper' } },
+          checks: [{ id: 'holes', coincide: ['a.holes', 'b.holes'], tolerance: '0.5 mm' }],
+        },
+      ],
+      places: ['box', 'prop'],
+      matings: ['box.rear = prop.front'],
+      parts: {
+        'box-a': { rear: plate('0 ±0, 0 ±0 mm', '50 ±0, 0 ±0 mm') },
+        'box-b': { rear: plate(...at) },
+        'prop-a': { front: plate('0 ±0, 0 ±0 mm', '50 ±0, 0 ±0 mm') },
+      },
+      cars: { car: { box: 'box-a', prop: 'prop-a' } },
+    });
+
+  it('that nobody recorded are asked for', () => {
+    expect(factsOf(judged(plates(), changed))).toEqual(['box.rear.holes to-decide ±?']);
+  });
+
+  it('that are too coarse are asked for as finely as decides, from the coarse side alone', () => {
+    const coarse = plates('50.1 ±1, 0 ±1 mm', '0 ±1, 0 ±1 mm');
+    expect(stateOf(judged(coarse, changed), 'box-prop')).toBe('open not-precise-enough');
+    expect(factsOf(judged(coarse, changed))).toEqual(['box.rear.holes to-decide ±0.2']);
+    const fine = plates('50.1 ±0.2, 0 ±0.2 mm', '0 ±0.2, 0 ±0.2 mm');
+    expect(stateOf(judged(fine, changed), 'box-prop')).toBe('holds meets');
+  });
+
+  it('that are missed are said in a sentence, with how far the nearest is', () => {
+    const [view] = fitOf(plates('0 ±0, 0 ±0 mm', '53 ±0, 4 ±0 mm'), 'box-b').positions;
+    const [check] = view?.matings.flatMap(({ checks }) => checks) ?? [];
+    expect(check?.data.odd).toEqual({ of: 'left', point: '53 ±0, 4 ±0 mm', apart: '5 mm' });
+    expect(check?.text).toBe(
+      'Holes 2 points (the box “box-b”) against 2 points (the prop “prop-a”); the one at ' +
+        '53 ±0, 4 ±0 mm on the box “box-b” has none nearer than 5 mm.',
+    );
+  });
+});

@@ -1,9 +1,17 @@
 /**
  * The FILE of a command: a catalogue document in UTF-8, from a file or, for `-`, from the
- * standard input.
+ * standard input. It is one JSON value, or one entity a line (NDJSON), which is told by the name
+ * of the file or by its first line.
  */
 
-import { type JsonFault, readJson } from '../contract/json-text.js';
+import { readJson } from '../contract/json-text.js';
+import {
+  isNdjson,
+  type LineFault,
+  type NdjsonDocument,
+  readNdjson,
+  type UnreadLines,
+} from '../contract/ndjson-text.js';
 import { CommandFault } from './fault.js';
 import type { World } from './world.js';
 
@@ -12,17 +20,46 @@ export interface ReadDocument {
   readonly name: string;
   readonly value: unknown;
   /** What its text has wrong that the value does not show, such as a name that stands twice. */
-  readonly faults: readonly JsonFault[];
+  readonly faults: readonly DocumentFault[];
+  /** How many entities of each list cannot be read, where one stands on each line. */
+  readonly unread?: UnreadLines;
+  /** What is said of the value, at its place in the text, in the order of the text. */
+  readonly placed: (said: readonly DocumentFault[]) => readonly DocumentFault[];
+}
+
+/** A fault or a doubt; of a document in lines, by its line. */
+export interface DocumentFault {
+  readonly line?: number | null;
+  readonly pointer: string;
+  readonly code: string;
+  readonly text: string;
 }
 
 /** Throws `CommandFault` where it cannot be read, or is no JSON. */
 export async function readDocument(file: string, world: World): Promise<ReadDocument> {
   const name = file === '-' ? 'standard input' : file;
   const bytes = file === '-' ? await world.readInput() : await readBytes(file, world);
-  const read = readJson(textOf(bytes, name));
-  if (read.isJson) return { name, value: read.value, faults: read.faults };
+  const written = textOf(bytes, name);
+  if (/\.ndjson$/i.test(file) || isNdjson(written)) return inLines(name, readNdjson(written));
+  const read = readJson(written);
+  if (read.isJson) {
+    return { name, value: read.value, faults: read.faults, placed: (said) => said };
+  }
   const { line, column, text } = read.stop;
   throw new CommandFault('malformed-json', `${name}, line ${line}, column ${column}: ${text}.`);
+}
+
+function inLines(name: string, document: NdjsonDocument): ReadDocument {
+  const { value, faults, unread } = document;
+  const placed = (said: readonly DocumentFault[]) =>
+    said
+      .map((one) =>
+        Object.hasOwn(one, 'line') ? one : { ...one, ...document.placeOf(one.pointer) },
+      )
+      // A head that there is not is said once, not field by field.
+      .filter((one) => document.hasHead || one.line !== null || faults.includes(one as LineFault))
+      .toSorted((a, b) => (a.line ?? 0) - (b.line ?? 0));
+  return { name, value, faults, unread, placed };
 }
 
 /** What a person can do about a file that cannot be read, by Node's error code. */

@@ -18,7 +18,10 @@ export function sayPlaces(faults: readonly Place[], warnings: readonly Place[], 
   for (const one of warnings) page.verbatim(placeText(one));
 }
 
-function placeText({ pointer, parameter, text }: Place): string {
+function placeText({ line, pointer, parameter, text }: Place): string {
+  if (line !== undefined && line !== null) {
+    return `line ${line}: ${pointer === '' || pointer === undefined ? '' : `${pointer}: `}${text}`;
+  }
   const place = pointer === '' ? 'the whole document' : (pointer ?? parameter);
   return place === undefined ? text : `${place}: ${text}`;
 }

@@ -17,6 +17,8 @@ export type CommandFaultCode =
   | 'port-not-free';
 
 export interface Place {
+  /** Of a document that is written in lines, from 1; null where it is of none of them. */
+  readonly line?: number | null;
   /** RFC 6901 pointer into the document. */
   readonly pointer?: string;
   /** Name of the question's field: `vehicle`, `with.clutch`. */

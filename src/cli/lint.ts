@@ -12,10 +12,11 @@ import { addStoreOptions, type Session, type StoreOptions } from './session.js';
 
 const EXAMPLES = `
 The report goes to the standard output. The exit code is 0 where there is no fault, and 2 where
-there is one; warnings do not count.
+there is one; warnings do not count. A document is one JSON value, or one entity a line (NDJSON)
+with the head on the first; then each fault names its line.
 
 Examples:
-  $ faying lint catalogue.json
+  $ faying lint catalogue.ndjson
   $ jq '.parts += []' catalogue.json | faying lint - --json
 `;
 
@@ -42,8 +43,9 @@ export function addLint(program: Command, session: Session): void {
 }
 
 /** What is wrong with the text alone, such as a name that stands twice, comes first. */
-export function lintRead({ value, faults }: ReadDocument): LintReport {
-  const report = lintDocument(value);
-  if (faults.length === 0) return report;
-  return { ...report, faults: [...faults, ...report.faults], counts: null };
+export function lintRead({ value, faults, unread, placed }: ReadDocument): LintReport {
+  const report = lintDocument(value, unread);
+  const said = placed([...faults, ...report.faults]);
+  const warnings = placed(report.warnings);
+  return { faults: said, warnings, counts: faults.length === 0 ? report.counts : null };
 }

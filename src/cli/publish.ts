@@ -4,10 +4,16 @@
 
 import type { Command } from 'commander';
 import { DocumentRefused } from '../usecases/errors.js';
-import { type PublishAnswer, prepareEdition, publishEdition } from '../usecases/publish-edition.js';
+import type { Digest } from '../usecases/ports.js';
+import {
+  type PreparedEdition,
+  type PublishAnswer,
+  prepareEdition,
+  publishEdition,
+} from '../usecases/publish-edition.js';
 import { counted } from './answer-text.js';
 import { countsText } from './counts.js';
-import { readDocument } from './document.js';
+import { type ReadDocument, readDocument } from './document.js';
 import { sayPlaces } from './fault-text.js';
 import { lintRead } from './lint.js';
 import type { Page } from './page.js';
@@ -43,12 +49,23 @@ export function addPublish(program: Command, session: Session): void {
       }
       const { clock, digest } = session.world;
       // A document that is refused must not leave an empty database behind.
-      const prepared = prepareEdition(document.value, digest);
+      const prepared = preparedOf(document, digest);
       const answer = session.withStore(options, 'write', (store) =>
         publishEdition({ store, clock }, prepared, options.note ?? null),
       );
       session.tell(answer, options, sayPublished);
     });
+}
+
+/** Says what is wrong with a document at its place in the text. */
+function preparedOf({ value, placed }: ReadDocument, digest: Digest): PreparedEdition {
+  try {
+    const { content, warnings } = prepareEdition(value, digest);
+    return { content, warnings: placed(warnings) };
+  } catch (error) {
+    if (!(error instanceof DocumentRefused)) throw error;
+    throw new DocumentRefused(placed(error.faults), placed(error.warnings));
+  }
 }
 
 function sayPublished({ edition, isNew, offers, warnings }: PublishAnswer, page: Page): void {

@@ -23,6 +23,7 @@ import {
 } from '../domain/catalogue/shape.js';
 import { type COMMON_KEYS, POSITION_TESTS } from '../domain/check/compile.js';
 import { MAX_DIGITS } from '../domain/quantity/notation.js';
+import { entityWord } from './entity-word.js';
 
 type Schema = { readonly [keyword: string]: unknown };
 
@@ -77,17 +78,12 @@ export function catalogueSchema(): object {
 const NAMED: ReadonlyMap<Shape, string> = new Map<Shape, string>([
   [EVIDENCE, 'evidence'],
   [INTERFACE, 'interface'],
-  ...Object.entries(ENTITY_SHAPES).map(([list, shape]) => [shape, singular(list)] as const),
+  ...Object.entries(ENTITY_SHAPES).map(([list, shape]) => [shape, entityWord(list)] as const),
 ]);
-
-/** `vehicles` holds vehicles. */
-function singular(list: string): string {
-  return list.replace(/s$/, '');
-}
 
 function schemasOfEntities(): Schema {
   return Object.fromEntries(
-    Object.entries(ENTITY_SHAPES).map(([list, shape]) => [singular(list), schemaOfForm(shape)]),
+    Object.entries(ENTITY_SHAPES).map(([list, shape]) => [entityWord(list), schemaOfForm(shape)]),
   );
 }
 

@@ -4,7 +4,7 @@
 
 import { canonicalDocument, canonicalJson } from '../domain/catalogue/canonical.js';
 import type { Catalogue } from '../domain/catalogue/catalogue.js';
-import { compileDocument } from '../domain/catalogue/compile.js';
+import { compileDocument, type Unread } from '../domain/catalogue/compile.js';
 import type { CatalogueDocument } from '../domain/catalogue/document.js';
 import { ENTITY_LISTS } from '../domain/catalogue/document.js';
 import type { Fault } from '../domain/catalogue/faults.js';
@@ -30,14 +30,19 @@ interface Checked extends LintReport {
   readonly document: CatalogueDocument | null;
 }
 
-/** Every fault and every doubt of a document, without storing anything. */
-export function lintDocument(raw: unknown): LintReport {
-  const { faults, warnings, counts } = check(raw);
+/**
+ * Every fault and every doubt of a document, without storing anything.
+ *
+ * @param unread entities whose text could not be read, which somebody else says.
+ */
+export function lintDocument(raw: unknown, unread?: Unread): LintReport {
+  const { faults, warnings, counts } = check(raw, unread);
   return { faults, warnings, counts };
 }
 
-function check(raw: unknown): Checked {
-  const { catalogue, document, faults, warnings } = compileDocument(raw, BUILT_IN_KINDS);
+function check(raw: unknown, unread?: Unread): Checked {
+  const compiled = compileDocument(raw, BUILT_IN_KINDS, unread);
+  const { catalogue, document, faults, warnings } = compiled;
   if (catalogue === null || document === null) {
     return { catalogue: null, document: null, faults, warnings, counts: null };
   }

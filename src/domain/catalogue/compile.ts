@@ -19,7 +19,13 @@ import { compileRuleset } from './compile-ruleset.js';
 import { compileStatement } from './compile-statement.js';
 import { compileVehicles } from './compile-vehicle.js';
 import { compileWork } from './compile-work.js';
-import type { BandRecord, CatalogueDocument, FactRecord, KindRecord } from './document.js';
+import type {
+  BandRecord,
+  CatalogueDocument,
+  EntityList,
+  FactRecord,
+  KindRecord,
+} from './document.js';
 import { findDoubts } from './doubts.js';
 import type { DoubtCode, FaultCode } from './fault-codes.js';
 import { at, type Fault, FaultList, inDocumentOrder, quoted } from './faults.js';
@@ -29,25 +35,33 @@ import { inside } from './lost-names.js';
 import { byId, type DocumentRead, type Entities, readDocument } from './read-document.js';
 
 export interface Compiled {
-  /** Null where the document has a fault. */
+  /** Null where the document has a fault, or is not all there. */
   readonly catalogue: Catalogue | null;
   readonly document: CatalogueDocument | null;
   readonly faults: readonly Fault[];
   readonly warnings: readonly Fault[];
 }
 
+/** How many entities of each list could not be read, and so have a name that nobody knows. */
+export type Unread = ReadonlyMap<EntityList, number>;
+
 /**
  * Compiles a parsed JSON value.
  *
  * @param builtIn the kinds that every catalogue has.
+ * @param unread what is missing in it, for faults that are said by whoever read its text.
  */
-export function compileDocument(raw: unknown, builtIn: readonly KindRecord[]): Compiled {
+export function compileDocument(
+  raw: unknown,
+  builtIn: readonly KindRecord[],
+  unread: Unread = new Map(),
+): Compiled {
   const first = new FaultList();
   const { lost } = first;
-  const found = compileOnce(raw, builtIn, first);
+  const found = compileOnce(raw, builtIn, unread, first);
   const list = lost.isUnsettled ? new FaultList(lost.settled()) : first;
-  const { read, catalogue } = list === first ? found : compileOnce(raw, builtIn, list);
-  const isClean = list.isClean && catalogue !== null;
+  const { read, catalogue } = list === first ? found : compileOnce(raw, builtIn, unread, list);
+  const isClean = list.isClean && catalogue !== null && unread.size === 0;
   if (isClean) findDoubts(catalogue, read?.lists ?? NOWHERE, list);
   return {
     catalogue: isClean ? catalogue : null,
@@ -70,7 +84,15 @@ function unlistedDoubts({ warnings, warningCount }: FaultList): Fault[] {
   return count === 0 ? [] : [{ pointer: '', code: 'too-many-doubts' satisfies DoubtCode, text }];
 }
 
-function compileOnce(raw: unknown, builtIn: readonly KindRecord[], list: FaultList) {
+function compileOnce(
+  raw: unknown,
+  builtIn: readonly KindRecord[],
+  unread: Unread,
+  list: FaultList,
+) {
+  for (const [name, count] of unread) {
+    for (let more = count; more > 0; more -= 1) list.lost.addNameless(name);
+  }
   const read = readDocument(raw, list);
   return { read, catalogue: read === null ? null : compileAll(read, builtIn, list) };
 }

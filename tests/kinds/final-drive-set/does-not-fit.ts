@@ -87,4 +87,10 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { ...heldPinion, 'mounting-distance': 'fails beyond-shims' },
   },
+  {
+    says: 'a pinion where the crown wheel goes',
+    faces: [pinion, carrier],
+    outcome: 'fails',
+    checks: { 'equal-place': 'fails not-equal', 'known-place': 'holds' },
+  },
 ];

@@ -11,6 +11,7 @@ import {
   heldFlange,
   heldStub,
   shaft,
+  stubOfDifferential,
 } from './fits.js';
 
 const { seal: _, ...heldWithoutSeal } = heldStub;
@@ -105,6 +106,39 @@ export const fixtures: readonly Fixture[] = [
     faces: [flangeOfDifferential, { ...flangeOfShaft, bolt: 'M10x1.5' }],
     outcome: 'fails',
     checks: { ...heldFlange, 'equal-bolt': 'fails not-equal' },
+  },
+  {
+    says: 'an inch spline of the gear and a metric one of the shaft',
+    faces: [{ ...differential, family: 'ansi-b92-1' }, shaft],
+    outcome: 'fails',
+    checks: { ...heldStub, 'equal-family': 'fails not-equal' },
+  },
+  {
+    says: 'a stub against the stub of the gear',
+    faces: [{ ...stubOfDifferential, recess: '48.0 ±0.1 mm' }, shaft],
+    outcome: 'fails',
+    checks: { ...heldWithoutSeal, 'equal-style': 'fails not-equal' },
+  },
+  {
+    says: 'a shaft that a bolt holds, in a gear with a recess for a ring',
+    faces: [differential, { ...shaft, retention: 'bolt' }],
+    outcome: 'fails',
+    checks: withoutRing({ ...heldStub, 'equal-retention': 'fails not-equal' }),
+  },
+  {
+    says: 'a stub at a differential with a flange: its spline is not recorded',
+    faces: [flangeOfDifferential, shaft],
+    outcome: 'fails',
+    checks: {
+      'equal-style': 'fails not-equal',
+      'known-style': 'holds',
+      'equal-family': 'open not-recorded',
+      'equal-teeth': 'open not-recorded',
+      'equal-module': 'open not-recorded',
+      'equal-retention': 'open not-recorded',
+      ring: 'open not-recorded',
+    },
+    missing: ['family', 'teeth', 'module', 'retention', 'recess'].map((name) => `left.${name}`),
   },
 ];
 

@@ -73,4 +73,10 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { ...held, 'equal-speed-ring': 'fails speed-ring-differs' },
   },
+  {
+    says: 'splines of two standards, the other way round',
+    faces: [shaft, { ...hub, family: 'din-5480' }],
+    outcome: 'fails',
+    checks: { ...held, 'equal-family': 'fails not-equal' },
+  },
 ];

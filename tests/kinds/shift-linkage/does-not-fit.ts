@@ -81,4 +81,16 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { ...held, pin: 'fails pin-does-not-go-in', 'pin-play': 'holds' },
   },
+  {
+    says: 'a lever for the top of a box, and a box that takes cables',
+    faces: [gearbox, { ...lever, type: 'direct' }],
+    outcome: 'fails',
+    checks: { ...held, 'equal-type': 'fails not-equal' },
+  },
+  {
+    says: 'cables, and a box with its lever on top',
+    faces: [{ ...gearbox, type: 'direct' }, lever],
+    outcome: 'fails',
+    checks: { ...held, 'equal-type': 'fails not-equal' },
+  },
 ];

@@ -52,4 +52,28 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { ...heldWings, 'equal-bolt': 'fails not-equal' },
   },
+  {
+    says: 'wings and a yoke with bores',
+    faces: [wingedCross, { ...yoke, span: '90.03 ±0.01 mm' }],
+    outcome: 'fails',
+    checks: {
+      ...held,
+      'equal-retention': 'fails not-equal',
+      'cap-goes-in': 'open not-recorded',
+      'cap-sits': 'open not-recorded',
+    },
+    missing: ['left.cap'],
+  },
+  {
+    says: 'plain caps and a yoke for wings',
+    faces: [cross, { ...wingedYoke, span: '74.53 ±0.01 mm' }],
+    outcome: 'fails',
+    checks: {
+      ...held,
+      'equal-retention': 'fails not-equal',
+      'cap-goes-in': 'open not-recorded',
+      'cap-sits': 'open not-recorded',
+    },
+    missing: ['right.bore'],
+  },
 ];

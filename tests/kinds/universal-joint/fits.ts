@@ -99,4 +99,10 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: { ...held, 'known-retention': 'fails other-retention' },
   },
+  {
+    says: 'U-bolts',
+    faces: heldBy('u-bolt'),
+    outcome: 'holds',
+    checks: held,
+  },
 ];

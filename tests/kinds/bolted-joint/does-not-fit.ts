@@ -164,4 +164,23 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { ...held, 'head-room': 'fails head-fouls' },
   },
+  {
+    says: 'a number on the head that is no class, however high',
+    faces: [{ ...bolt, 'strength-class': '10' }, joint],
+    outcome: 'fails',
+    checks: {
+      ...held,
+      harder: 'fails harder-than-original',
+      'bolt-class': 'fails not-an-iso-class',
+    },
+  },
+  {
+    says: 'class 4.6 in place of 4.8',
+    faces: [
+      { ...bolt, 'strength-class': '4.6' },
+      { ...joint, 'strength-class': '4.8' },
+    ],
+    outcome: 'fails',
+    checks: { ...held, 'strength-class': 'fails weaker-than-original', yield: 'holds' },
+  },
 ];

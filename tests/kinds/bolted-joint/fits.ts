@@ -67,6 +67,33 @@ export const nut = {
   'thread-depth': '8.4 mm',
 } as const;
 
+const CLASSES = ['4.6', '5.6', '5.8', '6.8', '9.8', '10.9', '12.9'];
+
+function ofClass(strength: string): Fixture {
+  return {
+    says: `class ${strength} where it is asked`,
+    faces: [
+      { ...bolt, 'strength-class': strength },
+      { ...joint, 'strength-class': strength },
+    ],
+    outcome: 'holds',
+    checks: held,
+  };
+}
+
+function insteadOf48(strength: string): Fixture {
+  return {
+    says: `class ${strength} in place of 4.8`,
+    source: 'ISO 898-1, read in a secondary copy: its proof stress is above 310 MPa',
+    faces: [
+      { ...bolt, 'strength-class': strength },
+      { ...joint, 'strength-class': '4.8' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, harder: 'fails harder-than-original', yield: 'holds' },
+  };
+}
+
 export const fixtures: readonly Fixture[] = [
   {
     says: 'a gearbox bolt in a blind hole in aluminium: 20 mm of thread, 2 mm to spare',
@@ -125,5 +152,22 @@ export const fixtures: readonly Fixture[] = [
     ],
     outcome: 'holds',
     checks: { ...held, 'clearance-hole': 'holds', 'head-seat': 'holds', 'head-room': 'holds' },
+  },
+  ...CLASSES.map(ofClass),
+  ...['6.8', '8.8', '9.8', '10.9', '12.9'].map(insteadOf48),
+  {
+    says: 'class 4.8 in place of itself',
+    faces: [
+      { ...bolt, 'strength-class': '4.8' },
+      { ...joint, 'strength-class': '4.8' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, yield: 'holds' },
+  },
+  {
+    says: 'cast iron asks for as much thread as aluminium',
+    faces: [bolt, { ...joint, material: 'cast-iron' }],
+    outcome: 'holds',
+    checks: held,
   },
 ];

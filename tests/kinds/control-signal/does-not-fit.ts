@@ -2,7 +2,7 @@
  * Each way in which a unit does not understand its signal, one at a time.
  */
 
-import type { Fixture } from '../fixture.js';
+import type { Expected, Fixture } from '../fixture.js';
 import {
   busSource,
   busUnit,
@@ -19,6 +19,24 @@ import {
 } from './fits.js';
 
 const { 'equal-level': _, 'equal-sense': __, ...heldByName } = heldAsSwitch;
+
+const everyEnd = {
+  ...{ 'lowest-voltage': '2.00 V', 'highest-voltage': '9.00 V', lowest: '10', highest: '180' },
+  ...{ level: 'battery', protocol: 'drive-bus-3' },
+};
+
+/** Only what both types have is compared where they differ, whatever else is recorded. */
+function otherType(expected: string, given: string, common: Expected): Fixture {
+  return {
+    says: `a ${given} for a ${expected}, with everything recorded`,
+    faces: [
+      { ...lamp, ...everyEnd, type: expected },
+      { ...reverseSwitch, ...everyEnd, type: given },
+    ],
+    outcome: 'fails',
+    checks: { ...heldByName, 'equal-type': 'fails not-equal', ...common },
+  };
+}
 
 export const fixtures: readonly Fixture[] = [
   {
@@ -111,4 +129,10 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: { ...heldByName, 'known-type': 'fails other-signal-type' },
   },
+  otherType('voltage', 'resistance', { 'equal-sense': 'holds' }),
+  otherType('resistance', 'voltage', { 'equal-sense': 'holds' }),
+  otherType('frequency', 'switch', { 'equal-sense': 'holds' }),
+  otherType('switch', 'frequency', { 'equal-sense': 'holds' }),
+  otherType('switch', 'bus', {}),
+  otherType('bus', 'switch', {}),
 ];

@@ -108,4 +108,13 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: heldAsBus,
   },
+  {
+    says: 'a wheel speed of 20 to 2000 hertz',
+    faces: [
+      { ...gauge, signal: 'wheel-speed', type: 'frequency', lowest: '20', highest: '2000' },
+      { ...tankSender, signal: 'wheel-speed', type: 'frequency', lowest: '20', highest: '2000' },
+    ],
+    outcome: 'holds',
+    checks: heldAsValue,
+  },
 ];

@@ -29,10 +29,10 @@ function ofReach(reach: string, verdict: string): Fixture {
 export const fixtures: readonly Fixture[] = [
   ofPipe('4.849 mm', 'holds'),
   ofPipe('4.85 mm', 'holds'),
-  ofPipe('4.851 mm', 'fails another-pipe'),
+  ofPipe('4.8501 mm', 'fails another-pipe'),
   ofPipe('4.651 mm', 'holds'),
   ofPipe('4.65 mm', 'holds'),
-  ofPipe('4.649 mm', 'fails another-pipe'),
+  ofPipe('4.6499 mm', 'fails another-pipe'),
   ofPipe('5 mm', 'fails another-pipe'),
   ofReach('14.501 ±0 mm', 'holds'),
   ofReach('14.5 ±0 mm', 'holds'),

@@ -23,6 +23,29 @@ import {
 
 const { base: _, ...oilOrBrake } = gearbox;
 
+const everyMark = {
+  ...dot3,
+  'cold-viscosity': '900 mm2/s',
+  'sae-grade': '90',
+  'winter-grade': '75',
+  'gear-oil-class': '4',
+  'friction-modifier': 'limited-slip',
+  specification: 'all-in-one',
+};
+
+/** Only the bases are compared where they differ, whatever else is recorded. */
+function mixed(base: string, filled: string): Fixture {
+  return {
+    says: `${base} in a part for ${filled}, with every mark that there is`,
+    faces: [
+      { kind: 'fluid-grade', side: 'fluid', ...everyMark, base },
+      { kind: 'fluid-grade', side: 'part', ...everyMark, base: filled, synchroniser: 'brass' },
+    ],
+    outcome: 'fails',
+    checks: { 'equal-base': 'fails never-mixed' },
+  };
+}
+
 export const fixtures: readonly Fixture[] = [
   {
     says: 'a part that is filled with one of two oils, and an oil of neither base',
@@ -143,4 +166,12 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { 'equal-base': 'fails never-mixed' },
   },
+  mixed('glycol', 'gear-oil'),
+  mixed('gear-oil', 'glycol'),
+  mixed('silicone', 'mineral'),
+  mixed('mineral', 'silicone'),
+  mixed('glycol', 'mineral'),
+  mixed('mineral', 'glycol'),
+  mixed('gear-oil', 'mineral'),
+  mixed('mineral', 'gear-oil'),
 ];

@@ -151,4 +151,47 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: heldByName,
   },
+  {
+    says: 'silicone in a circuit for silicone, thin in the cold',
+    source: `${fmvss}; 900 mm2/s from memory`,
+    faces: [
+      { ...brakeCan, ...dot5, 'cold-viscosity': '900 mm2/s' },
+      { ...brakeCircuit, ...dot5, 'cold-viscosity': '900 mm2/s' },
+    ],
+    outcome: 'holds',
+    checks: { ...heldInBrakes, 'cold-viscosity': 'holds' },
+  },
+  {
+    says: 'GL-4 in a gearbox with bronze synchronisers',
+    faces: [gearOil, { ...gearbox, synchroniser: 'bronze' }],
+    outcome: 'holds',
+    checks: heldWithBrass,
+  },
+  {
+    says: 'GL-5 on synchronisers lined with carbon',
+    faces: [
+      { ...gearOil, 'gear-oil-class': '5' },
+      { ...gearbox, synchroniser: 'carbon' },
+    ],
+    outcome: 'holds',
+    checks: heldInGears,
+  },
+  {
+    says: 'what is marked on a can and no matter of its base is not compared',
+    faces: [
+      { ...gearOil, 'cold-viscosity': '1800 mm2/s', specification: 'axle-oil' },
+      { ...gearbox, 'cold-viscosity': '750 mm2/s', specification: 'gearbox-oil' },
+    ],
+    outcome: 'holds',
+    checks: heldWithBrass,
+  },
+  {
+    says: 'nor a winter grade in brakes',
+    faces: [
+      { ...brakeCan, 'winter-grade': '85', specification: 'one' },
+      { ...brakeCircuit, 'winter-grade': '75', specification: 'two' },
+    ],
+    outcome: 'holds',
+    checks: heldInBrakes,
+  },
 ];

@@ -7,6 +7,14 @@ import { held, heldMale, hose, maleHose, malePort, port } from './fits.js';
 
 const { 'ring-thickness': _, ...heldBesideRing } = held;
 
+const everythingOfHose = {
+  'ring-thickness': '10.0 mm',
+  'ring-bore': '10.2 mm',
+  seat: 'washer',
+  washers: 2,
+};
+const everythingOfPort = { 'ring-thickness': '10.0 mm', 'bolt-diameter': '10 mm', seat: 'washer' };
+
 export const fixtures: readonly Fixture[] = [
   {
     says: 'a hollow bolt of m10x1 in a caliper of m10x1.25: starts and strips',
@@ -100,5 +108,23 @@ export const fixtures: readonly Fixture[] = [
     ],
     outcome: 'holds',
     checks: { ...heldMale, 'known-style': 'fails other-style' },
+  },
+  {
+    says: 'a banjo on a port for a male end: nothing of either is compared',
+    faces: [
+      { ...hose, ...everythingOfHose },
+      { ...malePort, ...everythingOfPort },
+    ],
+    outcome: 'fails',
+    checks: { ...heldBesideRing, 'equal-style': 'fails another-style' },
+  },
+  {
+    says: 'and a male end on a port for a banjo',
+    faces: [
+      { ...maleHose, ...everythingOfHose },
+      { ...port, ...everythingOfPort },
+    ],
+    outcome: 'fails',
+    checks: { ...heldBesideRing, 'equal-style': 'fails another-style' },
   },
 ];

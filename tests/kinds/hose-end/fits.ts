@@ -89,4 +89,13 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: { ...held, 'two-washers': 'holds', 'washer-face': 'holds', 'ring-bore': 'holds' },
   },
+  {
+    says: 'rings and their bolts are no matter of a male end on a cone, nor are washers',
+    faces: [
+      { ...maleHose, 'ring-thickness': '10.0 mm', 'ring-bore': '8.0 mm', washers: 0 },
+      { ...malePort, 'ring-thickness': '13.0 mm', 'bolt-diameter': '10 mm' },
+    ],
+    outcome: 'holds',
+    checks: heldMale,
+  },
 ];

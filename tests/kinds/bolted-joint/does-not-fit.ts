@@ -10,6 +10,18 @@ const { bottom: ___, ...heldBesideBottom } = held;
 const { bottom: ____, ...heldThroughSteel } = heldInSteel;
 const { bottom: _____, ...heldThroughMagnesium } = heldInMagnesium;
 
+function softest(asked: string): Fixture {
+  return {
+    says: `class 4.6 where ${asked} is asked`,
+    faces: [
+      { ...bolt, 'strength-class': '4.6' },
+      { ...joint, 'strength-class': asked },
+    ],
+    outcome: 'fails',
+    checks: { ...held, 'strength-class': 'fails weaker-than-original' },
+  };
+}
+
 export const fixtures: readonly Fixture[] = [
   {
     says: 'm10x1.5 into m10x1.25: starts and strips',
@@ -183,4 +195,5 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'fails',
     checks: { ...held, 'strength-class': 'fails weaker-than-original', yield: 'holds' },
   },
+  ...['5.6', '5.8', '6.8', '8.8', '12.9'].map(softest),
 ];

@@ -21,8 +21,12 @@ import {
 const { 'equal-level': _, 'equal-sense': __, ...heldByName } = heldAsSwitch;
 
 const everyEnd = {
-  ...{ 'lowest-voltage': '2.00 V', 'highest-voltage': '9.00 V', lowest: '10', highest: '180' },
-  ...{ level: 'battery', protocol: 'drive-bus-3' },
+  'lowest-voltage': '2.00 V',
+  'highest-voltage': '9.00 V',
+  lowest: '10',
+  highest: '180',
+  level: 'battery',
+  protocol: 'drive-bus-3',
 };
 
 /** Only what both types have is compared where they differ, whatever else is recorded. */

@@ -30,14 +30,13 @@ const iso724 = 'ISO 724: d2 = d - 0.649519 P, D1 = d - 1.082532 P, d3 = d - 1.22
 const unified = { form: 'unf', diameter: '1/2 in', pitch: '1/20 in' };
 
 /** Classes as they stand on drawings, each outside with one inside. */
-const PAIRS = [
-  ...['3h4h 4H', '4g 5G', '4h 5H', '5g6g 6G', '5h4h 5H', '5h6h 6H', '6e 6H', '6f 6H', '6h 6H'],
-  ...['7e6e 7G', '7g6g 7H', '7h6h 7H', '8e 8G', '8g 8H', '9e8e 8G', '9g8g 8H'],
-  ...['1A 1B', '2A 2B', '3A 3B'],
-];
+const METRIC =
+  '3h4h-4H 4g-5G 4h-5H 5g6g-6G 5h4h-5H 5h6h-6H 6e-6H 6f-6H 6h-6H 7e6e-7G 7g6g-7H 7h6h-7H 8e-8G ' +
+  '8g-8H 9e8e-8G 9g8g-8H';
+const PAIRS = `${METRIC} 1A-1B 2A-2B 3A-3B`.split(' ');
 
 function pairOfClasses(pair: string): Fixture {
-  const [outside = '', inside = ''] = pair.split(' ');
+  const [outside = '', inside = ''] = pair.split('-');
   return {
     says: `class ${outside} in ${inside} leaves play`,
     source: 'ISO 965-1 and ASME B1.1, from memory',

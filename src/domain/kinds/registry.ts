@@ -2,6 +2,7 @@
  * The one list of built-in kinds. A new kind is a file beside this one and a line here.
  */
 
+import { ballJointTaper } from './ball-joint-taper.js';
 import { bearingUnit } from './bearing-unit.js';
 import { bellHousing } from './bell-housing.js';
 import { boltedJoint } from './bolted-joint.js';
@@ -38,6 +39,7 @@ import { wheelMount } from './wheel-mount.js';
 import { wheelSpeedTarget } from './wheel-speed-target.js';
 
 export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
+  ballJointTaper,
   bearingUnit,
   bellHousing,
   boltedJoint,

@@ -63,6 +63,15 @@ export const fixtures: readonly Fixture[] = [
     checks: held,
   },
   {
+    says: 'slots in the body, along and across',
+    faces: [
+      mount,
+      { ...body, 'slot-along': '6 ±0.1 mm', 'slot-across': '6 ±0.1 mm', along: '85.0 mm' },
+    ],
+    outcome: 'holds',
+    checks: held,
+  },
+  {
     says: 'two holes in a line: there is no spacing along',
     faces: [
       { ...mount, holes: 2, along: '0 ±0 mm' },

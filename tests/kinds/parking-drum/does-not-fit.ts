@@ -120,6 +120,36 @@ export const fixtures: readonly Fixture[] = [
     checks: { 'equal-joint': 'fails not-equal', 'known-joint': 'holds' },
   },
   {
+    says: 'the cable is no place for the shoes',
+    faces: [shoes, cable],
+    outcome: 'fails',
+    checks: { 'equal-joint': 'fails not-equal', 'known-joint': 'holds' },
+  },
+  {
+    says: 'the knuckle is no place for the lever',
+    faces: [lever, knuckle],
+    outcome: 'fails',
+    checks: { 'equal-joint': 'fails not-equal', 'known-joint': 'holds' },
+  },
+  {
+    says: 'a pattern is compared only where a backplate meets a knuckle',
+    faces: [
+      { ...plate, pattern: 'r-4' },
+      { ...drum, pattern: 'r-5' },
+    ],
+    outcome: 'fails',
+    checks: { 'equal-joint': 'fails not-equal', 'known-joint': 'holds' },
+  },
+  {
+    says: 'and not the other way round either',
+    faces: [
+      { ...lever, pattern: 'r-4' },
+      { ...knuckle, pattern: 'r-5' },
+    ],
+    outcome: 'fails',
+    checks: { 'equal-joint': 'fails not-equal', 'known-joint': 'holds' },
+  },
+  {
     says: 'a joint by any other name is none',
     faces: [
       { ...shoes, joint: 'shoes' },

@@ -23,7 +23,7 @@ import type { BuiltInKind } from './kind.js';
 
 export const strutClevis: BuiltInKind = {
   id: 'strut-clevis',
-  name: { en: 'strut bracket', de: 'Federbeinschelle' },
+  name: { en: 'strut bracket', de: 'Federbeinlasche' },
   standard: 'none',
   sides: ['strut', 'knuckle'],
   sideNames: {
@@ -119,7 +119,7 @@ export const strutClevis: BuiltInKind = {
       code: 'knuckle-hole-too-small',
       text: {
         en: 'The bolts must pass the holes of the knuckle; drilling is an engineered change.',
-        de: 'Die Schrauben müssen durch den Achsschenkel gehen; Aufbohren ist Ingenieursache.',
+        de: 'Die Schrauben müssen durch das Auge gehen; Aufbohren ist Sache des Ingenieurs.',
       },
     },
     {

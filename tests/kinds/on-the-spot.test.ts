@@ -127,9 +127,11 @@ afterAll(() => rmSync(copy, { recursive: true }));
 function register(): void {
   const path = join(copy, 'src/domain/kinds/registry.ts');
   const text = readFileSync(path, 'utf8');
+  const imports = [...text.matchAll(/^import \{ (\w+) \} from '\.\/([a-z0-9-]+)\.js';$/gm)];
+  const [whole = '', name = ''] = imports.find(([, , id = '']) => id > 'towing-eye') ?? [];
   const lines = text
-    .replace(/^import \{ tyreRim/m, "import { towingEye } from './towing-eye.js';\n$&")
-    .replace(/^ {2}tyreRim,$/m, '  towingEye,\n$&');
+    .replace(whole, `import { towingEye } from './towing-eye.js';\n${whole}`)
+    .replace(`\n  ${name},\n`, `\n  towingEye,\n  ${name},\n`);
   expect(lines.split('\n').length - text.split('\n').length).toBe(2);
   writeFileSync(path, lines);
 }

@@ -48,7 +48,7 @@ function spokenText(side: Shown, speaker: Speaker): string | null {
     return speaker.value(side).text;
   }
   // Tooth counts say more than their quotient.
-  const known = dimension === '1' ? interval : roundedOutwards(interval);
+  const known = dimension === '1' ? interval : roundedOutwards(interval, dimension);
   return speaker.interval(known, dimension).text;
 }
 
@@ -96,7 +96,7 @@ function choicesIn({ outcome, readings, orders }: CheckResult, speaker: Speaker)
 
 /** What to order, for people: never wider than what suits. */
 export function orderText(order: Interval, dimension: string, speaker: Speaker): string | null {
-  return speaker.interval(roundedInwards(order), dimension).text;
+  return speaker.interval(roundedInwards(order, dimension), dimension).text;
 }
 
 /** What is picked or ordered; where nothing suits, what the checks that clash say. */

@@ -5,32 +5,52 @@
  * ends.
  */
 
-import { type Interval, interval, isPoint, width } from '../domain/quantity/interval.js';
+import { shownUnit } from '../domain/quantity/format.js';
+import {
+  type Interval,
+  interval,
+  isPoint,
+  scaleInterval,
+  width,
+} from '../domain/quantity/interval.js';
 import {
   absolute,
   compare,
   decimalPlaces,
+  divide,
   multiply,
+  ONE,
   power,
   type Rational,
   rational,
   roundDown,
   roundUp,
 } from '../domain/quantity/rational.js';
+import type { Dimension } from '../domain/quantity/unit.js';
 
-/** A tenth of a micrometre: nobody measures or orders more finely. */
+/** Of a millimetre a tenth of a micrometre: nobody measures or orders more finely. */
 const MOST_PLACES = 4;
 const TEN = rational(10);
 const THOUSAND = rational(1000);
 
 /** The smallest set with short ends that holds this one. */
-export function roundedOutwards(set: Interval): Interval {
-  return rounded(set, roundDown, roundUp);
+export function roundedOutwards(set: Interval, dimension: Dimension): Interval {
+  return asShown(set, dimension, (shown) => rounded(shown, roundDown, roundUp));
 }
 
 /** The largest set with short ends within this one; the set itself where it holds none. */
-export function roundedInwards(set: Interval): Interval {
-  return rounded(set, roundUp, roundDown);
+export function roundedInwards(set: Interval, dimension: Dimension): Interval {
+  return asShown(set, dimension, (shown) => rounded(shown, roundUp, roundDown));
+}
+
+/** Digits are those of the unit that people see, not of the one in which numbers are kept. */
+function asShown(
+  set: Interval,
+  dimension: Dimension,
+  round: (shown: Interval) => Interval,
+): Interval {
+  const factor = shownUnit(dimension)?.factor ?? ONE;
+  return scaleInterval(round(scaleInterval(set, divide(ONE, factor))), factor);
 }
 
 /**

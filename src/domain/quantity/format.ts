@@ -38,7 +38,7 @@ export interface FormattedQuantity {
 }
 
 /** Shown in another unit than the base unit, in which their numbers would be tiny. */
-const METRIC_SYMBOLS: Readonly<Record<Dimension, string>> = { 'length^-1': '1/m' };
+const METRIC_SYMBOLS: Readonly<Record<Dimension, string>> = { 'length^-1': '1/km' };
 
 const IMPERIAL_SYMBOLS: Readonly<Record<Dimension, string>> = {
   length: 'in',
@@ -84,6 +84,11 @@ export function formatQuantity(
     high: exact.high === null ? null : exactText(exact.high),
     unit: metric.symbol,
   };
+}
+
+/** The unit that people are shown, in the metric system. */
+export function shownUnit(dimension: Dimension): Unit | undefined {
+  return displayUnit(dimension, 'metric').unit;
 }
 
 interface Limits {

@@ -85,7 +85,7 @@ export function vehicleInput(vehicle: string, options: VehicleOptions): VehicleI
   return {
     ...commonInput(options),
     vehicle,
-    fitted: fittedOf(options.fitted ?? []),
+    fitted: partsByPlace(options.fitted ?? [], '--fitted'),
     adapters: adaptersOf(options.adapter ?? []),
     torque: torque ?? null,
     use: use ?? null,
@@ -93,36 +93,41 @@ export function vehicleInput(vehicle: string, options: VehicleOptions): VehicleI
   };
 }
 
-/** One part for each place; a place that is named twice would hide one of the two. */
-export function partsByPlace(pairs: readonly Pair[], option: string): Record<string, string> {
-  const found = new Map<string, string>();
+/**
+ * One part for each place, or one for each hand of it; a place that is named twice would hide one
+ * of the two.
+ */
+export function partsByPlace(
+  pairs: readonly Pair[],
+  option: '--fitted' | '--with',
+): Record<string, FittedInput> {
+  const found = new Map<string, FittedInput>();
+  const hands = new Map<string, { left?: string; right?: string }>();
   for (const { key, value } of pairs) {
-    if (found.has(key)) throw twice(option, key);
-    found.set(key, value);
+    const [, position = key, hand] = /^(.+)\.(left|right)$/.exec(key) ?? [];
+    const known = hands.get(position);
+    if (hand === undefined) {
+      if (found.has(position)) throw twice(option, position);
+      found.set(position, value);
+    } else if (known !== undefined && hand in known) throw twice(option, key);
+    else hands.set(position, { ...known, [hand]: value });
+  }
+  for (const [position, { left, right }] of hands) {
+    if (found.has(position)) throw twice(option, position);
+    if (left === undefined || right === undefined) throw oneHand(position, left, option);
+    found.set(position, { left, right });
   }
   return Object.fromEntries(found);
 }
 
-function fittedOf(pairs: readonly Pair[]): Record<string, FittedInput> {
-  const said = Object.entries(partsByPlace(pairs, '--fitted'));
-  const found = new Map<string, FittedInput>();
-  const hands = new Map<string, { left?: string; right?: string }>();
-  for (const [key, part] of said) {
-    const [, position = key, hand] = /^(.+)\.(left|right)$/.exec(key) ?? [];
-    if (hand === undefined) found.set(position, part);
-    else hands.set(position, { ...hands.get(position), [hand]: part });
-  }
-  for (const [position, { left, right }] of hands) {
-    if (found.has(position)) throw twice('--fitted', position);
-    if (left === undefined || right === undefined) {
-      const [has, lacks] = left === undefined ? ['right', 'left'] : ['left', 'right'];
-      const remedy = `Add --fitted ${position}.${lacks}=unknown if nobody knows.`;
-      const text = `--fitted names the ${has} ${position}, and not the ${lacks} one.`;
-      throw new CommandFault('bad-usage', text, { remedy });
-    }
-    found.set(position, { left, right });
-  }
-  return Object.fromEntries(found);
+function oneHand(position: string, left: string | undefined, option: string): CommandFault {
+  const [has, lacks] = left === undefined ? ['right', 'left'] : ['left', 'right'];
+  const text = `${option} names the ${has} ${position}, and not the ${lacks} one.`;
+  const remedy =
+    option === '--fitted'
+      ? `Add --fitted ${position}.${lacks}=unknown if nobody knows.`
+      : `Add ${option} ${position}.${lacks}=<part>.`;
+  return new CommandFault('bad-usage', text, { remedy });
 }
 
 function twice(option: string, place: string): CommandFault {

@@ -86,6 +86,7 @@ describe('usage', () => {
     [['fit', 'a', 'b', '--with', 'x=a', '--with', 'x=b'], '--with names x twice', 'once'],
     [['fit', 'a', 'b', '--fitted', 'x.left=a'], 'not the right one', 'x.right=unknown'],
     [['fit', 'a', 'b', '--fitted', 'x.right=a'], 'not the left one', 'x.left=unknown'],
+    [['fit', 'a', 'b', '--with', 'x.right=a'], 'not the left one', '--with x.left=<part>'],
     [
       ['fit', 'a', 'b', '--fitted', 'x=a', '--fitted', 'x.left=a', '--fitted', 'x.right=a'],
       '--fitted names x twice',

@@ -33,6 +33,7 @@ import { speedSignal } from './speed-signal.js';
 import { starterRing } from './starter-ring.js';
 import { straightSpline } from './straight-spline.js';
 import { strutClevis } from './strut-clevis.js';
+import { trackRodEnd } from './track-rod-end.js';
 import { tyreRim } from './tyre-rim.js';
 import { universalJoint } from './universal-joint.js';
 import { wheelMount } from './wheel-mount.js';
@@ -69,6 +70,7 @@ export const BUILT_IN_KINDS: readonly BuiltInKind[] = [
   starterRing,
   straightSpline,
   strutClevis,
+  trackRodEnd,
   tyreRim,
   universalJoint,
   wheelMount,

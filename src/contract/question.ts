@@ -100,7 +100,9 @@ export const vehicleField = name(LONGEST_NAME).openapi({
 });
 
 export const partField = name(LONGEST_NAME).openapi({
-  description: 'Id of the part.',
+  description:
+    'Id of the part. One that is worked is `part+work`, in order of the works; in a URL, a plus ' +
+    'sign is written `%2B`.',
   example: 'linkage-cables',
 });
 

@@ -5,11 +5,18 @@
 
 import { type FactAddress, NOWHERE } from '../domain/check/reading.js';
 import { sayCaution } from '../domain/explain/words.js';
-import { handsOf, isChanged, partAt, seatAt } from '../domain/judge/configuration.js';
+import {
+  type Configuration,
+  handsOf,
+  isChanged,
+  partAt,
+  seatAt,
+} from '../domain/judge/configuration.js';
 import type { Constraint } from '../domain/judge/constraint.js';
 import type { Judgement } from '../domain/judge/judge.js';
 import { type Measure, measureFor } from '../domain/judge/measure.js';
 import { unmatedOptionalFaces } from '../domain/judge/place.js';
+import { namesOf } from '../domain/judge/worked-part.js';
 import { point } from '../domain/quantity/interval.js';
 import { formatQuantity } from '../domain/quantity/quantity.js';
 import { toolOf } from '../domain/quantity/tool.js';
@@ -229,7 +236,33 @@ export function cautionViews(judgement: Judgement, speaker: Speaker): CautionVie
       text: sayCaution(group, speaker.lang),
     }),
   );
-  return once([...usual, ...constraints.flatMap((constraint) => ownCautions(constraint, speaker))]);
+  const own = constraints.flatMap((constraint) => ownCautions(constraint, speaker));
+  return once([...usual, ...signOffs(configuration, speaker), ...own]);
+}
+
+const SIGNED = {
+  engineer: 'engineer-signs',
+  workshop: 'workshop-signs',
+} as const;
+
+/** Who must sign for the work on each worked part that is in the question. */
+function signOffs({ catalogue, judged }: Configuration, speaker: Speaker): CautionView[] {
+  const seated = [...judged.seats.values()].flatMap((seats) =>
+    (seats.hands ? [seats.left, seats.right] : [seats.seat]).flatMap(({ occupant }) =>
+      occupant.is === 'part' ? [occupant.part] : [],
+    ),
+  );
+  const between = [...judged.adapters.values()].flatMap(({ parts }) => parts);
+  return [...new Set([...seated, ...between])].flatMap((id) => {
+    const [, ...works] = namesOf(id);
+    return works.flatMap((one) => {
+      const work = catalogue.works.get(one);
+      if (work === undefined) return [];
+      const code = work.signOff === null ? 'work-first' : SIGNED[work.signOff];
+      const { text } = speaker.said(code, { text: speaker.partName(id) ?? id });
+      return [{ code, group: 'general', show: 'always' as const, text }];
+    });
+  });
 }
 
 function ownCautions(constraint: Constraint, speaker: Speaker): CautionView[] {

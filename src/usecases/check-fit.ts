@@ -10,6 +10,7 @@ import { QuestionError } from './errors.js';
 import { headOf } from './head.js';
 import type { Library } from './library.js';
 import {
+  askedCatalogue,
   Faults,
   partOf,
   positionOf,
@@ -35,7 +36,8 @@ export interface FitInput extends VehicleInput {
 export function checkFit(library: Library, input: FitInput): FitAnswer {
   refuseChanges(input);
   const edition = library.edition(input.edition);
-  const { catalogue } = edition;
+  const named = [input.part, ...Object.values(input.with)];
+  const catalogue = askedCatalogue(edition.catalogue, input, named);
   const faults = new Faults();
   const vehicle = vehicleOf(catalogue, input.vehicle, faults);
   const part = partOf(catalogue, input.part, 'part', faults);

@@ -8,13 +8,20 @@ import type { InspectAnswer } from './answer.js';
 import { cautionViews, measureViews, notCheckedViews, orderViews } from './asides.js';
 import { headOf } from './head.js';
 import type { Library } from './library.js';
-import { Faults, saidOf, torqueOf, type VehicleInput, vehicleOf } from './question.js';
+import {
+  askedCatalogue,
+  Faults,
+  saidOf,
+  torqueOf,
+  type VehicleInput,
+  vehicleOf,
+} from './question.js';
 import { Speaker } from './speaker.js';
 import { judgedView } from './views.js';
 
 export function inspectVehicle(library: Library, input: VehicleInput): InspectAnswer {
   const edition = library.edition(input.edition);
-  const { catalogue } = edition;
+  const catalogue = askedCatalogue(edition.catalogue, input);
   const faults = new Faults();
   const vehicle = vehicleOf(catalogue, input.vehicle, faults);
   const torque = torqueOf(input.torque, faults);

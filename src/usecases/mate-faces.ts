@@ -11,6 +11,7 @@ import type { Use } from '../domain/check/coupling.js';
 import type { Outcome } from '../domain/check/state.js';
 import type { CompiledIndex } from '../domain/index/compiled-index.js';
 import { judgeMeeting, type MateEnd, type Meeting } from '../domain/judge/mate.js';
+import { withArticles } from '../domain/judge/worked-part.js';
 import type { MateAnswer } from './answer.js';
 import { cautionViews, measureViews, notCheckedViews } from './asides.js';
 import { headOf } from './head.js';
@@ -33,7 +34,8 @@ export interface MateInput extends CommonInput {
 
 export function mateFaces(library: Library, input: MateInput): MateAnswer {
   const edition = library.edition(input.edition);
-  const { catalogue } = edition;
+  const named = [input.a, input.b].flatMap((end) => ('part' in end ? [end.part] : []));
+  const catalogue = withArticles(edition.catalogue, [...named, ...input.adapters]);
   const faults = new Faults();
   const a = endsOf(catalogue, input.a, 'a', faults);
   const b = endsOf(catalogue, input.b, 'b', faults);

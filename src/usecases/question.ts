@@ -8,6 +8,7 @@ import { hint } from '../domain/catalogue/faults.js';
 import type { Use } from '../domain/check/coupling.js';
 import type { Adapters, Seat, Seats } from '../domain/judge/configuration.js';
 import type { Said } from '../domain/judge/fit.js';
+import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked-part.js';
 import type { Interval } from '../domain/quantity/interval.js';
 import { isFault, parseQuantity } from '../domain/quantity/quantity.js';
 import { sign } from '../domain/quantity/rational.js';
@@ -70,9 +71,52 @@ export function vehicleOf(catalogue: Catalogue, id: string, faults: Faults): Veh
 export function partOf(catalogue: Catalogue, id: string, at: string, faults: Faults): Part | null {
   const part = catalogue.parts.get(id);
   if (part !== undefined) return part;
-  const text = `There is no part "${id}".${hint(id, catalogue.parts.keys())}`;
-  faults.add(at, 'unknown-part', text);
+  const { code, text } = articleFault(catalogue, id);
+  faults.add(at, code, text);
   return null;
+}
+
+/** What is wrong with the name of a part, or of one that is worked: `hub-a+redrill`. */
+function articleFault(
+  catalogue: Catalogue,
+  id: string,
+): { readonly code: QuestionErrorCode; readonly text: string } {
+  const { fault } = articleOf(id, catalogue);
+  if (fault === null) throw new Error(`"${id}" is an article, but not in the catalogue asked`);
+  if (fault.code === 'work-not-for-part') {
+    const { work, reason } = fault;
+    return { code: 'invalid-question', text: `"${work.id}" ${SAID[reason.code](reason)}` };
+  }
+  const { name } = fault;
+  if (fault.code === 'unknown-work') {
+    const text = `There is no work "${name}".${hint(name, catalogue.works.keys())}`;
+    return { code: 'invalid-question', text };
+  }
+  // A plus sign in a URL is a space.
+  const isWritten = name.includes(' ') && articleOf(name.replaceAll(' ', '+'), catalogue).part;
+  const like = isWritten ? ' In a URL, write "%2B" for "+".' : hint(name, catalogue.parts.keys());
+  return { code: 'unknown-part', text: `There is no part "${name}".${like}` };
+}
+
+const SAID: {
+  readonly [Code in WorkReason['code']]: (reason: WorkReason) => string;
+} = {
+  'not-for-this-part': () => 'cannot be done on this part.',
+  'not-known-to-apply': () => 'is not known to be possible on this part: its record lacks values.',
+  'nothing-to-change': (reason) =>
+    `changes "${'what' in reason ? reason.what : ''}", which is not recorded of this part.`,
+};
+
+/** The catalogue with the worked parts that a question about a vehicle names. */
+export function askedCatalogue(
+  catalogue: Catalogue,
+  { fitted, adapters }: Pick<VehicleInput, 'fitted' | 'adapters'>,
+  others: readonly (string | { readonly left: string; readonly right: string })[] = [],
+): Catalogue {
+  const named = [...Object.values(fitted), ...others].flatMap((one) =>
+    typeof one === 'string' ? [one] : [one.left, one.right],
+  );
+  return withArticles(catalogue, [...named, ...Object.values(adapters).flat()]);
 }
 
 export function positionOf(

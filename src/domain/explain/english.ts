@@ -101,6 +101,9 @@ const cautionsOfChecks = {
     `The axles may differ by up to ${d.margin ?? 'much'}: perhaps for loose ground only.`,
   'caution-fails': (d: ReasonData) => d.text ?? 'One caution applies.',
   'caution-open': (d: ReasonData) => `Not known for certain: ${d.text ?? 'one caution'}`,
+  'engineer-signs': (d: ReasonData) => `${d.text ?? 'It'}: an engineer must sign for the work.`,
+  'workshop-signs': (d: ReasonData) => `${d.text ?? 'It'}: the workshop must sign for the work.`,
+  'work-first': (d: ReasonData) => `${d.text ?? 'It'}: not before the work on it is done.`,
 } as const;
 
 const matings = {

@@ -83,7 +83,7 @@ export const CHECK_CODES = [
   'may-not-apply',
 ] as const;
 
-/** What a loop that holds still warns of. */
+/** What is warned of although it holds. */
 export const CAUTION_CODES = [
   'winds-up',
   'may-wind-up',
@@ -91,6 +91,9 @@ export const CAUTION_CODES = [
   'may-be-off-road-only',
   'caution-fails',
   'caution-open',
+  'engineer-signs',
+  'workshop-signs',
+  'work-first',
 ] as const;
 
 /** Codes of matings, beside those of the check that decides one. */

@@ -30,11 +30,12 @@ export function pairKey(a: FaceName, b: FaceName, adapters: readonly string[]): 
   return [right, ...adapters.toReversed(), left].join('|');
 }
 
-const pooled = new WeakMap<Catalogue, BuiltPairs>();
+/** By the vehicles of a catalogue, which it keeps where a question adds parts to it. */
+const pooled = new WeakMap<Catalogue['vehicles'], BuiltPairs>();
 
 /** All as-built pairs of a catalogue; computed once for each. */
 export function builtPairs(catalogue: Catalogue): BuiltPairs {
-  const known = pooled.get(catalogue);
+  const known = pooled.get(catalogue.vehicles);
   if (known !== undefined) return known;
   const pairs = new Map<string, { basis: Basis; vehicles: string[] }>();
   for (const vehicle of catalogue.vehicles.values()) {
@@ -48,7 +49,7 @@ export function builtPairs(catalogue: Catalogue): BuiltPairs {
       }
     }
   }
-  pooled.set(catalogue, pairs);
+  pooled.set(catalogue.vehicles, pairs);
   return pairs;
 }
 

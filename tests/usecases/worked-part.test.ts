@@ -1,0 +1,165 @@
+/**
+ * Parts that are worked, wherever a question names a part: `part+work`, `part+first+second`.
+ */
+
+import { describe, expect, test } from 'vitest';
+import { compileDocument } from '../../src/domain/catalogue/compile.js';
+import { articleOf } from '../../src/domain/judge/worked-part.js';
+import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
+import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
+import { QuestionError } from '../../src/usecases/errors.js';
+import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
+import { mateFaces } from '../../src/usecases/mate-faces.js';
+import { CART } from '../cli/catalogue.js';
+import { libraryOf } from '../memory-store.js';
+
+const gearbox = { 'one-of': ['role', ['gearbox']] };
+
+/** The cart, in a shop that can turn one register into another. */
+const SHOP = {
+  ...CART,
+  works: [
+    {
+      id: 'turn',
+      name: { en: 'turned', de: 'abgedreht' },
+      on: gearbox,
+      gives: { interfaces: { rear: { pattern: 'f1', register: '60.00 ±0.02 mm' } } },
+      voids: ['torque'],
+      signOff: 'engineer',
+      evidence: { basis: 'drawing', by: 'bench 2' },
+    },
+    {
+      id: 'prove',
+      name: 'proved',
+      on: { equal: ['rear.pattern', 'rear.pattern'] },
+      gives: { values: { torque: '180 N.m' } },
+      signOff: 'workshop',
+    },
+    {
+      id: 'stretch',
+      name: 'stretched',
+      on: { all: [gearbox, { 'at-least': ['rear.register', '65 mm'] }] },
+      gives: { interfaces: { rear: { register: '71.00 ±0.02 mm' } } },
+    },
+    { id: 'bore', name: 'bored', on: gearbox, gives: { interfaces: { one: { pattern: 'f1' } } } },
+  ],
+};
+
+const library = libraryOf(SHOP);
+const { catalogue } = compileDocument(SHOP, BUILT_IN_KINDS);
+
+const COMMON = { edition: null, lang: 'en', torque: null, use: null, ignorePresent: false };
+
+function asked(part: string, more: Partial<FitInput> = {}) {
+  const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {} };
+  const input = { position: null, with: {}, changes: null, ...COMMON, ...vehicle, part, ...more };
+  return checkFit(library, input);
+}
+
+function faultsOf(ask: () => unknown) {
+  try {
+    ask();
+  } catch (error) {
+    if (error instanceof QuestionError) return error.faults;
+    throw error;
+  }
+  throw new Error('it was answered');
+}
+
+function article(id: string) {
+  if (catalogue === null) throw new Error('the shop has faults');
+  return articleOf(id, catalogue);
+}
+
+describe('a worked part', () => {
+  test('has what the work gives, and no rating that it voids', () => {
+    const { part } = article('box-b+turn');
+    const values = part?.faces.get('rear')?.alternatives[0];
+    expect(part).toMatchObject({ id: 'box-b+turn', roles: ['gearbox'], numbers: [] });
+    expect(part?.name).toEqual({ en: 'box b, turned', de: 'box b, abgedreht' });
+    expect(values?.get('pattern')).toMatchObject({ code: 'f1', evidence: { basis: 'drawing' } });
+    expect(values?.get('register')).toMatchObject({
+      text: '60.00 ±0.02 mm',
+      evidence: { by: 'bench 2' },
+    });
+    expect(part?.values.has('torque')).toBe(false);
+    expect(catalogue?.parts.get('box-b')?.values.has('torque')).toBe(true);
+    const before = catalogue?.parts.get('box-b')?.faces.get('rear')?.alternatives[0];
+    expect(before?.get('pattern')).toMatchObject({ code: 'f2' });
+  });
+
+  test('is worked again in the order of its name', () => {
+    const { part } = article('box-b+turn+prove');
+    expect(part?.id).toBe('box-b+turn+prove');
+    expect(part?.values.get('torque')?.text).toBe('180 N.m');
+    expect(article('box-b+prove+turn').part?.values.has('torque')).toBe(false);
+  });
+
+  test.each([
+    ['box-a+stretch', 'not-for-this-part'],
+    // Its register is not recorded.
+    ['box-c+stretch', 'not-known-to-apply'],
+    ['box-a+bore', 'nothing-to-change'],
+    ['motor+turn', 'not-for-this-part'],
+    ['box-b+turn+stretch', 'not-for-this-part'],
+  ])('%s is none: %s', (id, code) => {
+    expect(article(id)).toMatchObject({ part: null, fault: { reason: { code } } });
+    expect(article('box-b+stretch').part?.id).toBe('box-b+stretch');
+  });
+});
+
+describe('a question', () => {
+  test('about one is answered like any other, and says who must sign', () => {
+    expect(asked('box-b').alone).toBe('fails');
+    const answer = asked('box-b+turn+prove');
+    expect([answer.part, answer.name, answer.alone]).toEqual([
+      'box-b+turn+prove',
+      'box b, turned, proved',
+      'holds',
+    ]);
+    const signs = answer.cautions.filter(({ code }) => /-signs$|^work-/.test(code));
+    expect(signs.map(({ code, show }) => [code, show])).toEqual([
+      ['engineer-signs', 'always'],
+      ['workshop-signs', 'always'],
+    ]);
+    expect(signs[0]?.text).toBe('box b, turned, proved: an engineer must sign for the work.');
+    expect(asked('box-b').cautions.some(({ code }) => /-signs$|^work-/.test(code))).toBe(false);
+  });
+
+  test('a rating that is void is not recorded, so the load is open', () => {
+    expect(asked('box-b+turn').alone).toBe('open');
+  });
+
+  test('what is worked is on the vehicle, beside the part, and one of two faces', () => {
+    const fitted = { gearbox: 'box-b+turn+prove' };
+    const vehicle = { ...COMMON, vehicle: 'cart-1', fitted, adapters: {} };
+    expect(inspectVehicle(library, vehicle).state).toBe('holds');
+    const wrong = { ...vehicle, fitted: { gearbox: 'box-b' } };
+    expect(inspectVehicle(library, wrong).state).toBe('fails');
+    expect(asked('shaft-a', { with: fitted }).alone).toBe('holds');
+    const b = { part: 'shaft-a', interface: 'front' };
+    const mate = (part: string) =>
+      mateFaces(library, { ...COMMON, a: { part, interface: 'rear' }, b, adapters: [] });
+    expect([mate('box-b').state, mate('box-b+turn').state]).toEqual(['fails', 'holds']);
+    expect(mate('box-b+turn').cautions.map(({ code }) => code)).toContain('engineer-signs');
+  });
+
+  test.each([
+    ['box-z+turn', 'unknown-part', 'There is no part "box-z". Did you mean \'box-a\'?'],
+    ['box-b+trun', 'invalid-question', 'There is no work "trun". Did you mean \'turn\'?'],
+    ['box-b+', 'invalid-question', 'There is no work "".'],
+    ['box-b turn', 'unknown-part', 'There is no part "box-b turn". In a URL, write "%2B" for "+".'],
+    ['motor+turn', 'invalid-question', '"turn" cannot be done on this part.'],
+    [
+      'box-c+stretch',
+      'invalid-question',
+      '"stretch" is not known to be possible on this part: its record lacks values.',
+    ],
+    ['box-a+bore', 'invalid-question', '"bore" changes "one", which is not recorded of this part.'],
+  ])('about %s says what is wrong with it', (part, code, text) => {
+    expect(faultsOf(() => asked(part))).toEqual([{ at: 'part', code, text }]);
+    expect(faultsOf(() => asked('box-a', { fitted: { gearbox: part } }))).toMatchObject([
+      { at: 'fitted.gearbox', code, text },
+    ]);
+  });
+});

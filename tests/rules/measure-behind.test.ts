@@ -75,3 +75,23 @@ it('a number that must be one of a few, and nobody recorded, is asked for', () =
   expect(stateOf(judgement, 'gears')).toBe('open not-recorded');
   expect(factsOf(judgement)).toEqual([expect.stringMatching(/^box\.gears to-decide /)]);
 });
+
+it('of several sets of facts that would do, those are asked for that are known least', () => {
+  const cars = world({
+    roles: { box: { nose: 'length', case: 'length', tail: 'length' } },
+    places: ['box'],
+    checks: [
+      { id: 'length', 'at-most': [{ sum: ['box.nose', 'box.case', 'box.tail'] }, '300 mm'] },
+    ],
+    parts: {
+      'box-a': { nose: '90 mm', case: '90 mm', tail: '90 mm' },
+      'box-b': { nose: '100 ±0.2 mm', case: '100 ±0.2 mm', tail: '99.65 ±0.3 mm' },
+    },
+    cars: { car: { box: 'box-a' } },
+  });
+  // Any two of the three decide: 0.35 mm are left, and the third is known to 0.2 or 0.3.
+  expect(factsOf(judged(cars, changed))).toEqual([
+    expect.stringMatching(/^box\.nose to-decide /),
+    expect.stringMatching(/^box\.tail to-decide /),
+  ]);
+});

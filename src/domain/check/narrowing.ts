@@ -151,7 +151,7 @@ function unique(facts: readonly NarrowingFact[]): NarrowingFact[] {
   return [...seen.values()];
 }
 
-/** The fewest unknowns that decide, the first in order among equals; all if none do. */
+/** The fewest unknowns that decide, the coarsest among equals; all if none do. */
 function smallestSet(
   members: readonly Member[],
   setting: Setting,
@@ -159,12 +159,21 @@ function smallestSet(
   hasWords: boolean,
 ): readonly Unknown[] {
   if (unknowns.length > MOST_FACTS) return unknowns;
+  const coarsest = unknowns.toSorted(byWidth);
   for (let size = 1; size < unknowns.length; size += 1) {
-    for (const set of subsets(unknowns, size)) {
-      if (isEnough(set, members, setting, hasWords)) return set;
+    for (const set of subsets(coarsest, size)) {
+      if (!isEnough(set, members, setting, hasWords)) continue;
+      return unknowns.filter((unknown) => set.includes(unknown));
     }
   }
   return unknowns;
+}
+
+/** What is known least comes first: there most is won by measuring again. */
+function byWidth(a: Unknown, b: Unknown): number {
+  const [wide, other] = [width(a.domain), width(b.domain)];
+  if (wide === null || other === null) return Number(wide !== null) - Number(other !== null);
+  return compare(other, wide);
 }
 
 /** Whether the check is decided once these are known: at the best estimate, or at some value. */

@@ -91,7 +91,7 @@ it('of several sets of facts that would do, those are asked for that are known l
   });
   // Any two of the three decide: 0.35 mm are left, and the third is known to 0.2 or 0.3.
   expect(factsOf(judged(cars, changed))).toEqual([
-    expect.stringMatching(/^box\.nose to-decide /),
+    expect.stringMatching(/^box\.case to-decide /),
     expect.stringMatching(/^box\.tail to-decide /),
   ]);
 });

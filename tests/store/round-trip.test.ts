@@ -19,6 +19,7 @@ const sha256 = (bytes: string) => createHash('sha256').update(bytes).digest('hex
 describe.each<[string, PreparedEdition]>([
   ['the demo catalogue', demo],
   ['a small catalogue', cart()],
+  ['one with lots, works, rulesets and options', changedCart()],
 ])('%s', (_, prepared) => {
   const path = freshPath();
   const writer = open(path);

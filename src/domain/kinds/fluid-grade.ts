@@ -10,9 +10,12 @@
  * Gear oils are compared by the number of the SAE grade (90 of 75W-90; a thicker oil than asked
  * shifts hard, so only a caution), by the class (4 or 5) and by the friction modifier that a
  * limited-slip differential with plates needs and a synchroniser does not want ("limited-slip" or
- * "none"). Class 5 meets class 4, but its additives attack brass and bronze: where synchronisers
- * are of these, class 5 fails (common practice). A part without synchronisers says "none". A winter
- * grade is compared where both record it. Any other base is compared by specification, by name.
+ * "none"); an axle with an open differential and no synchronisers bears it, which is said. Class 5
+ * meets class 4, but its additives attack brass and bronze: where synchronisers are of these, class
+ * 5 fails (common practice) unless the part's maker asks for it, as for a gearbox that shares its
+ * oil with a hypoid final drive. Of other synchronisers only those known to bear class 5 take it in
+ * place of class 4. A part without synchronisers says "none". A winter grade is compared where both
+ * record it. Any other base is compared by specification, by name.
  *
  * Left out: quantity; what is left of the old fluid; seals that were made for another base.
  */
@@ -26,6 +29,13 @@ const YELLOW_METALS = ['brass', 'bronze'];
 function bothOf(bases: readonly string[]) {
   return { all: [{ 'one-of': ['fluid.base', bases] }, { 'one-of': ['part.base', bases] }] };
 }
+
+const CLASS_AS_ASKED = { 'at-most': ['fluid.gear-oil-class', 'part.gear-oil-class'] };
+const NO_SYNCHRONISER = { 'one-of': ['part.synchroniser', ['none']] };
+const UNMODIFIED = [
+  ...bothOf(GEAR).all,
+  { not: { 'one-of': ['part.friction-modifier', ['limited-slip']] } },
+];
 
 const NEITHER_BRAKE_NOR_GEAR = {
   all: [
@@ -193,22 +203,22 @@ export const fluidGrade: BuiltInKind = {
     },
     {
       id: 'synchroniser',
-      'at-most': ['fluid.gear-oil-class', '4'],
+      'at-most': ['fluid.gear-oil-class', { max: ['part.gear-oil-class', '4'] }],
       when: { all: [...bothOf(GEAR).all, { 'one-of': ['part.synchroniser', YELLOW_METALS] }] },
       code: 'attacks-synchronisers',
       text: {
-        en: 'Oil of GL-5 attacks synchronisers of brass or bronze, and they grate.',
-        de: 'Öl GL-5 greift Synchronringe aus Messing oder Bronze an, und es kratzt.',
+        en: 'GL-5 that is not asked for attacks synchronisers of brass or bronze: they grate.',
+        de: 'Nicht verlangtes GL-5 greift Synchronringe aus Messing oder Bronze an: es kratzt.',
       },
     },
     {
       id: 'known-synchroniser',
       'one-of': ['part.synchroniser', ['none', ...YELLOW_METALS, 'molybdenum', 'carbon']],
-      when: bothOf(GEAR),
+      when: { all: [...bothOf(GEAR).all, { not: CLASS_AS_ASKED }] },
       code: 'unheard-of-synchroniser',
       text: {
-        en: 'Which oil this synchroniser bears is not known here: ask the maker of the gearbox.',
-        de: 'Welches Öl diese Synchronisierung erträgt, sagt nur der Hersteller des Getriebes.',
+        en: 'Whether this synchroniser bears more additive than asked, its maker must say.',
+        de: 'Ob diese Synchronisierung mehr Zusatz erträgt als verlangt, sagt ihr Hersteller.',
       },
     },
     {
@@ -226,16 +236,22 @@ export const fluidGrade: BuiltInKind = {
     {
       id: 'no-friction-modifier',
       equal: 'friction-modifier',
-      when: {
-        all: [
-          ...bothOf(GEAR).all,
-          { not: { 'one-of': ['part.friction-modifier', ['limited-slip']] } },
-        ],
-      },
+      when: { all: [...UNMODIFIED, { not: NO_SYNCHRONISER }] },
       code: 'synchronisers-slip',
       text: {
         en: 'A friction modifier that is not asked for makes synchronisers slip and grate.',
         de: 'Ein Reibwertzusatz, der nicht verlangt ist, lässt Synchronringe rutschen.',
+      },
+    },
+    {
+      id: 'spare-friction-modifier',
+      equal: 'friction-modifier',
+      when: { all: [...UNMODIFIED, NO_SYNCHRONISER] },
+      severity: 'caution',
+      code: 'friction-modifier-to-spare',
+      text: {
+        en: 'An open differential does without this friction modifier, and bears it.',
+        de: 'Ein offenes Differenzial braucht diesen Reibwertzusatz nicht und erträgt ihn.',
       },
     },
     {

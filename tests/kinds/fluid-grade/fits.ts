@@ -46,13 +46,17 @@ export const heldInGears: Expected = {
   'sae-grade': 'holds',
   thicker: 'holds',
   'gear-oil-class': 'holds',
-  'known-synchroniser': 'holds',
   'no-friction-modifier': 'holds',
 };
 
 export const heldWithBrass: Expected = { ...heldInGears, synchroniser: 'holds' };
 
+/** More additive than asked: the synchronisers must be known to bear it. */
+export const heldAboveClass: Expected = { ...heldInGears, 'known-synchroniser': 'holds' };
+
 const { 'no-friction-modifier': _, ...heldBesideModifier } = heldInGears;
+
+export const heldInAxle: Expected = { ...heldBesideModifier, 'spare-friction-modifier': 'holds' };
 
 export const heldInLimitedSlip: Expected = { ...heldBesideModifier, 'friction-modifier': 'holds' };
 
@@ -115,7 +119,7 @@ export const fixtures: readonly Fixture[] = [
     says: 'GL-5 in an axle without synchronisers',
     faces: [{ ...gearOil, 'gear-oil-class': '5' }, axle],
     outcome: 'holds',
-    checks: heldInGears,
+    checks: heldInAxle,
   },
   {
     says: 'GL-5 where synchronisers of molybdenum ask for GL-4',
@@ -124,7 +128,7 @@ export const fixtures: readonly Fixture[] = [
       { ...gearbox, synchroniser: 'molybdenum' },
     ],
     outcome: 'holds',
-    checks: heldInGears,
+    checks: heldAboveClass,
   },
   {
     says: '75W-90 where 80W-90 is asked: it flows earlier and is as thick when hot',
@@ -174,7 +178,30 @@ export const fixtures: readonly Fixture[] = [
       { ...gearbox, synchroniser: 'carbon' },
     ],
     outcome: 'holds',
+    checks: heldAboveClass,
+  },
+  {
+    says: 'GL-5 on brass in a gearbox with a hypoid final drive, whose maker asks for it',
+    source: 'common practice, no source',
+    faces: [
+      { ...gearOil, 'gear-oil-class': '5' },
+      { ...gearbox, 'gear-oil-class': '5' },
+    ],
+    outcome: 'holds',
+    checks: heldWithBrass,
+  },
+  {
+    says: 'the class that is asked for, on a synchroniser that nobody here has heard of',
+    faces: [gearOil, { ...gearbox, synchroniser: 'cork' }],
+    outcome: 'holds',
     checks: heldInGears,
+  },
+  {
+    says: 'an oil for limited-slip differentials in an axle with an open one',
+    source: 'common practice, no source',
+    faces: [{ ...gearOil, 'gear-oil-class': '5', 'friction-modifier': 'limited-slip' }, axle],
+    outcome: 'holds',
+    checks: { ...heldInAxle, 'spare-friction-modifier': 'fails friction-modifier-to-spare' },
   },
   {
     says: 'what is marked on a can and no matter of its base is not compared',

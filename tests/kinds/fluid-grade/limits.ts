@@ -9,8 +9,8 @@ import {
   brakeCircuit,
   gearbox,
   gearOil,
+  heldInAxle,
   heldInBrakes,
-  heldInGears,
   heldWithBrass,
 } from './fits.js';
 
@@ -67,7 +67,7 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'holds',
     checks: { ...heldWithBrass, thicker: 'fails thicker-than-asked' },
   },
-  ...rows('gear-oil-class', [gearOil, axle], heldInGears, [
+  ...rows('gear-oil-class', [gearOil, axle], heldInAxle, [
     ['5', 'holds'],
     ['4', 'fails too-little-additive'],
   ]),

@@ -8,9 +8,9 @@ import {
   brakeCircuit,
   gearbox,
   gearOil,
+  heldAboveClass,
   heldByName,
   heldInBrakes,
-  heldInGears,
   heldWithBrass,
   mineralCan,
   mineralCircuit,
@@ -49,7 +49,8 @@ export const fixtures: readonly Fixture[] = [
     faces: [{ ...gearOil, 'gear-oil-class': '5' }, without(gearbox, 'synchroniser')],
     outcome: 'open',
     checks: {
-      ...open(heldInGears, 'known-synchroniser'),
+      ...open(heldAboveClass, 'known-synchroniser'),
+      'spare-friction-modifier': 'holds',
       synchroniser: 'open may-not-apply',
     },
     missing: ['right.synchroniser'],
@@ -58,7 +59,10 @@ export const fixtures: readonly Fixture[] = [
     says: 'the class of a gear oil',
     faces: [without(gearOil, 'gear-oil-class'), gearbox],
     outcome: 'open',
-    checks: open(heldWithBrass, 'gear-oil-class', 'synchroniser'),
+    checks: {
+      ...open(heldWithBrass, 'gear-oil-class', 'synchroniser'),
+      'known-synchroniser': 'holds',
+    },
     missing: ['left.gear-oil-class'],
   },
   {

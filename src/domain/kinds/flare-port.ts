@@ -72,7 +72,6 @@ export const flarePort: BuiltInKind = {
     'nut-end': {
       type: 'code',
       of: 'pipe',
-      optional: true,
       name: { en: 'end of the nut', de: 'Ende der Überwurfschraube' },
       tool: 'visual-check',
     },
@@ -136,6 +135,15 @@ export const flarePort: BuiltInKind = {
       text: {
         en: 'A nut with its thread outside needs a port with its thread inside, and vice versa.',
         de: 'Aussengewinde am Rohr braucht Innengewinde am Anschluss, und umgekehrt.',
+      },
+    },
+    {
+      id: 'known-nut-thread',
+      'one-of': ['port.nut-thread', ['outside', 'inside']],
+      code: 'neither-outside-nor-inside',
+      text: {
+        en: 'A nut has its thread outside, as a tube nut, or inside, as a union nut: look.',
+        de: 'Das Gewinde ist aussen (Überwurfschraube) oder innen (Überwurfmutter): nachsehen.',
       },
     },
     {

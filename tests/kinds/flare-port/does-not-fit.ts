@@ -3,7 +3,16 @@
  */
 
 import type { Fixture } from '../fixture.js';
-import { bubblePipe, bubblePort, held, heldAsBubble, pipe, port } from './fits.js';
+import {
+  bubblePipe,
+  bubblePort,
+  held,
+  heldAsBubble,
+  heldByName,
+  heldInBubbleSeat,
+  pipe,
+  port,
+} from './fits.js';
 
 export const fixtures: readonly Fixture[] = [
   {
@@ -16,7 +25,7 @@ export const fixtures: readonly Fixture[] = [
     says: 'and the other way round',
     faces: [pipe, bubblePort],
     outcome: 'fails',
-    checks: { ...heldAsBubble, 'equal-flare': 'fails another-flare' },
+    checks: { ...heldInBubbleSeat, 'equal-flare': 'fails another-flare' },
   },
   {
     says: 'a double flare of 37 degrees under the same nut, in a seat of 45',
@@ -29,7 +38,7 @@ export const fixtures: readonly Fixture[] = [
     says: 'a single flare in a seat for a double one splits',
     faces: [{ ...pipe, flare: 'single' }, port],
     outcome: 'fails',
-    checks: { ...held, 'equal-flare': 'fails another-flare' },
+    checks: { ...heldByName, 'equal-flare': 'fails another-flare' },
   },
   {
     says: 'a nut of 3/8-24 in a port of m10x1',
@@ -45,6 +54,15 @@ export const fixtures: readonly Fixture[] = [
     checks: { ...held, 'equal-nut-thread': 'fails both-threads-outside-or-inside' },
   },
   {
+    says: 'a nut whose thread is neither outside nor inside',
+    faces: [
+      { ...pipe, 'nut-thread': 'clip' },
+      { ...port, 'nut-thread': 'clip' },
+    ],
+    outcome: 'fails',
+    checks: { ...held, 'known-nut-thread': 'fails neither-outside-nor-inside' },
+  },
+  {
     says: 'a pipe of 6 mm under a nut for 4.75',
     faces: [{ ...pipe, 'pipe-diameter': '6 mm' }, port],
     outcome: 'fails',
@@ -57,7 +75,7 @@ export const fixtures: readonly Fixture[] = [
       { ...port, flare: 'beaded' },
     ],
     outcome: 'holds',
-    checks: { ...held, 'known-flare': 'fails other-flare-form' },
+    checks: { ...heldByName, 'known-flare': 'fails other-flare-form' },
   },
   {
     says: 'a flat nut behind a double flare crushes it',

@@ -36,7 +36,11 @@ export const fixtures: readonly Fixture[] = [
     says: 'where the nut has its thread',
     faces: [bubblePipe, without(bubblePort, 'nut-thread')],
     outcome: 'open',
-    checks: { ...heldAsBubble, 'equal-nut-thread': 'open not-recorded' },
+    checks: {
+      ...heldAsBubble,
+      'equal-nut-thread': 'open not-recorded',
+      'known-nut-thread': 'open not-recorded',
+    },
     missing: ['right.nut-thread'],
   },
   {
@@ -45,6 +49,13 @@ export const fixtures: readonly Fixture[] = [
     outcome: 'open',
     checks: { ...held, 'pipe-diameter': 'open not-recorded' },
     missing: ['right.pipe-diameter'],
+  },
+  {
+    says: 'the end of the nut: behind a double flare a flat one would crush it',
+    faces: [without(pipe, 'nut-end'), port],
+    outcome: 'open',
+    checks: { ...held, 'countersunk-nut': 'open not-recorded' },
+    missing: ['left.nut-end'],
   },
   {
     says: 'the reach of the nut is not compared without the depth of the seat',

@@ -155,6 +155,17 @@ export const hoseEnd: BuiltInKind = {
       },
     },
     {
+      id: 'known-seat',
+      'one-of': ['port.seat', ['bubble', 'double', 'washer']],
+      when: NEITHER_BANJO,
+      severity: 'caution',
+      code: 'other-seat',
+      text: {
+        en: 'Bubble, double and washer seats are known; another goes by its name alone.',
+        de: 'Bekannt sind Bubble- und Doppelbördelsitz und Dichtring, anderes nur beim Namen.',
+      },
+    },
+    {
       id: 'ring-thickness',
       within: ['hose.ring-thickness', 'port.ring-thickness'],
       tolerance: '0.5 mm',

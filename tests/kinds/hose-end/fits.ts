@@ -32,7 +32,7 @@ export const maleHose = {
 
 export const malePort = { ...maleHose, side: 'port' } as const;
 
-export const heldMale: Expected = { ...common, 'equal-seat': 'holds' };
+export const heldMale: Expected = { ...common, 'equal-seat': 'holds', 'known-seat': 'holds' };
 
 export const fixtures: readonly Fixture[] = [
   {
@@ -88,6 +88,15 @@ export const fixtures: readonly Fixture[] = [
     ],
     outcome: 'holds',
     checks: { ...held, 'two-washers': 'holds', 'washer-face': 'holds', 'ring-bore': 'holds' },
+  },
+  {
+    says: 'a seat of another form goes by its name, with a caution',
+    faces: [
+      { ...maleHose, seat: 'ball' },
+      { ...malePort, seat: 'ball' },
+    ],
+    outcome: 'holds',
+    checks: { ...heldMale, 'known-seat': 'fails other-seat' },
   },
   {
     says: 'rings and their bolts are no matter of a male end on a cone, nor are washers',

@@ -15,6 +15,8 @@
  * stub stops.
  *
  * Left out: length and angles of the whole shaft, side and hand, the register of a flange.
+ *
+ * Length: three styles of one joint, each check with its sentence in two languages.
  */
 
 import type { BuiltInKind } from './kind.js';
@@ -187,6 +189,17 @@ export const halfShaftInner: BuiltInKind = {
       },
     },
     {
+      id: 'known-family',
+      'one-of': ['shaft.family', ['iso-4156', 'ansi-b92-2m', 'ansi-b92-1', 'din-5480']],
+      when: SPLINED,
+      severity: 'caution',
+      code: 'not-a-standard-form',
+      text: {
+        en: 'No standard vouches for this form, only its name: try it on before the job.',
+        de: 'Für diese Form steht keine Norm, nur ihr Name: vor der Arbeit von Hand probieren.',
+      },
+    },
+    {
       equal: 'teeth',
       when: SPLINED,
       text: {
@@ -208,6 +221,17 @@ export const halfShaftInner: BuiltInKind = {
       text: {
         en: 'Shaft and differential must be made for the same retention, or the shaft comes out.',
         de: 'Beide müssen dieselbe Sicherung haben, sonst kommt die Welle heraus.',
+      },
+    },
+    {
+      id: 'known-retention',
+      'one-of': ['differential.retention', ['circlip']],
+      when: SPLINED,
+      severity: 'caution',
+      code: 'other-retention',
+      text: {
+        en: 'Only a ring is compared in full, any other retention by its name: pull at the shaft.',
+        de: 'Nur ein Ring wird ganz verglichen, andere Sicherungen beim Namen: an der Welle ziehen.',
       },
     },
     {

@@ -158,6 +158,16 @@ export const halfShaftOuter: BuiltInKind = {
       },
     },
     {
+      id: 'known-family',
+      'one-of': ['shaft.family', ['iso-4156', 'ansi-b92-2m', 'ansi-b92-1', 'din-5480']],
+      severity: 'caution',
+      code: 'not-a-standard-form',
+      text: {
+        en: 'No standard vouches for this form, only its name: try it on before the job.',
+        de: 'Für diese Form steht keine Norm, nur ihr Name: vor der Arbeit von Hand probieren.',
+      },
+    },
+    {
       equal: 'teeth',
       text: {
         en: 'Shaft and hub must have the same number of teeth.',

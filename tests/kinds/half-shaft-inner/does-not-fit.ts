@@ -42,6 +42,8 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       'equal-style': 'fails not-equal',
       'known-style': 'holds',
+      'known-family': 'open not-recorded',
+      'known-retention': 'holds',
       'equal-family': 'open not-recorded',
       'equal-teeth': 'open not-recorded',
       'equal-module': 'open not-recorded',
@@ -60,7 +62,11 @@ export const fixtures: readonly Fixture[] = [
     says: 'a shaft with a ring at a gear that a bolt holds',
     faces: [{ ...differential, retention: 'bolt' }, shaft],
     outcome: 'fails',
-    checks: withoutRing({ ...heldStub, 'equal-retention': 'fails not-equal' }),
+    checks: withoutRing({
+      ...heldStub,
+      'equal-retention': 'fails not-equal',
+      'known-retention': 'fails other-retention',
+    }),
   },
   {
     says: 'a ring that stops 2 mm before its recess: the spline goes in, and the shaft comes out',
@@ -132,6 +138,8 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       'equal-style': 'fails not-equal',
       'known-style': 'holds',
+      'known-family': 'holds',
+      'known-retention': 'open not-recorded',
       'equal-family': 'open not-recorded',
       'equal-teeth': 'open not-recorded',
       'equal-module': 'open not-recorded',

@@ -51,9 +51,11 @@ export const heldCup: Expected = {
   'equal-style': 'holds',
   'known-style': 'holds',
   'equal-family': 'holds',
+  'known-family': 'holds',
   'equal-teeth': 'holds',
   'equal-module': 'holds',
   'equal-retention': 'holds',
+  'known-retention': 'holds',
   ring: 'holds',
 };
 
@@ -103,7 +105,16 @@ export const fixtures: readonly Fixture[] = [
       { ...shaft, retention: 'bolt' },
     ],
     outcome: 'holds',
-    checks: heldWithoutRing,
+    checks: { ...heldWithoutRing, 'known-retention': 'fails other-retention' },
+  },
+  {
+    says: "a spline of the maker's own goes by its name, with a caution",
+    faces: [
+      { ...differential, family: 'works-28' },
+      { ...shaft, family: 'works-28' },
+    ],
+    outcome: 'holds',
+    checks: { ...heldStub, 'known-family': 'fails not-a-standard-form' },
   },
   {
     says: 'a stub that ends before the cross-shaft',

@@ -26,7 +26,11 @@ export const fixtures: readonly Fixture[] = [
     says: 'what holds the shaft in',
     faces: [without(differential, 'retention'), shaft],
     outcome: 'open',
-    checks: { ...heldStub, 'equal-retention': 'open not-recorded' },
+    checks: {
+      ...heldStub,
+      'equal-retention': 'open not-recorded',
+      'known-retention': 'open not-recorded',
+    },
     missing: ['left.retention'],
   },
   {

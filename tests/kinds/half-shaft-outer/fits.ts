@@ -32,6 +32,7 @@ export const hub = {
 
 export const held: Expected = {
   'equal-family': 'holds',
+  'known-family': 'holds',
   'equal-teeth': 'holds',
   'equal-module': 'holds',
   'equal-nut-thread': 'holds',
@@ -49,6 +50,15 @@ export const fixtures: readonly Fixture[] = [
     faces: [shaft, hub],
     outcome: 'holds',
     checks: held,
+  },
+  {
+    says: "a spline of the maker's own goes by its name, with a caution",
+    faces: [
+      { ...shaft, family: 'works-27' },
+      { ...hub, family: 'works-27' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, 'known-family': 'fails not-a-standard-form' },
   },
   {
     says: 'ISO 4156 and ANSI B92.2M are two names of one system',

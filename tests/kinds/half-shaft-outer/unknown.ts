@@ -7,7 +7,7 @@ import { held, hub, shaft } from './fits.js';
 
 /** The parameter, and the checks that it leaves open. */
 const ofShaft: readonly (readonly [string, readonly string[]])[] = [
-  ['family', ['equal-family']],
+  ['family', ['equal-family', 'known-family']],
   ['teeth', ['equal-teeth']],
   ['module', ['equal-module']],
   ['nut-thread', ['equal-nut-thread']],

@@ -280,6 +280,15 @@ export const hubBearing: BuiltInKind = {
       },
     },
     {
+      id: 'known-preload',
+      'one-of': ['seat.preload', ['built-in', 'adjusted', 'spacer', 'none']],
+      code: 'no-such-preload',
+      text: {
+        en: 'Preload is built in, adjusted by a nut, set by a spacer, or there is none.',
+        de: 'Vorspannung ist fest, mit der Mutter eingestellt, durch Hülse gegeben oder fehlt.',
+      },
+    },
+    {
       id: 'known-class',
       'one-of': ['seat.clearance-class', ['c2', 'cn', 'c3', 'c4', 'c5']],
       when: HAS_CLASS,

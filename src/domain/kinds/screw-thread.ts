@@ -160,6 +160,15 @@ export const screwThread: BuiltInKind = {
       },
     },
     {
+      id: 'known-hand',
+      'one-of': ['external.hand', ['right', 'left']],
+      code: 'neither-right-nor-left',
+      text: {
+        en: 'A thread is right-hand or left-hand: hold it upright and see which way it climbs.',
+        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten und sehen, wohin es steigt.',
+      },
+    },
+    {
       id: 'known-form',
       'one-of': ['external.form', ['iso-metric', ...UNIFIED]],
       severity: 'caution',

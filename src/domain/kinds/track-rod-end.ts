@@ -261,6 +261,16 @@ export const trackRodEnd: BuiltInKind = {
         de: 'Kopf und Spurstange brauchen beide Rechts- oder beide Linksgewinde.',
       },
     },
+    {
+      id: 'known-hand',
+      'one-of': ['carrier.hand', ['right', 'left']],
+      when: both('thread'),
+      code: 'neither-right-nor-left',
+      text: {
+        en: 'A thread is right-hand or left-hand: hold it upright and see which way it climbs.',
+        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten und sehen, wohin es steigt.',
+      },
+    },
   ],
   notChecked: [
     { en: 'contact pattern: blue the taper', de: 'Tragbild: Konus mit Tuschierfarbe prüfen' },

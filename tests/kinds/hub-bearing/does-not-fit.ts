@@ -31,6 +31,14 @@ const rows: readonly Row[] = [
     { ...heldTurningJournal, 'equal-ring': 'fails not-equal' },
   ],
   [
+    'a preload that is set in an unheard-of way',
+    [
+      { ...innerRing, preload: 'spring' },
+      { ...turningJournal, preload: 'spring' },
+    ],
+    { ...heldTurningJournal, 'known-preload': 'fails no-such-preload' },
+  ],
+  [
     'a ring that is neither of the two',
     [
       { ...innerRing, ring: 'washer' },

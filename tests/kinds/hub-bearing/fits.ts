@@ -86,6 +86,7 @@ const always: Expected = {
   'known-motion': 'holds',
   'equal-width': 'holds',
   'equal-preload': 'holds',
+  'known-preload': 'holds',
 };
 
 const common: Expected = { ...always, 'known-class': 'holds' };

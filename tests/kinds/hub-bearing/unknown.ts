@@ -33,7 +33,7 @@ const rows: readonly Row[] = [
     'how preload is set',
     [innerRing, without(turningJournal, 'preload')],
     'right.preload',
-    { ...heldTurningJournal, 'equal-preload': OPEN },
+    { ...heldTurningJournal, 'equal-preload': OPEN, 'known-preload': OPEN },
   ],
   [
     'whether the outer ring turns: the fit for a standing one says too little',

@@ -17,6 +17,15 @@ export const fixtures: readonly Fixture[] = [
     checks: { ...held, 'equal-pitch': 'fails starts-and-strips' },
   },
   {
+    says: 'a hand that is neither right nor left',
+    faces: [
+      { ...external, hand: 'both' },
+      { ...internal, hand: 'both' },
+    ],
+    outcome: 'fails',
+    checks: { ...held, 'known-hand': 'fails neither-right-nor-left' },
+  },
+  {
     says: 'm12x1.25 on a nut of 1/2-20: the pitches differ by two hundredths',
     source: 'arithmetic: 25.4 / 20 = 1.27 mm',
     faces: [external, { ...internal, form: 'unf', diameter: '1/2 in', pitch: '1/20 in' }],

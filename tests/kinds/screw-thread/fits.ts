@@ -20,6 +20,7 @@ export const held: Expected = {
   'equal-diameter': 'holds',
   'equal-pitch': 'holds',
   'equal-hand': 'holds',
+  'known-hand': 'holds',
   'known-form': 'holds',
 };
 

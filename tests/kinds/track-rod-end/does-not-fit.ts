@@ -111,6 +111,15 @@ export const fixtures: readonly Fixture[] = [
     checks: { ...heldThread, 'equal-hand': 'fails not-equal' },
   },
   {
+    says: 'a hand that is neither right nor left',
+    faces: [
+      { ...screwed, hand: 'both' },
+      { ...rod, hand: 'both' },
+    ],
+    outcome: 'fails',
+    checks: { ...heldThread, 'known-hand': 'fails neither-right-nor-left' },
+  },
+  {
     says: 'the stem is no thread',
     faces: [end, rod],
     outcome: 'fails',

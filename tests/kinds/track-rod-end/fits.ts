@@ -59,7 +59,12 @@ export const heldAbove: Expected = { ...heldAnywhere, 'height-above': 'holds' };
 /** Where the two ends do not agree from which side the stem goes in. */
 export const heldNowhere: Expected = heldAnywhere;
 
-export const heldThread: Expected = { ...common, 'equal-thread': 'holds', 'equal-hand': 'holds' };
+export const heldThread: Expected = {
+  ...common,
+  'equal-thread': 'holds',
+  'equal-hand': 'holds',
+  'known-hand': 'holds',
+};
 
 export const fixtures: readonly Fixture[] = [
   {

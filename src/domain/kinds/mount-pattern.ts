@@ -152,6 +152,16 @@ export const mountPattern: BuiltInKind = {
       },
     },
     {
+      id: 'outer-holes',
+      'one-of': ['mount.holes', [2, 4]],
+      severity: 'caution',
+      code: 'only-outer-holes-compared',
+      text: {
+        en: 'Two holes or four corners are compared: lay the other holes over one another.',
+        de: 'Verglichen werden zwei Löcher oder vier Ecken: die übrigen Löcher aufeinanderlegen.',
+      },
+    },
+    {
       equal: 'bolt',
       text: {
         en: 'Both must be made for the same bolts: thread and pitch.',
@@ -245,6 +255,10 @@ export const mountPattern: BuiltInKind = {
     },
   ],
   notChecked: [
+    {
+      en: 'holes between the corners, or that form no rectangle',
+      de: 'Löcher zwischen den Ecken oder in keinem Rechteck',
+    },
     { en: 'where along the car the pattern lies', de: 'wo in Längsrichtung das Lochbild liegt' },
     { en: 'whether the pattern is square: its diagonals', de: 'Winkligkeit: die Diagonalen' },
     { en: 'length and strength class of the bolts', de: 'Länge und Festigkeit der Schrauben' },

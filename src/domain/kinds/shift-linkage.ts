@@ -133,6 +133,16 @@ export const shiftLinkage: BuiltInKind = {
       },
     },
     {
+      id: 'known-type',
+      'one-of': ['gearbox.type', ['rods', 'cables', 'direct']],
+      severity: 'caution',
+      code: 'other-type',
+      text: {
+        en: 'A linkage of another type is compared by its name and its ends alone.',
+        de: 'Eine Schaltung anderer Bauart wird nur mit Namen und Anschlüssen verglichen.',
+      },
+    },
+    {
       id: 'gates',
       'at-least': ['lever.gates', 'gearbox.gates'],
       code: 'gate-missing',

@@ -13,6 +13,15 @@ export const fixtures: readonly Fixture[] = [
     checks: { ...held, 'equal-holes': 'fails not-equal' },
   },
   {
+    says: 'six holes whose corners agree: what lies between them was not compared, a caution',
+    faces: [
+      { ...mount, holes: 6 },
+      { ...body, holes: 6 },
+    ],
+    outcome: 'holds',
+    checks: { ...held, 'outer-holes': 'fails only-outer-holes-compared' },
+  },
+  {
     says: 'bolts of M10x1.5 in threads of M10x1.25: they start and strip',
     source: 'ISO 965, from memory: pitches must be equal',
     faces: [{ ...mount, bolt: 'M10x1.5' }, body],

@@ -28,6 +28,7 @@ export const body = {
 
 export const held: Expected = {
   'equal-holes': 'holds',
+  'outer-holes': 'holds',
   'equal-bolt': 'holds',
   'mount-hole': 'holds',
   'body-hole': 'holds',

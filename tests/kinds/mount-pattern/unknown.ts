@@ -9,7 +9,7 @@ const unread = 'open not-recorded';
 
 /** The end that does not record it, the parameter, and the checks that stay open. */
 const rows: readonly (readonly ['left' | 'right', string, string, readonly string[]])[] = [
-  ['left', 'holes', 'the number of holes', ['equal-holes']],
+  ['left', 'holes', 'the number of holes', ['equal-holes', 'outer-holes']],
   ['right', 'bolt', 'the thread of the bolts', ['equal-bolt']],
   ['right', 'along', 'the spacing along', ['along', 'both-ways']],
   ['left', 'across', 'the spacing across', ['across', 'both-ways']],

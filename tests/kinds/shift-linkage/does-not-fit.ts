@@ -13,6 +13,15 @@ export const fixtures: readonly Fixture[] = [
     checks: { ...held, 'equal-type': 'fails not-equal' },
   },
   {
+    says: 'a type that only its name tells, with a caution',
+    faces: [
+      { ...gearbox, type: 'hydraulic' },
+      { ...lever, type: 'hydraulic' },
+    ],
+    outcome: 'holds',
+    checks: { ...held, 'known-type': 'fails other-type' },
+  },
+  {
     says: 'a five-speed lever on a six-speed box: the sixth gear needs a sixth place',
     faces: [gearbox, { ...lever, gates: 3 }],
     outcome: 'fails',

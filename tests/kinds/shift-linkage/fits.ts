@@ -31,6 +31,7 @@ export const lever = {
 
 export const held: Expected = {
   'equal-type': 'holds',
+  'known-type': 'holds',
   gates: 'holds',
   'spare-gate': 'holds',
   'equal-reverse': 'holds',

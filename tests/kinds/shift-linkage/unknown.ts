@@ -7,7 +7,7 @@ import { gearbox, held, heldUnlocked, lever } from './fits.js';
 
 /** The parameter of the gearbox, and the checks that it leaves open. */
 const ofGearbox: readonly (readonly [string, readonly string[]])[] = [
-  ['type', ['equal-type']],
+  ['type', ['equal-type', 'known-type']],
   ['gates', ['gates', 'spare-gate']],
   ['reverse', ['equal-reverse']],
   ['shift-sense', ['equal-shift-sense']],

@@ -1,6 +1,7 @@
 /**
- * Writes the generated contracts in `openapi/`: `npm run generate`. The answers in the examples
- * are those of the service itself, asked over the demo catalogue.
+ * Writes what is generated: the contracts in `openapi/` and the list of the demo catalogue
+ * (`npm run generate`). The answers in the examples are those of the service itself, asked over
+ * the demo catalogue.
  */
 
 import { createHash } from 'node:crypto';
@@ -9,16 +10,21 @@ import { pathToFileURL } from 'node:url';
 import { pino } from 'pino';
 import { catalogueSchema } from '../src/contract/catalogue-schema.js';
 import { EXAMPLE_REQUESTS, type Example, type ExampleRequest } from '../src/contract/examples.js';
+import { readNdjson } from '../src/contract/ndjson-text.js';
 import { OPERATIONS } from '../src/contract/operations.js';
+import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
 import { createApp } from '../src/http/app.js';
 import type { App } from '../src/http/mount.js';
 import { openapiDocument } from '../src/http/openapi.js';
 import { openStore } from '../src/store/sqlite.js';
 import { Library } from '../src/usecases/library.js';
 import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
+import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
-const DEMO = new URL('../db/demo/catalogue.json', import.meta.url);
+const DEMO = new URL('../db/demo/catalogue.ndjson', import.meta.url);
+
+const LISTING = new URL('../db/demo/listing.md', import.meta.url);
 
 /** A fixed instant, so that the same catalogue gives the same bytes on any day. */
 const PUBLISHED_AT = '2026-01-01T00:00:00.000Z';
@@ -27,7 +33,7 @@ const PUBLISHED_AT = '2026-01-01T00:00:00.000Z';
 export async function contracts(): Promise<ReadonlyMap<string, string>> {
   const store = openStore(':memory:', { mode: 'create' });
   try {
-    const raw: unknown = JSON.parse(readFileSync(DEMO, 'utf8'));
+    const raw = demoCatalogue();
     const digest = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
     publishEdition({ store, clock: () => PUBLISHED_AT }, prepareEdition(raw, digest), null);
     const log = pino({ level: 'silent' });
@@ -44,6 +50,18 @@ export async function contracts(): Promise<ReadonlyMap<string, string>> {
   } finally {
     store.close();
   }
+}
+
+function demoCatalogue(): object {
+  const { value, faults } = readNdjson(readFileSync(DEMO, 'utf8'));
+  const [first] = faults;
+  if (first === undefined) return value;
+  throw new Error(`demo catalogue, line ${first.line ?? 'none'}: ${first.text}`);
+}
+
+/** The list of what the demo catalogue has, for people: `db/demo/listing.md`. */
+export function demoListing(): string {
+  return listingOf(demoCatalogue() as CatalogueDocument);
 }
 
 async function answerOf(app: App, request: ExampleRequest): Promise<unknown> {
@@ -68,4 +86,5 @@ function printed(document: object): string {
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   mkdirSync(FOLDER, { recursive: true });
   for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
+  writeFileSync(LISTING, demoListing());
 }

@@ -4,6 +4,7 @@
 
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { readNdjson } from '../src/contract/ndjson-text.js';
 import { Library } from '../src/usecases/library.js';
 import type {
   EditionHead,
@@ -70,6 +71,8 @@ export function libraryOf(...documents: readonly unknown[]): Library {
 
 /** The demo catalogue as it is written. */
 export function demoDocument(): Record<string, unknown> {
-  const url = new URL('../db/demo/catalogue.json', import.meta.url);
-  return JSON.parse(readFileSync(url, 'utf8')) as Record<string, unknown>;
+  const url = new URL('../db/demo/catalogue.ndjson', import.meta.url);
+  const { value, faults } = readNdjson(readFileSync(url, 'utf8'));
+  if (faults.length > 0) throw new Error(JSON.stringify(faults[0]));
+  return value as Record<string, unknown>;
 }

@@ -29,8 +29,8 @@ function between(from: string, to: string): string {
 describe('the README', () => {
   test('quotes the answer to the main question, and the publishing', async () => {
     const database = freshDatabase();
-    const files = { 'demo.json': read('db/demo/catalogue.json') };
-    const published = await run(['publish', 'demo.json'], { files, database });
+    const files = { 'demo.ndjson': read('db/demo/catalogue.ndjson') };
+    const published = await run(['publish', 'demo.ndjson'], { files, database });
     const { out } = await run(['fit', 'lirren-1', 'gearbox-6-late'], { database, columns: 100 });
     const said = flat(`${published.out} ${out}`);
     const quoted = between('Published edition 1.', 'demo: the service has stopped').split('[...]');

@@ -129,10 +129,11 @@ function checkFinding(check: CheckView): Finding {
 
 /**
  * The sentence of a check; a value that the sentence leaves out is put behind it, unless the
- * check holds: that list is to be short.
+ * check holds: that list is to be short. Of a loop the difference says all; its two totals are
+ * numbers that nobody measures.
  */
-function withValues({ state, text, data, left, right }: CheckView): string {
-  if (state === 'holds') return text;
+function withValues({ state, primitive, text, data, left, right }: CheckView): string {
+  if (state === 'holds' || primitive === 'agree') return text;
   const isSaid = (side: SideView, said: CheckView['data']['left']) =>
     side.value.text === null ||
     // Computed values are rounded for the sentence; the data has them as they are said.

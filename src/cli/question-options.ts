@@ -14,6 +14,7 @@ export interface CommonOptions {
 }
 
 export interface VehicleOptions extends CommonOptions {
+  readonly fact?: readonly Pair[];
   readonly fitted?: readonly Pair[];
   readonly adapter?: readonly Pair[];
   readonly torque?: string;
@@ -39,6 +40,7 @@ export function addVehicleOptions(command: Command): Command {
   const torque = 'engine torque to judge by, such as "400 N.m"';
   const present = 'do not count against the answer what fails on the vehicle already';
   return addCommonOptions(command)
+    .option('--fact <fact=value>', 'what is known of this vehicle (repeatable)', addPair)
     .option('--fitted <position=part>', fitted, addPair)
     .option('--adapter <mating=part>', adapter, addPair)
     .option('--torque <torque>', torque)
@@ -56,7 +58,7 @@ export function addPair(text: string, before: readonly Pair[] = []): Pair[] {
   const key = text.slice(0, Math.max(0, split)).trim();
   const value = text.slice(split + 1).trim();
   if (split < 0 || key === '' || value === '') {
-    throw new InvalidArgumentError('Write it as place=part.');
+    throw new InvalidArgumentError('Write it as name=value.');
   }
   return [...before, { key, value }];
 }
@@ -85,6 +87,7 @@ export function vehicleInput(vehicle: string, options: VehicleOptions): VehicleI
   return {
     ...commonInput(options),
     vehicle,
+    facts: factsOf(options.fact ?? []),
     fitted: partsByPlace(options.fitted ?? [], '--fitted'),
     adapters: adaptersOf(options.adapter ?? []),
     torque: torque ?? null,
@@ -116,6 +119,15 @@ export function partsByPlace(
     if (found.has(position)) throw twice(option, position);
     if (left === undefined || right === undefined) throw oneHand(position, left, option);
     found.set(position, { left, right });
+  }
+  return Object.fromEntries(found);
+}
+
+function factsOf(pairs: readonly Pair[]): Record<string, string> {
+  const found = new Map<string, string>();
+  for (const { key, value } of pairs) {
+    if (found.has(key)) throw twice('--fact', key);
+    found.set(key, value);
   }
   return Object.fromEntries(found);
 }

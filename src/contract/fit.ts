@@ -9,6 +9,7 @@ import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import {
   ADAPTER_GROUP,
+  FACT_GROUP,
   FITTED_GROUP,
   NO_PARAMETERS,
   parameter,
@@ -107,7 +108,7 @@ const FIT_QUERY: QueryGrammar = {
     parameter('edition', FIT_FIELDS.edition, 'number'),
     parameter('lang', FIT_FIELDS.lang),
   ],
-  groups: [WITH_GROUP, FITTED_GROUP, ADAPTER_GROUP],
+  groups: [WITH_GROUP, FACT_GROUP, FITTED_GROUP, ADAPTER_GROUP],
 };
 
 const FIT = {

@@ -21,7 +21,7 @@ export interface ParameterGroup {
   /** The part of the names before the dot. */
   readonly prefix: string;
   /** What stands after the dot. */
-  readonly place: 'position' | 'mating';
+  readonly place: 'position' | 'mating' | 'fact';
   /** The field that gets one entry for each place. */
   readonly field: string;
   readonly reading: Reading;
@@ -47,6 +47,18 @@ export const FITTED_GROUP: ParameterGroup = {
     "`fitted.<position>`: what is on this customer's vehicle instead of what the works fitted: " +
     'the id of a part, `none` or `unknown`; one value for both hands. At most 8; POST takes more.',
   example: { 'fitted.clutch': 'unknown' },
+};
+
+export const FACT_GROUP: ParameterGroup = {
+  prefix: 'fact',
+  place: 'fact',
+  field: 'facts',
+  reading: 'text',
+  most: 8,
+  description:
+    '`fact.<fact>`: what is known of this vehicle, such as which option it has. At most 8; POST ' +
+    'takes more.',
+  example: { 'fact.subframe-ears': 'low' },
 };
 
 export const ADAPTER_GROUP: ParameterGroup = {

@@ -122,6 +122,14 @@ export const withField = byPlace(companionSchema).optional().openapi({
 /** What is known of the one vehicle that is asked about. */
 export const VEHICLE_FIELDS = {
   vehicle: vehicleField,
+  facts: byPlace(name(LONGEST_NAME))
+    .optional()
+    .openapi({
+      description:
+        'What is known of this vehicle, by fact: what its tag says, which option it has. It wins ' +
+        'over what is recorded of it.',
+      example: { 'subframe-ears': 'low' },
+    }),
   fitted: byPlace(fittedSchema).optional().openapi({
     description: "What is on this customer's vehicle instead of what the works fitted.",
   }),

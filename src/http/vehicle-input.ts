@@ -7,12 +7,13 @@ import type { VehicleInput } from '../usecases/question.js';
 import type { Settled } from './asked.js';
 
 export function vehicleInput(question: InspectQuestion, { head, lang }: Settled): VehicleInput {
-  const { vehicle, fitted, adapters, torque, use, ignorePresent } = question;
+  const { vehicle, facts, fitted, adapters, torque, use, ignorePresent } = question;
   return {
     // The number and not "the newest": another edition may be published in between.
     edition: head.number,
     lang,
     vehicle,
+    facts: facts ?? {},
     fitted: fitted ?? {},
     adapters: adapters ?? {},
     torque: torque ?? null,

@@ -4,26 +4,18 @@
  */
 
 import { type FactAddress, NOWHERE } from '../domain/check/reading.js';
-import { sayCaution } from '../domain/explain/words.js';
-import {
-  type Configuration,
-  handsOf,
-  isChanged,
-  partAt,
-  seatAt,
-} from '../domain/judge/configuration.js';
+import { handsOf, isChanged, partAt, seatAt } from '../domain/judge/configuration.js';
 import type { Constraint } from '../domain/judge/constraint.js';
 import type { Judgement } from '../domain/judge/judge.js';
 import { type Measure, measureFor } from '../domain/judge/measure.js';
 import { unmatedOptionalFaces } from '../domain/judge/place.js';
-import { namesOf } from '../domain/judge/worked-part.js';
 import { point } from '../domain/quantity/interval.js';
 import { formatQuantity } from '../domain/quantity/quantity.js';
 import { toolOf } from '../domain/quantity/tool.js';
-import type { CautionView, MeasureView, OrderView, SaidReason } from './answer.js';
+import type { MeasureView, OrderView, SaidReason } from './answer.js';
+import { once } from './cautions.js';
 import { orderText } from './check-words.js';
 import type { Speaker } from './speaker.js';
-import { checkView } from './views.js';
 
 /** What would decide the open points of several judgements, each fact once. */
 export function measureViews(judgements: readonly Judgement[], speaker: Speaker): MeasureView[] {
@@ -65,6 +57,7 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
   const data = {
     left: speaker.namedValue(address, now?.text ?? null, null),
     part: speaker.named(address),
+    ...howToFindOut(address.fact, speaker),
     ...(tolerance === null ? {} : { needed: tolerance }),
     ...(tool === null ? {} : { tool }),
     ...(basis === null ? {} : { basis }),
@@ -86,6 +79,12 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
   };
 }
 
+/** How a person finds out a fact of the vehicle, where the catalogue says so. */
+function howToFindOut(fact: string | null, speaker: Speaker): { readonly text?: string } {
+  const how = fact === null ? undefined : speaker.catalogue.facts.get(fact)?.how;
+  return how === undefined || how === null ? {} : { text: speaker.text(how) };
+}
+
 function nowOf({ reading }: Measure, speaker: Speaker) {
   if (reading === null || !('text' in reading) || reading.text === null) return null;
   if (reading.form !== 'number') return { text: reading.text, low: null, high: null, unit: '' };
@@ -99,6 +98,7 @@ function halfWidth(needed: NonNullable<Measure['needed']>, dimension: string): s
 function measureCode({ address, reading, purpose }: Measure): string {
   if (purpose === 'to-confirm') return 'confirm';
   if (purpose === 'to-order') return 'measure-to-order';
+  if (address.fact !== null) return 'ask-fact';
   if (reading === null) return address.interface === null ? 'identify' : 'record-face';
   const tool = reading.form === 'number' ? toolOf(reading.tool ?? '') : undefined;
   return tool?.reading === 'measures' ? 'measure-to-decide' : 'look-up';
@@ -208,87 +208,4 @@ function unmatedFaces({ configuration }: Judgement, speaker: Speaker): SaidReaso
       return speaker.said('face-on-no-mating', { part: speaker.named(address) });
     });
   });
-}
-
-/** The groups of everything that the change touches, then what its checks and rules warn of. */
-export function cautionViews(judgement: Judgement, speaker: Speaker): CautionView[] {
-  const { configuration, constraints } = judgement;
-  const groups = new Set<string>(['general']);
-  const { roles } = configuration.catalogue;
-  for (const position of configuration.layout.positions.values()) {
-    if (!isChanged(configuration, position.id)) continue;
-    for (const role of position.roles) {
-      const group = roles.get(role)?.caution;
-      if (group !== null && group !== undefined) groups.add(group);
-    }
-  }
-  for (const constraint of constraints) {
-    if (constraint.form !== 'mating' || constraint.state === 'given') continue;
-    for (const { kind } of constraint.joints) {
-      if (kind?.caution !== null && kind?.caution !== undefined) groups.add(kind.caution);
-    }
-  }
-  const usual = [...groups].map(
-    (group): CautionView => ({
-      code: group,
-      group,
-      show: 'always',
-      text: sayCaution(group, speaker.lang),
-    }),
-  );
-  const own = constraints.flatMap((constraint) => ownCautions(constraint, speaker));
-  return once([...usual, ...signOffs(configuration, speaker), ...own]);
-}
-
-const SIGNED = {
-  engineer: 'engineer-signs',
-  workshop: 'workshop-signs',
-} as const;
-
-/** Who must sign for the work on each worked part that is in the question. */
-function signOffs({ catalogue, judged }: Configuration, speaker: Speaker): CautionView[] {
-  const seated = [...judged.seats.values()].flatMap((seats) =>
-    (seats.hands ? [seats.left, seats.right] : [seats.seat]).flatMap(({ occupant }) =>
-      occupant.is === 'part' ? [occupant.part] : [],
-    ),
-  );
-  const between = [...judged.adapters.values()].flatMap(({ parts }) => parts);
-  return [...new Set([...seated, ...between])].flatMap((id) => {
-    const [, ...works] = namesOf(id);
-    return works.flatMap((one) => {
-      const work = catalogue.works.get(one);
-      if (work === undefined) return [];
-      const code = work.signOff === null ? 'work-first' : SIGNED[work.signOff];
-      const { text } = speaker.said(code, { text: speaker.partName(id) ?? id });
-      return [{ code, group: 'general', show: 'always' as const, text }];
-    });
-  });
-}
-
-function ownCautions(constraint: Constraint, speaker: Speaker): CautionView[] {
-  if (constraint.state === 'given') return [];
-  // Where two faces do not meet anyway, what else they would want is noise.
-  if (constraint.form === 'mating' && constraint.state === 'fails') return [];
-  const cautions = constraint.checks.flatMap((result) => {
-    const { caution } = checkView(result, speaker);
-    if (caution === null) return [];
-    const { code, text } = caution;
-    return [{ code, group: 'general', show: 'always' as const, text }];
-  });
-  if (constraint.form !== 'rule') return cautions;
-  const said = [constraint.caution, constraint.note].filter((text) => text !== null);
-  const rules = said.map((text) => ({
-    code: constraint.id,
-    group: 'general',
-    show: text === constraint.caution ? ('always' as const) : ('trade' as const),
-    text: speaker.text(text),
-  }));
-  return [...cautions, ...rules];
-}
-
-/** What is said twice is said once. */
-export function once<Said extends { readonly text: string }>(said: readonly Said[]): Said[] {
-  const byText = new Map<string, Said>();
-  for (const one of said) if (!byText.has(one.text)) byText.set(one.text, one);
-  return [...byText.values()];
 }

@@ -5,7 +5,8 @@
 import type { Catalogue, Vehicle } from '../domain/catalogue/catalogue.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
-import { cautionViews, measureViews, notCheckedViews, once, orderViews } from './asides.js';
+import { measureViews, notCheckedViews, orderViews } from './asides.js';
+import { cautionViews, once, worksIn } from './cautions.js';
 import { QuestionError } from './errors.js';
 import { headOf } from './head.js';
 import type { Library } from './library.js';
@@ -39,7 +40,7 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const named = [input.part, ...Object.values(input.with)];
   const catalogue = askedCatalogue(edition.catalogue, input, named);
   const faults = new Faults();
-  const vehicle = vehicleOf(catalogue, input.vehicle, faults);
+  const vehicle = vehicleOf(catalogue, input, faults);
   const part = partOf(catalogue, input.part, 'part', faults);
   const torque = torqueOf(input.torque, faults);
   if (vehicle === null) return faults.end();
@@ -163,6 +164,14 @@ function summaryOf(
   if (fit.positions.length === 0) return speaker.said('no-position', {});
   if (fit.alone === 'open') return speaker.said('unknown', { count: facts });
   if (fit.alone === 'fails') return speaker.said('not-alone', {});
+  const signed = fit.positions.flatMap(({ position, judgement }) =>
+    fit.at.includes(position.id) ? worksIn(judgement.configuration) : [],
+  );
+  const mustSign = signed.find(({ work }) => work.signOff !== null);
+  if (mustSign !== undefined) {
+    const names = [speaker.partName(mustSign.part) ?? mustSign.part];
+    return speaker.said('fits-once-signed', { names, text: mustSign.work.signOff ?? '' });
+  }
   if (fit.isPresent) return speaker.said('fits-already-there', {});
   const isOrdered = positions.some(
     ({ position, order }) => fit.at.includes(position) && order.length > 0,

@@ -5,7 +5,8 @@
 import { asBuilt, type Configuration, overlay } from '../domain/judge/configuration.js';
 import { judge } from '../domain/judge/judge.js';
 import type { InspectAnswer } from './answer.js';
-import { cautionViews, measureViews, notCheckedViews, orderViews } from './asides.js';
+import { measureViews, notCheckedViews, orderViews } from './asides.js';
+import { cautionViews } from './cautions.js';
 import { headOf } from './head.js';
 import type { Library } from './library.js';
 import {
@@ -23,7 +24,7 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
   const edition = library.edition(input.edition);
   const catalogue = askedCatalogue(edition.catalogue, input);
   const faults = new Faults();
-  const vehicle = vehicleOf(catalogue, input.vehicle, faults);
+  const vehicle = vehicleOf(catalogue, input, faults);
   const torque = torqueOf(input.torque, faults);
   if (vehicle === null) return faults.end();
   const said = saidOf(catalogue, vehicle, input, faults);
@@ -45,7 +46,10 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
   const judgement = judge(configuration);
   const speaker = new Speaker({ catalogue, layout, lang: input.lang });
   // What nobody recorded is given on the vehicle itself; that all is right, it does not say.
-  const hasGaps = judgement.constraints.some(({ computed }) => computed === 'open');
+  // So is what fails by the records of a part that a statement says to fit.
+  const hasGaps = judgement.constraints.some(
+    ({ computed, state }) => computed === 'open' || (computed === 'fails' && state !== 'fails'),
+  );
   const codes = {
     holds: hasGaps ? 'open-as-it-stands' : 'right-as-it-stands',
     open: 'open-as-it-stands',

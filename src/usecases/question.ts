@@ -8,6 +8,7 @@ import { hint } from '../domain/catalogue/faults.js';
 import type { Use } from '../domain/check/coupling.js';
 import type { Adapters, Seat, Seats } from '../domain/judge/configuration.js';
 import type { Said } from '../domain/judge/fit.js';
+import { withFacts } from '../domain/judge/told-facts.js';
 import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked-part.js';
 import type { Interval } from '../domain/quantity/interval.js';
 import { isFault, parseQuantity } from '../domain/quantity/quantity.js';
@@ -28,6 +29,8 @@ export interface VehicleInput extends CommonInput {
   readonly fitted: Readonly<Record<string, FittedInput>>;
   /** Adapters on matings, in a row. */
   readonly adapters: Readonly<Record<string, readonly string[]>>;
+  /** What is known of this vehicle, by fact. */
+  readonly facts: Readonly<Record<string, string>>;
   readonly torque: string | null;
   readonly use: Use | null;
   readonly ignorePresent: boolean;
@@ -60,12 +63,37 @@ export class Faults {
   }
 }
 
-export function vehicleOf(catalogue: Catalogue, id: string, faults: Faults): Vehicle | null {
+/** The vehicle of a question, with what the question knows of it. */
+export function vehicleOf(
+  catalogue: Catalogue,
+  { vehicle: id, facts }: Pick<VehicleInput, 'vehicle' | 'facts'>,
+  faults: Faults,
+): Vehicle | null {
   const vehicle = catalogue.vehicles.get(id);
-  if (vehicle !== undefined) return vehicle;
+  const said = factsOf(catalogue, facts, faults);
+  if (vehicle !== undefined) return withFacts(vehicle, said);
   const text = `There is no vehicle "${id}".${hint(id, catalogue.vehicles.keys())}`;
   faults.add('vehicle', 'unknown-vehicle', text);
   return null;
+}
+
+function factsOf(
+  catalogue: Catalogue,
+  facts: VehicleInput['facts'],
+  faults: Faults,
+): Map<string, string> {
+  const said = new Map<string, string>();
+  for (const [id, value] of Object.entries(facts)) {
+    const fact = catalogue.facts.get(id);
+    if (fact === undefined) {
+      const text = `There is no fact "${id}".${hint(id, catalogue.facts.keys())}`;
+      faults.add(`facts.${id}`, 'invalid-question', text);
+    } else if (!fact.values.has(value)) {
+      const text = `"${id}" cannot be "${value}".${hint(value, fact.values.keys())}`;
+      faults.add(`facts.${id}`, 'invalid-question', text);
+    } else said.set(id, value);
+  }
+  return said;
 }
 
 export function partOf(catalogue: Catalogue, id: string, at: string, faults: Faults): Part | null {

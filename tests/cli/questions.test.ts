@@ -97,7 +97,14 @@ describe('fit, for people', () => {
 
 describe('the same questions, for programs', () => {
   const common = { edition: null, lang: 'en' };
-  const said = { fitted: {}, adapters: {}, torque: null, use: null, ignorePresent: false };
+  const said = {
+    facts: {},
+    fitted: {},
+    adapters: {},
+    torque: null,
+    use: null,
+    ignorePresent: false,
+  };
 
   test('fit prints exactly the answer of the use-case', async () => {
     const { code, out, err } = await ask(
@@ -111,6 +118,7 @@ describe('the same questions, for programs', () => {
       part: 'box-b',
       position: 'gearbox',
       with: { 'prop-shaft': 'shaft-a' },
+      facts: {},
       fitted,
       adapters: { 'box-shaft': ['plate-ab'] },
       torque: null,

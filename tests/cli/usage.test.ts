@@ -36,7 +36,7 @@ describe('help', () => {
   });
 
   test('its examples of questions are answered by the demo', async () => {
-    const path = fileURLToPath(new URL('../../db/demo/catalogue.json', import.meta.url));
+    const path = fileURLToPath(new URL('../../db/demo/catalogue.ndjson', import.meta.url));
     const database = freshDatabase();
     const files = { 'catalogue.json': readFileSync(path) };
     const help = await Promise.all([[], ['fit'], ['inspect'], ['mate']].map(helpOf));
@@ -72,9 +72,9 @@ describe('usage', () => {
       "Unknown option '--jsn'. Did you mean --json?",
       'See faying editions --help.',
     ],
-    [['fit', 'a', 'b', '--with', 'gearbox'], 'Write it as place=part.', '--help'],
-    [['fit', 'a', 'b', '--with', '=box'], 'Write it as place=part.', '--help'],
-    [['fit', 'a', 'b', '--with', 'gearbox='], 'Write it as place=part.', '--help'],
+    [['fit', 'a', 'b', '--with', 'gearbox'], 'Write it as name=value.', '--help'],
+    [['fit', 'a', 'b', '--with', '=box'], 'Write it as name=value.', '--help'],
+    [['fit', 'a', 'b', '--with', 'gearbox='], 'Write it as name=value.', '--help'],
     [['fit', 'a', 'b', '--edition', '0'], 'It is a whole number from 1.', '--help'],
     [['fit', 'a', 'b', '--edition', '1e3'], 'It is a whole number from 1.', '--help'],
     [['fit', 'a', 'b', '--use', 'moon'], 'Allowed choices are road, off-road', '--help'],

@@ -4,7 +4,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { contracts } from '../../scripts/generate.js';
+import { contracts, demoListing } from '../../scripts/generate.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
 
 const generated = await contracts();
@@ -17,6 +17,11 @@ describe('openapi/ is as generated (npm run generate)', () => {
   test.each([...generated.keys()])('%s', (name) => {
     expect(committed(name)).toBe(generated.get(name));
   });
+});
+
+test('and so is the list of the demo catalogue', () => {
+  const url = new URL('../../db/demo/listing.md', import.meta.url);
+  expect(readFileSync(url, 'utf8')).toBe(demoListing());
 });
 
 describe('openapi/openapi.json', () => {

@@ -8,7 +8,7 @@ import { check, codes, inState, onlyPosition, positionOf } from './found.js';
 import { fits, inspections } from './questions.js';
 
 describe('the six-speed gearbox of the second series in the first', () => {
-  test('fails alone, in seven places, the loop by the ratio of its transfer gears', () => {
+  test('fails alone, in eight places, the loop by the ratio of its transfer gears', () => {
     const answer = fits['late-gearbox']();
     expect(answer).toMatchObject({ alone: 'fails', verdict: null, at: ['gearbox'] });
     const gearbox = onlyPosition(answer);
@@ -19,6 +19,7 @@ describe('the six-speed gearbox of the second series in the first', () => {
       'gearbox-linkage: not-equal',
       'gearbox-front-shaft: not-equal',
       'gearbox-prop: pcd-differs',
+      'gearbox-speedometer: not-equal',
       'axle-match: first-too-fast',
       'prop-span: length-differs',
     ]);
@@ -30,7 +31,7 @@ describe('the six-speed gearbox of the second series in the first', () => {
       low: '100/11',
       high: '100/11',
     });
-    expect(codes(answer.cautions)).toEqual(['seals-behind-gearbox', 'speed-signal']);
+    expect(codes(answer.cautions)).toEqual(['seals-behind-gearbox']);
   });
 
   test('with the axle of its own series closes the loop, but that axle brings more along', () => {
@@ -209,10 +210,20 @@ describe('sides, choices and optional places', () => {
     expect(fits['gearbox-with-control-unit']()).toMatchObject({ alone: 'holds', verdict: 'fits' });
   });
 
-  test('a wheel of another size on one axle goes, with a word of caution', () => {
+  test('a wheel of another size wants another tyre', () => {
     const answer = fits['larger-wheel']();
-    expect(answer).toMatchObject({ verdict: 'fits', at: ['front-wheel', 'rear-wheel'] });
-    expect(codes(answer.cautions)).toEqual(['winds-up', 'winds-up']);
+    expect(answer).toMatchObject({ alone: 'fails', at: ['front-wheel', 'rear-wheel'] });
+    const rear = positionOf(answer, 'rear-wheel');
+    expect(inState('fails', rear)).toEqual(['rear-wheel-tyre: not-equal']);
+  });
+
+  test('and with it, on one axle, goes with a word of caution: that axle turns more slowly', () => {
+    const answer = fits['larger-wheel-and-tyre']();
+    expect(answer).toMatchObject({ verdict: 'fits', at: ['rear-wheel'] });
+    expect(codes(answer.cautions)).toEqual(['winds-up']);
+    // (15 in + 2 x 195 x 0.60) / (16 in + 2 x 205 x 0.55) - 1: 615 against 631.9 mm.
+    const [loop] = check(positionOf(answer, 'rear-wheel'), 'axle-match').checks;
+    expect(loop?.margin).toMatchObject({ text: '-2.67 %', low: '-16900/6319' });
   });
 
   test('a gearbox of another make fails on its housing; what was only reported stays open', () => {
@@ -224,6 +235,9 @@ describe('sides, choices and optional places', () => {
       'axle-match: first-too-fast',
       'prop-span: length-differs',
       'tunnel: tunnel-too-narrow',
+      // Its viscous coupling can send all of the torque to one axle.
+      'rear-shaft-load: too-weak',
+      'front-shaft-load: too-weak',
     ]);
     expect(inState('open', gearbox)).toEqual(['gearbox-load: evidence-too-weak']);
   });

@@ -14,6 +14,7 @@ const library = libraryOf(demoDocument());
 const anew: Omit<VehicleInput, 'vehicle'> = {
   edition: null,
   lang: 'en',
+  facts: {},
   fitted: {},
   adapters: {},
   torque: null,
@@ -54,6 +55,8 @@ const frontHalf = {
   'release-bearing': 'bearing-pull',
   linkage: 'linkage-cables',
   'front-half-shaft': 'front-shaft-hybrid',
+  starter: 'starter-late',
+  speedometer: 'speedometer-pulses',
 };
 
 /** The whole rear end of the second series, and wheels of one pattern all round. */
@@ -107,6 +110,10 @@ export const fits = {
   }),
   'gearbox-of-the-hulvane': askFit('lirren-1', 'gearbox-5-hulvane'),
   'larger-wheel': askFit('lirren-1', 'wheel-16-106'),
+  'larger-wheel-and-tyre': askFit('lirren-1', 'wheel-16-106', {
+    position: 'rear-wheel',
+    with: { 'rear-tyre': 'tyre-205-55-16' },
+  }),
   'wheel-on-unknown-hub': askFit('hulvane', 'wheel-15-106'),
 };
 

@@ -53,7 +53,7 @@ describe('does this part fit this vehicle?', () => {
 
   test('a URL becomes the input of the use-case, field by field', async () => {
     const search = [
-      'vehicle=cart-1&part=box-b&position=gearbox&with.prop-shaft=shaft-a',
+      'vehicle=cart-1&part=box-b&position=gearbox&with.prop-shaft=shaft-a&fact.gate=wide',
       'fitted.engine=unknown&fitted.wheel-shaft=none&adapter.box-shaft=plate-ab,plate-ab',
       'torque=400+N.m&use=off-road&ignorePresent=true&changes=no&edition=1&lang=en-GB',
     ].join('&');
@@ -64,6 +64,7 @@ describe('does this part fit this vehicle?', () => {
       part: 'box-b',
       position: 'gearbox',
       with: { 'prop-shaft': 'shaft-a' },
+      facts: { gate: 'wide' },
       fitted: { engine: 'unknown', 'wheel-shaft': 'none' },
       adapters: { 'box-shaft': ['plate-ab', 'plate-ab'] },
       torque: '400 N.m',
@@ -81,6 +82,7 @@ describe('does this part fit this vehicle?', () => {
       part: 'box-b',
       position: null,
       with: {},
+      facts: {},
       fitted: {},
       adapters: {},
       torque: null,
@@ -104,7 +106,7 @@ async function fitInput(asked: { search?: string; body?: object }): Promise<FitI
   const inputs: FitInput[] = [];
   const checkFit: typeof USE_CASES.checkFit = (library, input) => {
     inputs.push(input);
-    return USE_CASES.checkFit(library, { ...input, fitted: {}, adapters: {}, with: {} });
+    return USE_CASES.checkFit(library, { ...input, facts: {}, fitted: {}, adapters: {}, with: {} });
   };
   const { client } = rigOf({ useCases: { checkFit } });
   if (asked.body === undefined) await client.get(`/v1/fit?${asked.search ?? ''}`).expect(200);
@@ -139,6 +141,7 @@ describe('is this vehicle right as it stands?', () => {
       torque: '90 N.m',
       use: 'road',
       ignorePresent: true,
+      facts: {},
       edition: 1,
       lang: 'en',
     };

@@ -148,6 +148,7 @@ function questionOf(asked: Asked) {
     lang: 'en',
     vehicle: asked.on ?? 'car',
     use: null,
+    facts: {},
     fitted: asked.fitted ?? {},
     adapters: asked.adapters ?? {},
     torque: asked.torque ?? null,

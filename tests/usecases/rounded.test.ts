@@ -37,7 +37,7 @@ describe('sets in few digits', () => {
     expect(roundedOutwards(between('12', '45'), 'length')).toEqual(between('12', '45'));
   });
 
-  test('count the digits of the unit that people see: turns per kilometre, not per millimetre', () => {
+  test('count the digits of the unit that people see: turns per kilometre', () => {
     const perKm = (value: string) => `${value}/1000000`;
     const turns = between(perKm('19218'), perKm('21139'));
     expect(roundedInwards(turns, 'length^-1')).toEqual(turns);

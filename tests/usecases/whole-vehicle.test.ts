@@ -5,6 +5,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { checkFit } from '../../src/usecases/check-fit.js';
+import { QuestionError } from '../../src/usecases/errors.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import { CART } from '../cli/catalogue.js';
 import { libraryOf } from '../memory-store.js';
@@ -13,7 +14,25 @@ const gate = (id: string) => ({ id, name: id });
 
 const library = libraryOf({
   ...CART,
-  facts: [{ id: 'gate', name: 'Gate', values: [gate('wide'), gate('narrow')] }],
+  parts: [
+    ...CART.parts,
+    {
+      id: 'shaft-b',
+      name: 'long shaft b',
+      roles: ['shaft'],
+      interfaces: {
+        front: { kind: 'cart-flange', side: 'recess', pattern: 'f1', register: '60.10 ±0.01 mm' },
+      },
+    },
+  ],
+  facts: [
+    {
+      id: 'gate',
+      name: 'Gate',
+      values: [gate('wide'), gate('narrow'), gate('round')],
+      how: 'Look at the lever.',
+    },
+  ],
   vehicles: [
     ...CART.vehicles,
     {
@@ -49,7 +68,14 @@ const library = libraryOf({
   ],
 });
 
-const COMMON = { edition: null, lang: 'en', torque: null, use: null, ignorePresent: false };
+const COMMON = {
+  edition: null,
+  lang: 'en',
+  torque: null,
+  use: null,
+  ignorePresent: false,
+  facts: {},
+};
 
 const inspect = (vehicle: string) =>
   inspectVehicle(library, { ...COMMON, vehicle, fitted: {}, adapters: {} });
@@ -71,6 +97,56 @@ describe('a works option', () => {
     expect(put('cart-3', 'box-a')).toMatchObject({ present: true, alone: 'holds' });
     expect(put('cart-3', 'box-d').positions[0]).toMatchObject({ replaces: ['box-a'] });
     expect(put('cart-2', 'box-a')).toMatchObject({ present: false });
+  });
+});
+
+describe('a fact that the question tells', () => {
+  const told = (part: string, facts: Readonly<Record<string, string>>) =>
+    checkFit(library, {
+      ...COMMON,
+      vehicle: 'cart-2',
+      part,
+      fitted: {},
+      adapters: {},
+      with: {},
+      position: null,
+      changes: null,
+      facts,
+    });
+
+  test('settles a works option, and is asked for where it is not told', () => {
+    expect(told('box-a', { gate: 'narrow' })).toMatchObject({ present: true, alone: 'holds' });
+    expect(told('box-a', { gate: 'wide' })).toMatchObject({ present: false });
+    expect(told('box-a', { gate: 'wide' }).positions[0]).toMatchObject({ replaces: ['box-b'] });
+    const { measure, positions } = told('shaft-a', {});
+    expect(positions[0]?.alone).toBe('holds');
+    expect(measure).toEqual([]);
+    const other = told('shaft-b', {});
+    expect(other.measure.map(({ code, on, text }) => [code, on.fact, text])).toEqual([
+      ['ask-fact', 'gate', 'Find out: Gate. Look at the lever.'],
+    ]);
+    expect(told('shaft-b', { gate: 'narrow' }).measure).toEqual([]);
+  });
+
+  test('with a value that the option does not list, what stands there is as found', () => {
+    const { measure } = told('shaft-b', { gate: 'round' });
+    expect(measure.map(({ code, on }) => [code, on.position])).toEqual([['identify', 'gearbox']]);
+  });
+
+  test('that there is not, or that cannot be so, is a fault of the question', () => {
+    const faultsOf = (facts: Readonly<Record<string, string>>) => {
+      try {
+        told('box-a', facts);
+      } catch (error) {
+        if (error instanceof QuestionError) return error.faults.map(({ at, text }) => [at, text]);
+        throw error;
+      }
+      return [];
+    };
+    expect(faultsOf({ gatt: 'wide', gate: 'wid' })).toEqual([
+      ['facts.gatt', 'There is no fact "gatt". Did you mean \'gate\'?'],
+      ['facts.gate', '"gate" cannot be "wid". Did you mean \'wide\'?'],
+    ]);
   });
 });
 

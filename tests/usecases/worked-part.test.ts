@@ -48,7 +48,14 @@ const SHOP = {
 const library = libraryOf(SHOP);
 const { catalogue } = compileDocument(SHOP, BUILT_IN_KINDS);
 
-const COMMON = { edition: null, lang: 'en', torque: null, use: null, ignorePresent: false };
+const COMMON = {
+  edition: null,
+  lang: 'en',
+  torque: null,
+  use: null,
+  ignorePresent: false,
+  facts: {},
+};
 
 function asked(part: string, more: Partial<FitInput> = {}) {
   const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {} };

@@ -190,6 +190,8 @@ export interface Vehicle {
   readonly built: readonly [string | null, string | null];
   /** Its own and those of the vehicle that it is like. */
   readonly facts: ReadonlyMap<string, string>;
+  /** Those that the question says, which no record has to vouch for. */
+  readonly saidFacts: ReadonlySet<string>;
   /** The identification numbers that it can have; none where they are not recorded. */
   readonly vin: readonly VinPattern[];
   readonly layout: Layout;

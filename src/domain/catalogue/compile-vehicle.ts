@@ -220,7 +220,8 @@ function finished(
   const [from = null, until = null] = record.built ?? [];
   const replacedBy = [...present(record.replacedBy ?? [], '')].map(([other]) => other);
   const head = { id, make, model, variant, built: [from, until] as const, vin };
-  return { ...head, facts, layout, like, replacedBy, evidence, fitted, adapters };
+  const saidFacts = new Set<string>();
+  return { ...head, facts, saidFacts, layout, like, replacedBy, evidence, fitted, adapters };
 }
 
 function compileFacts(

@@ -1,6 +1,8 @@
 /**
  * The sentences, in English. One per code, plain text, in words of the trade; both parts by
  * name, never the mating. Cautions defer to the maker, the law and qualified people.
+ *
+ * Length: one table, with a sentence for each code.
  */
 
 import {
@@ -210,6 +212,9 @@ const summaries = {
   fits: (d: ReasonData) =>
     `Fits${d.names?.length ? ` as ${and(d.names.map(lower))}` : ''}${together(d)}.`,
   'fits-made-to-order': (d: ReasonData) => `Fits${together(d)}, made to order: see what to order.`,
+  'fits-once-signed': (d: ReasonData) =>
+    `Fits, once ${d.text === 'engineer' ? 'an engineer' : 'the workshop'} has signed off the ` +
+    `work: ${and(d.names ?? [])}.`,
   'fits-already-there': () => 'This part is on the vehicle already.',
   unknown: (d: ReasonData) =>
     d.count === undefined || d.count === 0
@@ -251,6 +256,8 @@ const rest = {
   'look-up': (d: ReasonData) =>
     `Find out the ${parameter(d.left)}${ofPart(d.left)}${precision(d)}.`,
   identify: (d: ReasonData) => `Find out what is ${fittedAs(d.part)}.`,
+  'ask-fact': (d: ReasonData) =>
+    `Find out: ${parameter(d.left)}.${d.text === undefined ? '' : ` ${d.text}`}`,
   'record-face': (d: ReasonData) => `Look at the ${face(d.part)} of ${label(d.part)}.`,
   'order-to-suit': (d: ReasonData) =>
     `Order ${label(d.left)} with a ${parameter(d.left)} of ${d.order ?? 'what suits'}.`,

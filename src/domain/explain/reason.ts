@@ -134,6 +134,7 @@ export const SUMMARY_CODES = [
   'fits',
   'fits-made-to-order',
   'fits-already-there',
+  'fits-once-signed',
   'unknown',
   'not-alone',
   'no-position',
@@ -159,6 +160,7 @@ export const MEASURE_CODES = [
   'look-up',
   'identify',
   'record-face',
+  'ask-fact',
 ] as const;
 
 export const ORDER_CODES = ['order-to-suit', 'order-after-measuring', 'use-alternative'] as const;

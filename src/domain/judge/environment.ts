@@ -189,7 +189,8 @@ export class LayoutEnvironment implements Environment {
     const value = this.#configuration.vehicle.facts.get(fact);
     const address = { ...NOWHERE, fact };
     const codes = value === undefined ? null : [value];
-    const basis = this.#configuration.vehicle.evidence.basis;
+    const { saidFacts, evidence } = this.#configuration.vehicle;
+    const basis = saidFacts.has(fact) ? null : evidence.basis;
     return { form: 'code', key: null, basis, address, text: value ?? null, tool: null, codes };
   }
 }

@@ -108,6 +108,7 @@ function bareVehicle(layout: Layout, catalogue: Catalogue): Vehicle {
     variant: null,
     built: [null, null],
     facts: new Map(),
+    saidFacts: new Set(),
     vin: [],
     layout,
     like: null,

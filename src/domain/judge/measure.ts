@@ -12,6 +12,7 @@ import { checksIn, valueChecks } from './condition.js';
 import type { Constraint } from './constraint.js';
 import type { Judgement } from './judge.js';
 import type { PlannedCheck } from './plan.js';
+import { factBehind } from './told-facts.js';
 
 export interface Measure {
   readonly address: FactAddress;
@@ -38,9 +39,16 @@ export function measureFor(judgement: Judgement): Measure[] {
     if (constraint.severity !== 'must') continue;
     const own = constraint.state === 'open' ? openFacts(constraint, judgement) : [];
     const order = constraint.state === 'holds' ? orderFacts(constraint, judgement) : [];
-    asked.push(...own, ...order);
+    asked.push(...[...own, ...order].map((one) => byFact(one, judgement)));
   }
   return merged(asked);
+}
+
+/** Of a works option nobody has to look at the part: the fact tells which it is. */
+function byFact(asked: Asked, { configuration }: Judgement): Asked {
+  const address = factBehind(asked.address, configuration);
+  if (address === null) return asked;
+  return { ...asked, address, reading: null, purpose: 'to-decide', needed: null };
 }
 
 function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {

@@ -120,6 +120,7 @@ function appliesTo(part: Part, work: Work, catalogue: Catalogue): Outcome {
       variant: null,
       built: [null, null],
       facts: new Map(),
+      saidFacts: new Set(),
       vin: [],
       layout,
       like: null,

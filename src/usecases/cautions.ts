@@ -1,0 +1,110 @@
+/**
+ * The cautions that stand beside every answer: of the groups that the change touches, of works
+ * that somebody must sign, of checks and of rules.
+ */
+
+import type { Work } from '../domain/catalogue/trade.js';
+import { sayCaution } from '../domain/explain/words.js';
+import type { Configuration } from '../domain/judge/configuration.js';
+import { isChanged } from '../domain/judge/configuration.js';
+import type { Constraint } from '../domain/judge/constraint.js';
+import type { Judgement } from '../domain/judge/judge.js';
+import { namesOf } from '../domain/judge/worked-part.js';
+import type { CautionView } from './answer.js';
+import type { Speaker } from './speaker.js';
+import { checkView } from './views.js';
+
+/** The groups of everything that the change touches, then what its checks and rules warn of. */
+export function cautionViews(judgement: Judgement, speaker: Speaker): CautionView[] {
+  const { configuration, constraints } = judgement;
+  const groups = new Set<string>(['general']);
+  const { roles } = configuration.catalogue;
+  for (const position of configuration.layout.positions.values()) {
+    if (!isChanged(configuration, position.id)) continue;
+    for (const role of position.roles) {
+      const group = roles.get(role)?.caution;
+      if (group !== null && group !== undefined) groups.add(group);
+    }
+  }
+  for (const constraint of constraints) {
+    if (constraint.form !== 'mating' || constraint.state === 'given') continue;
+    for (const { kind } of constraint.joints) {
+      if (kind?.caution !== null && kind?.caution !== undefined) groups.add(kind.caution);
+    }
+  }
+  const usual = [...groups].map(
+    (group): CautionView => ({
+      code: group,
+      group,
+      show: 'always',
+      text: sayCaution(group, speaker.lang),
+    }),
+  );
+  const own = constraints.flatMap((constraint) => ownCautions(constraint, speaker));
+  return once([...usual, ...signOffs(configuration, speaker), ...own]);
+}
+
+const SIGNED = {
+  engineer: 'engineer-signs',
+  workshop: 'workshop-signs',
+} as const;
+
+interface WorkOn {
+  /** The worked article. */
+  readonly part: string;
+  readonly work: Work;
+}
+
+/** The works on all parts that are in a configuration. */
+export function worksIn({ catalogue, judged }: Configuration): WorkOn[] {
+  const seated = [...judged.seats.values()].flatMap((seats) =>
+    (seats.hands ? [seats.left, seats.right] : [seats.seat]).flatMap(({ occupant }) =>
+      occupant.is === 'part' ? [occupant.part] : [],
+    ),
+  );
+  const between = [...judged.adapters.values()].flatMap(({ parts }) => parts);
+  return [...new Set([...seated, ...between])].flatMap((id) => {
+    const [, ...works] = namesOf(id);
+    return works.flatMap((one) => {
+      const work = catalogue.works.get(one);
+      return work === undefined ? [] : [{ part: id, work }];
+    });
+  });
+}
+
+/** Who must sign for the work on each worked part that is in the question. */
+function signOffs(configuration: Configuration, speaker: Speaker): CautionView[] {
+  return worksIn(configuration).map(({ part, work: { signOff } }) => {
+    const code = signOff === null ? 'work-first' : SIGNED[signOff];
+    const { text } = speaker.said(code, { text: speaker.partName(part) ?? part });
+    return { code, group: 'general', show: 'always', text };
+  });
+}
+
+function ownCautions(constraint: Constraint, speaker: Speaker): CautionView[] {
+  if (constraint.state === 'given') return [];
+  // Where two faces do not meet anyway, what else they would want is noise.
+  if (constraint.form === 'mating' && constraint.state === 'fails') return [];
+  const cautions = constraint.checks.flatMap((result) => {
+    const { caution } = checkView(result, speaker);
+    if (caution === null) return [];
+    const { code, text } = caution;
+    return [{ code, group: 'general', show: 'always' as const, text }];
+  });
+  if (constraint.form !== 'rule') return cautions;
+  const said = [constraint.caution, constraint.note].filter((text) => text !== null);
+  const rules = said.map((text) => ({
+    code: constraint.id,
+    group: 'general',
+    show: text === constraint.caution ? ('always' as const) : ('trade' as const),
+    text: speaker.text(text),
+  }));
+  return [...cautions, ...rules];
+}
+
+/** What is said twice is said once. */
+export function once<Said extends { readonly text: string }>(said: readonly Said[]): Said[] {
+  const byText = new Map<string, Said>();
+  for (const one of said) if (!byText.has(one.text)) byText.set(one.text, one);
+  return [...byText.values()];
+}

@@ -27,6 +27,7 @@ const QUESTION: FitInput = {
   changes: null,
   edition: null,
   lang: 'en',
+  facts: {},
   fitted: {},
   adapters: {},
   torque: null,

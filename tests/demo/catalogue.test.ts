@@ -51,7 +51,7 @@ describe('the demo catalogue', () => {
       'SELECT DISTINCT kind FROM interfaces WHERE until_edition IS NULL AND kind IS NOT NULL',
     );
     const known = [...BUILT_IN_KINDS.map(({ id }) => id), 'bolted-flange'];
-    expect([...used].sort()).toEqual(known.sort());
+    expect(new Set(used)).toEqual(new Set(known));
   });
 
   test('has evidence of every basis, readings with a tape and a tag, and gaps', () => {

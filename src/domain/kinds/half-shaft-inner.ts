@@ -231,7 +231,7 @@ export const halfShaftInner: BuiltInKind = {
       code: 'other-retention',
       text: {
         en: 'Only a ring is compared in full, any other retention by its name: pull at the shaft.',
-        de: 'Nur ein Ring wird ganz verglichen, andere Sicherungen beim Namen: an der Welle ziehen.',
+        de: 'Nur ein Ring wird ganz verglichen, anderes beim Namen: an der Welle ziehen.',
       },
     },
     {

@@ -165,7 +165,7 @@ export const screwThread: BuiltInKind = {
       code: 'neither-right-nor-left',
       text: {
         en: 'A thread is right-hand or left-hand: hold it upright and see which way it climbs.',
-        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten und sehen, wohin es steigt.',
+        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten, wohin steigt es?',
       },
     },
     {

@@ -58,8 +58,18 @@ describe('a wheel on a hub', () => {
       places: ['hub', 'wheel'],
       matings: ['hub.wheel = wheel.hub'],
       parts: {
-        'hub-a': { wheel: { ...common, side: 'hub', spigot } },
-        'wheel-a': { hub: { ...common, side: 'wheel', bore } },
+        'hub-a': {
+          wheel: { ...common, side: 'hub', spigot, stud: '12 mm', 'stud-length': '28 mm' },
+        },
+        'wheel-a': {
+          hub: {
+            ...common,
+            side: 'wheel',
+            bore,
+            'stud-hole': '13 mm',
+            'seat-thickness': '9 mm',
+          },
+        },
       },
       cars: { car: {} },
     });

@@ -10,8 +10,9 @@
  * Seats are a cone, a ball or flat (angle of the cone and radius of the ball must agree); a hub
  * without a spigot has a spigot of 0 mm. A wheel with more play than 0.10 mm goes on, but wants a
  * centring ring, or its nuts centre it alone: a caution. A flat seat cannot centre, so there it
- * fails. A thread of the wheel is that of the nuts or bolts that come with it; its thickness
- * counts from the mounting face to the narrow end of the seat.
+ * fails. Studs and their thread are always asked for: a wheel that passes all else comes off when
+ * its nuts hold by too few turns. A thread of the wheel is that of the nuts or bolts that come with
+ * it; its thickness counts from the mounting face to the narrow end of the seat.
  *
  * Left out: everything beyond the mounting face (rim, inset, caliper, load).
  */
@@ -91,7 +92,6 @@ export const wheelMount: BuiltInKind = {
       type: 'designation',
       unit: 'mm',
       of: 'hub',
-      optional: true,
       name: { en: 'diameter of the studs or bolts', de: 'Durchmesser der Radbolzen' },
       tool: 'caliper',
       usual: ['10 mm', '16 mm'],
@@ -100,7 +100,6 @@ export const wheelMount: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'wheel',
-      optional: true,
       name: { en: 'diameter of the stud holes', de: 'Durchmesser der Bolzenlöcher' },
       tool: 'caliper',
       usual: ['10 mm', '20 mm'],
@@ -109,7 +108,6 @@ export const wheelMount: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'hub',
-      optional: true,
       name: {
         en: 'thread of the studs beyond the mounting face',
         de: 'Gewindelänge der Bolzen über der Anlagefläche',
@@ -121,7 +119,6 @@ export const wheelMount: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'wheel',
-      optional: true,
       name: {
         en: 'thickness of the wheel under the seat',
         de: 'Materialdicke des Rads unter dem Sitz',

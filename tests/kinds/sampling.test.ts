@@ -141,9 +141,10 @@ function pointsIn(
 ): [InterfaceRecord, InterfaceRecord] {
   const [left, right] = faces.map((face) => {
     const exact: Record<string, unknown> = { ...face };
-    for (const [parameter, { optional, of }] of Object.entries(kind.parameters)) {
+    for (const [parameter, { optional, of, unless }] of Object.entries(kind.parameters)) {
       const isElsewhere = of !== undefined && of !== face.side;
       if (optional === true || isElsewhere || face[parameter] !== undefined) continue;
+      if (unless?.every((other) => isRecorded(kind, faces, other))) continue;
       exact[parameter] = pick(pool(parameter, fixtures));
     }
     for (const { parameter, points } of pointsOf(kind, exact)) {
@@ -159,6 +160,14 @@ function pointsIn(
   });
   if (left === undefined || right === undefined) throw new Error('there are two faces');
   return [left, right];
+}
+
+/** Whether all the ends that have this parameter record it. */
+function isRecorded(kind: BuiltInKind, faces: Faces, parameter: string): boolean {
+  const of = kind.parameters[parameter]?.of;
+  return faces.every((face) => {
+    return face[parameter] !== undefined || (of !== undefined && of !== face.side);
+  });
 }
 
 /** An end of the interval, its middle, or some value between. */

@@ -5,6 +5,8 @@
  * with the cover, its bore has to suit the guide tube of the gearbox; comes it with the gearbox (a
  * concentric cylinder), its ring has to meet the tips of the fingers. A bearing that is a part of
  * its own has two faces of this kind: to the cover it is the actuator, to the gearbox the cover.
+ * One of the two meetings must be recorded in full: a cover and a fork that both know of no bearing
+ * prove nothing.
  *
  * A push bearing on a pull cover does not work and no adapter helps. Travel is that of the
  * bearing, an amount without a sign, since push or pull already says which way. Usual travel of
@@ -16,6 +18,11 @@
  */
 
 import type { BuiltInKind } from './kind.js';
+
+/** The bearing comes with the cover and slides on the guide tube of the gearbox. */
+const ON_THE_QUILL = ['bearing-bore', 'quill'];
+/** The bearing belongs to the gearbox, or is a part, and meets the tips of the fingers. */
+const ON_THE_TIPS = ['contact-diameter', 'tips-inner', 'tips-outer'];
 
 export const clutchRelease: BuiltInKind = {
   id: 'clutch-release',
@@ -68,7 +75,7 @@ export const clutchRelease: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'cover',
-      optional: true,
+      unless: ON_THE_TIPS,
       name: { en: 'bore of the release bearing', de: 'Bohrung des Ausrücklagers' },
       tool: 'bore-gauge',
       usual: ['20 mm', '60 mm'],
@@ -77,7 +84,7 @@ export const clutchRelease: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'actuator',
-      optional: true,
+      unless: ON_THE_TIPS,
       name: { en: 'diameter of the guide tube (quill)', de: 'Durchmesser der Führungshülse' },
       tool: 'caliper',
       usual: ['20 mm', '60 mm'],
@@ -86,7 +93,7 @@ export const clutchRelease: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'actuator',
-      optional: true,
+      unless: ON_THE_QUILL,
       name: { en: 'contact circle of the bearing', de: 'Anlaufkreis des Ausrücklagers' },
       tool: 'caliper',
       usual: ['30 mm', '90 mm'],
@@ -95,7 +102,7 @@ export const clutchRelease: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'cover',
-      optional: true,
+      unless: ON_THE_QUILL,
       name: { en: 'inner diameter of the finger tips', de: 'Innendurchmesser der Zungenspitzen' },
       tool: 'caliper',
       usual: ['20 mm', '80 mm'],
@@ -104,14 +111,14 @@ export const clutchRelease: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'cover',
-      optional: true,
+      unless: ON_THE_QUILL,
       name: { en: 'outer diameter of the finger tips', de: 'Aussendurchmesser der Zungenspitzen' },
       tool: 'caliper',
       usual: ['30 mm', '100 mm'],
     },
     latch: {
       type: 'code',
-      optional: true,
+      unless: ON_THE_QUILL,
       name: { en: 'latch of a pull bearing', de: 'Verriegelung des gezogenen Lagers' },
       tool: 'visual-check',
     },
@@ -192,7 +199,9 @@ export const clutchRelease: BuiltInKind = {
     },
     {
       equal: 'latch',
-      when: { 'one-of': ['cover.type', ['pull']] },
+      when: {
+        all: [{ 'one-of': ['cover.type', ['pull']] }, { 'one-of': ['actuator.type', ['pull']] }],
+      },
       text: {
         en: 'A pull bearing latches into the cover: both need the same latch.',
         de: 'Ein gezogenes Lager rastet in der Kupplung ein: beide brauchen dieselbe Verriegelung.',

@@ -8,9 +8,18 @@ import { actuator, cover, held } from './fits.js';
 export const fixtures: readonly Fixture[] = [
   {
     says: 'a push bearing on a pull cover',
-    faces: [{ ...cover, type: 'pull' }, actuator],
+    faces: [
+      { ...cover, type: 'pull', 'bearing-bore': '35.10 mm', 'travel-limit': '11 mm' },
+      { ...actuator, quill: '34.95 mm' },
+    ],
     outcome: 'fails',
-    checks: { ...held, 'equal-type': 'fails not-equal' },
+    checks: {
+      ...held,
+      'over-travel': 'holds',
+      quill: 'holds',
+      'quill-play': 'holds',
+      'equal-type': 'fails not-equal',
+    },
   },
   {
     says: 'a word for the type that is neither push nor pull is no proof, though both have it',

@@ -5,6 +5,10 @@
 import { type Fixture, without } from '../fixture.js';
 import { actuator, cover, held } from './fits.js';
 
+const unread = 'open not-recorded';
+const openOnQuill = { quill: unread, 'quill-play': unread };
+const openOnTips = { 'contact-inner': unread, 'contact-outer': unread };
+
 export const fixtures: readonly Fixture[] = [
   {
     says: 'push or pull of the cover',
@@ -42,18 +46,42 @@ export const fixtures: readonly Fixture[] = [
     missing: ['left.travel-needed'],
   },
   {
-    says: 'a bearing without the guide tube and tips without the bearing are not compared',
-    faces: [
-      { ...cover, 'bearing-bore': '35.1 mm', 'tips-inner': '38 mm', 'tips-outer': '60 mm' },
-      actuator,
+    says: 'a cover and a fork, and no word of the bearing between them',
+    faces: [without(cover, 'tips-inner', 'tips-outer'), without(actuator, 'contact-diameter')],
+    outcome: 'open',
+    checks: { ...held, ...openOnQuill, ...openOnTips },
+    missing: [
+      'left.bearing-bore',
+      'left.tips-inner',
+      'left.tips-outer',
+      'right.contact-diameter',
+      'right.quill',
     ],
+  },
+  {
+    says: 'a cover that comes with its bearing, and a guide tube that nobody measured',
+    faces: [
+      { ...without(cover, 'tips-inner', 'tips-outer'), 'bearing-bore': '35.1 mm' },
+      without(actuator, 'contact-diameter'),
+    ],
+    outcome: 'open',
+    checks: { ...held, ...openOnQuill, ...openOnTips },
+    missing: ['left.tips-inner', 'left.tips-outer', 'right.contact-diameter', 'right.quill'],
+  },
+  {
+    says: 'a guide tube is no matter where the bearing on the tips is known',
+    faces: [cover, { ...actuator, quill: '35 mm' }],
     outcome: 'holds',
     checks: held,
   },
   {
-    says: 'a guide tube without the bearing is not compared',
-    faces: [cover, { ...actuator, quill: '35 mm' }],
-    outcome: 'holds',
-    checks: held,
+    says: 'the latch of a pull bearing',
+    faces: [
+      { ...cover, type: 'pull', latch: 'snap-ring-52' },
+      { ...actuator, type: 'pull' },
+    ],
+    outcome: 'open',
+    checks: { ...held, 'equal-latch': 'open not-recorded' },
+    missing: ['right.latch'],
   },
 ];

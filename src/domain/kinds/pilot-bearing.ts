@@ -16,7 +16,8 @@
  * ring that turns, and bushes sit in H7 with s6 (from memory): up to 50 mm that is 0.003 mm of
  * play to 0.059 mm of grip, for which 0.005 and 0.06 stand. Depths and reach count from the face
  * on which the bell-housing sits. A loose bearing does not know how deep it sits, so there the
- * reach is not compared here; a layout can.
+ * reach is not compared here; a layout can. Where the depth of the bearing is known, the reach of
+ * the nose is asked for.
  *
  * Left out: internal clearance and seals of the bearing, run-out of the bore.
  */
@@ -110,7 +111,6 @@ export const pilotBearing: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'nose',
-      optional: true,
       name: {
         en: 'reach of the nose beyond the housing face',
         de: 'Überstand des Zapfens über die Glockenfläche',
@@ -185,6 +185,7 @@ export const pilotBearing: BuiltInKind = {
       id: 'reach',
       clearance: ['nose.reach', 'crankshaft.bearing-depth'],
       min: ['0.6', 'crankshaft.bearing-width'],
+      when: bothSeats('running'),
       code: 'nose-too-short',
       text: {
         en: 'The nose must reach over at least 60 % of the width of the bearing.',
@@ -195,6 +196,7 @@ export const pilotBearing: BuiltInKind = {
       id: 'bottom',
       clearance: ['crankshaft.hole-depth', 'nose.reach'],
       min: '1 mm',
+      when: bothSeats('running'),
       code: 'nose-bottoms',
       text: {
         en: 'The nose must stay 1 mm clear of the bottom of the hole, or it pushes the gears.',

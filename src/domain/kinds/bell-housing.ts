@@ -9,8 +9,10 @@
  * both ends have those, the name is not needed. Each hole must then have one of the other face
  * within half the play of the bolts in both: of a threaded hole the thread's diameter stands for
  * the hole. Positions are seen from the gearbox, from the axis of the crankshaft, to the right
- * and upwards with the engine upright; those of the holes that are used. Holes, dowels, pilot and
- * depth are compared besides, wherever both ends record them.
+ * and upwards with the engine upright; those of the holes that are used. Dowels are what is
+ * forgotten most: without their positions, their number and diameter are always asked for, and a
+ * face without any has 0 of them. Holes, pilot and depth are compared besides, wherever both ends
+ * record them.
  *
  * Tolerances: dowels 0.05 mm, pitch circle 0.2 mm, depth 1 mm are common practice, no source. A
  * pilot bore may be up to 0.25 mm over its nominal size (SAE J617, largest size), and nominal
@@ -23,6 +25,10 @@
  */
 
 import type { BuiltInKind } from './kind.js';
+
+function noDowelsOf(side: string) {
+  return { 'one-of': [`${side}.dowels`, [0]] };
+}
 
 export const bellHousing: BuiltInKind = {
   id: 'bell-housing',
@@ -89,15 +95,15 @@ export const bellHousing: BuiltInKind = {
     },
     dowels: {
       type: 'count',
-      optional: true,
+      unless: ['dowel-positions'],
       name: { en: 'number of dowels', de: 'Anzahl Passhülsen' },
       tool: 'count',
-      usual: [2, 3],
+      usual: [0, 3],
     },
     dowel: {
       type: 'designation',
       unit: 'mm',
-      optional: true,
+      unless: ['dowel-positions'],
       name: { en: 'dowel diameter', de: 'Durchmesser der Passhülsen' },
       tool: 'micrometer',
       usual: ['8 mm', '16 mm'],
@@ -213,6 +219,7 @@ export const bellHousing: BuiltInKind = {
       id: 'dowel',
       within: ['a.dowel', 'b.dowel'],
       tolerance: '0.05 mm',
+      when: { not: { all: [noDowelsOf('a'), noDowelsOf('b')] } },
       code: 'dowel-differs',
       text: {
         en: 'The dowels must agree within 0.05 mm: they hold the gearbox in line.',
@@ -247,7 +254,7 @@ export const bellHousing: BuiltInKind = {
       code: 'depth-differs',
       text: {
         en: 'A depth that differs moves input shaft, pilot nose and release bearing: check them.',
-        de: 'Andere Tiefe verschiebt Antriebswelle, Führungszapfen und Ausrücklager: prüfen.',
+        de: 'Andere Tiefe verschiebt Eingangswelle, Führungszapfen und Ausrücklager: prüfen.',
       },
     },
     {
@@ -260,7 +267,7 @@ export const bellHousing: BuiltInKind = {
   ],
   notChecked: [
     { en: 'bolt lengths', de: 'Schraubenlängen' },
-    { en: 'reach of the input shaft and pilot nose', de: 'Länge von Antriebswelle und Zapfen' },
+    { en: 'reach of the input shaft and pilot nose', de: 'Länge von Eingangswelle und Zapfen' },
     { en: 'room for clutch, flywheel and ring gear', de: 'Platz für Kupplung und Schwungrad' },
     { en: 'pitch and depth of the starter pinion', de: 'Verzahnung und Lage des Anlasserritzels' },
   ],

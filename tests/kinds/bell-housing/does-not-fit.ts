@@ -3,14 +3,14 @@
  */
 
 import type { Fixture } from '../fixture.js';
-import { car, full, held } from './fits.js';
+import { car, carHeld, full, held } from './fits.js';
 
 export const fixtures: readonly Fixture[] = [
   {
     says: 'another pattern',
     faces: [car, { ...car, pattern: 'h-1' }],
     outcome: 'fails',
-    checks: { 'equal-pattern': 'fails not-equal' },
+    checks: { ...carHeld, 'equal-pattern': 'fails not-equal' },
   },
   {
     says: 'size 4 on size 2',

@@ -4,9 +4,15 @@
 
 import type { Expected, Fixture } from '../fixture.js';
 
-export const car = { kind: 'bell-housing', pattern: 'h-2' } as const;
+export const car = { kind: 'bell-housing', pattern: 'h-2', dowels: 2, dowel: '12 mm' } as const;
 
-export const carHeld: Expected = { 'equal-pattern': 'holds' };
+export const carHeld: Expected = {
+  'equal-pattern': 'holds',
+  'equal-dowels': 'holds',
+  dowel: 'holds',
+};
+
+const { dowel: _, ...heldWithoutDowels } = carHeld;
 
 export const full = {
   kind: 'bell-housing',
@@ -41,6 +47,15 @@ export const fixtures: readonly Fixture[] = [
     faces: [car, car],
     outcome: 'holds',
     checks: carHeld,
+  },
+  {
+    says: 'a pattern without dowels has none to compare',
+    faces: [
+      { kind: 'bell-housing', pattern: 'h-3', dowels: 0 },
+      { kind: 'bell-housing', pattern: 'h-3', dowels: 0 },
+    ],
+    outcome: 'holds',
+    checks: heldWithoutDowels,
   },
   {
     says: 'size 4, with everything recorded',

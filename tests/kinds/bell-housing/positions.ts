@@ -126,8 +126,10 @@ export const fixtures: readonly Fixture[] = [
       'holes-line-up': 'holds',
       'bolts-pass': 'holds',
       'equal-pattern': 'open not-recorded',
+      'equal-dowels': 'open not-recorded',
+      dowel: 'open not-recorded',
     },
-    missing: ['left.pattern', 'right.pattern'],
+    missing: ['pattern', 'dowels', 'dowel'].flatMap((name) => [`left.${name}`, `right.${name}`]),
   },
   {
     says: 'names that differ are not mended by positions that agree',

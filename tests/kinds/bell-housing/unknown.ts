@@ -1,5 +1,5 @@
 /**
- * What nobody recorded: only the pattern is needed, the rest is compared where both ends have it.
+ * What nobody recorded: pattern and dowels are needed, the rest is compared where both have it.
  */
 
 import { type Fixture, without } from '../fixture.js';
@@ -17,13 +17,25 @@ export const fixtures: readonly Fixture[] = [
     says: 'nothing at all on one end',
     faces: [{ kind: 'bell-housing' }, car],
     outcome: 'open',
-    checks: { 'equal-pattern': 'open not-recorded' },
-    missing: ['left.pattern'],
+    checks: {
+      'equal-pattern': 'open not-recorded',
+      'equal-dowels': 'open not-recorded',
+      dowel: 'open not-recorded',
+    },
+    missing: ['left.pattern', 'left.dowels', 'left.dowel'],
   },
   {
-    says: 'dowels on one end only are not compared',
-    faces: [{ ...car, dowel: '12 mm' }, car],
-    outcome: 'holds',
-    checks: carHeld,
+    says: 'the dowels, which are forgotten most: bolts alone do not centre a gearbox',
+    faces: [without(car, 'dowels', 'dowel'), car],
+    outcome: 'open',
+    checks: { ...carHeld, 'equal-dowels': 'open not-recorded', dowel: 'open not-recorded' },
+    missing: ['left.dowels', 'left.dowel'],
+  },
+  {
+    says: 'the diameter of the dowels',
+    faces: [without(car, 'dowel'), car],
+    outcome: 'open',
+    checks: { ...carHeld, dowel: 'open not-recorded' },
+    missing: ['left.dowel'],
   },
 ];

@@ -48,17 +48,21 @@ function joined(a: Measure, b: Measure): Measure {
 
 function measureView(measure: Measure, index: number, speaker: Speaker): MeasureView {
   const { address, reading, purpose, needed, touches, settles } = measure;
-  const dimension = reading?.form === 'number' ? reading.dimension : null;
+  const dimension =
+    reading?.form === 'number' || reading?.form === 'points' ? reading.dimension : null;
   const now = nowOf(measure, speaker);
   const tolerance = needed === null || dimension === null ? null : halfWidth(needed, dimension);
   const toolId = reading !== null && 'tool' in reading ? reading.tool : null;
-  const tool = toolId === null ? null : (toolOf(toolId)?.name ?? toolId);
+  const fine = toolId === null ? null : fineEnough(toolId, dimension, needed);
+  const tool = fine === null ? null : (toolOf(fine)?.name ?? fine);
+  // What is counted or read off is right or wrong, and never so much off.
+  const isExact = toolId !== null && toolOf(toolId)?.reading === 'exact';
   const basis = reading !== null && 'basis' in reading ? reading.basis : null;
   const data = {
     left: speaker.namedValue(address, now?.text ?? null, null),
     part: speaker.named(address),
     ...howToFindOut(address.fact, speaker),
-    ...(tolerance === null ? {} : { needed: tolerance }),
+    ...(tolerance === null || isExact ? {} : { needed: tolerance }),
     ...(tool === null ? {} : { tool }),
     ...(basis === null ? {} : { basis }),
   };
@@ -77,6 +81,19 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
     helps,
     ...said,
   };
+}
+
+/** The tool of the record if it tells so finely, else a finer one of its sort; null for none. */
+function fineEnough(
+  id: string,
+  dimension: string | null,
+  needed: Measure['needed'],
+): string | null {
+  const tool = toolOf(id);
+  if (tool?.reading !== 'measures' || dimension === null || needed === null) return id;
+  const half = tool.uncertainty[dimension];
+  if (half === undefined || half.compare(needed) <= 0) return id;
+  return tool.finer === undefined ? null : fineEnough(tool.finer, dimension, needed);
 }
 
 /** How a person finds out a fact of the vehicle, where the catalogue says so. */

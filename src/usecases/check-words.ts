@@ -75,7 +75,10 @@ function isSame(a: FactAddress, b: FactAddress): boolean {
 
 function missingIn({ outcome, readings }: CheckResult, speaker: Speaker): NamedValue[] {
   if (outcome !== 'open') return [];
-  return readings.flatMap((reading) =>
+  const recorded = readings.flatMap((reading) =>
+    reading.form === 'number' ? (reading.behind ?? [reading]) : [reading],
+  );
+  return recorded.flatMap((reading) =>
     isUnrecorded(reading) && 'address' in reading
       ? [speaker.namedValue(reading.address, null, null)]
       : [],

@@ -88,13 +88,18 @@ function endsOf(
     }
     return faces.map(({ name }) => ({ part, interface: name }));
   }
-  if (!part.faces.has(input.interface)) {
+  // A face that its role declares and nobody recorded is open, and no mistake of the question.
+  if (!part.faces.has(input.interface) && !isDeclared(catalogue, part, input.interface)) {
     const known = hint(input.interface, part.faces.keys());
     const text = `"${part.id}" has no recorded face "${input.interface}".${known}`;
     faults.add(`${at}.face`, 'unknown-interface', text);
     return [];
   }
   return [{ part, interface: input.interface }];
+}
+
+function isDeclared({ roles }: Catalogue, part: Part, face: string): boolean {
+  return part.roles.some((role) => roles.get(role)?.faces?.has(face) === true);
 }
 
 /** A face of a question, in the form of the catalogue document. */

@@ -5,7 +5,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { world } from './sketch.js';
-import { factsOf, judged, stateOf } from './world.js';
+import { factsOf, fitOf, judged, stateOf } from './world.js';
 
 const changed = { put: { box: 'box-b' } };
 
@@ -94,4 +94,61 @@ it('of several sets of facts that would do, those are asked for that are known l
     expect.stringMatching(/^box\.case to-decide /),
     expect.stringMatching(/^box\.tail to-decide /),
   ]);
+});
+
+describe('a derived value', () => {
+  const cars = (gears: unknown) =>
+    world({
+      roles: {
+        box: {
+          gears: 'ratios',
+          'first-gear': { term: { max: 'gears' }, name: 'first gear' },
+          limit: 'ratio',
+        },
+      },
+      places: ['box'],
+      checks: [{ id: 'first', 'at-most': ['box.first-gear', 'box.limit'] }],
+      parts: {
+        'box-a': { gears: ['3/1', '1/1'], limit: '4/1' },
+        'box-b': { ...(gears === null ? {} : { gears }), limit: '4/1' },
+      },
+      cars: { car: { box: 'box-a' } },
+    });
+
+  it('is said by its own name', () => {
+    const [view] = fitOf(cars(['5/1', '1/1']), 'box-b').positions;
+    expect(view?.checks[0]?.text).toBe(
+      'Too large: first gear 5 (the box “box-b”) against limit 4/1 (the box “box-b”).',
+    );
+  });
+
+  it('is asked for by what it is computed from', () => {
+    expect(factsOf(judged(cars(null), changed))).toEqual([
+      expect.stringMatching(/^box\.gears to-decide /),
+    ]);
+    const [view] = fitOf(cars(null), 'box-b').positions;
+    expect(view?.checks[0]?.text).toContain('Nobody has recorded the gears of');
+  });
+});
+
+it('what no named tool tells so finely is measured with one that does', () => {
+  const cars = world({
+    kinds: [
+      {
+        id: 'fine',
+        sides: ['pin', 'hole'],
+        parameters: { dia: { type: 'measured', unit: 'mm', tool: 'caliper' } },
+        checks: [{ clearance: ['hole.dia', 'pin.dia'], min: '0 mm', max: '0.04 mm' }],
+      },
+    ],
+    places: ['box', 'prop'],
+    matings: ['box.rear = prop.front'],
+    parts: {
+      'box-a': { rear: { kind: 'fine', side: 'hole', dia: '20.02 ±0 mm' } },
+      'box-b': { rear: { kind: 'fine', side: 'hole', dia: '20.02 ±0.05 mm' } },
+      'prop-a': { front: { kind: 'fine', side: 'pin', dia: '20 ±0 mm' } },
+    },
+    cars: { car: { box: 'box-a', prop: 'prop-a' } },
+  });
+  expect(fitOf(cars, 'box-b').measure).toMatchObject([{ needed: '±0.02 mm', tool: 'micrometer' }]);
 });

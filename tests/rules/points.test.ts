@@ -10,23 +10,26 @@ const changed = { put: { box: 'box-b' } };
 
 describe('points', () => {
   const plate = (...at: string[]) => ({ kind: 'plate', ...(at.length === 0 ? {} : { holes: at }) });
+  const PLATES = {
+    kinds: [
+      {
+        id: 'plate',
+        parameters: { holes: { type: 'points', unit: 'mm', tool: 'caliper' } },
+        checks: [{ id: 'holes', coincide: ['a.holes', 'b.holes'], tolerance: '0.5 mm' }],
+      },
+    ],
+    places: ['box', 'prop'],
+    matings: ['box.rear = prop.front'],
+    cars: { car: { box: 'box-a', prop: 'prop-a' } },
+  };
   const plates = (...at: string[]) =>
     world({
-      kinds: [
-        {
-          id: 'plate',
-          parameters: { holes: { type: 'points', unit: 'mm', tool: 'caliper' } },
-          checks: [{ id: 'holes', coincide: ['a.holes', 'b.holes'], tolerance: '0.5 mm' }],
-        },
-      ],
-      places: ['box', 'prop'],
-      matings: ['box.rear = prop.front'],
+      ...PLATES,
       parts: {
         'box-a': { rear: plate('0 ±0, 0 ±0 mm', '50 ±0, 0 ±0 mm') },
         'box-b': { rear: plate(...at) },
         'prop-a': { front: plate('0 ±0, 0 ±0 mm', '50 ±0, 0 ±0 mm') },
       },
-      cars: { car: { box: 'box-a', prop: 'prop-a' } },
     });
 
   it('that nobody recorded are asked for', () => {
@@ -39,6 +42,18 @@ describe('points', () => {
     expect(factsOf(judged(coarse, changed))).toEqual(['box.rear.holes to-decide ±0.2']);
     const fine = plates('50.1 ±0.2, 0 ±0.2 mm', '0 ±0.2, 0 ±0.2 mm');
     expect(stateOf(judged(fine, changed), 'box-prop')).toBe('holds meets');
+  });
+
+  it('that both are coarse are asked for where they are coarser than needed', () => {
+    const cars = world({
+      ...PLATES,
+      parts: {
+        'box-a': { rear: plate('0 ±0, 0 ±0 mm') },
+        'box-b': { rear: plate('0 ±1, 0 ±1 mm') },
+        'prop-a': { front: plate('0 ±0.01, 0 ±0.01 mm') },
+      },
+    });
+    expect(factsOf(judged(cars, changed))).toEqual(['box.rear.holes to-decide ±0.2']);
   });
 
   it('that are missed are said in a sentence, with how far the nearest is', () => {

@@ -16,12 +16,14 @@ import {
   compare,
   divide,
   fraction,
+  larger,
   multiply,
   type Rational,
   rational,
   sign,
   smaller,
   subtract,
+  ZERO,
 } from '../quantity/rational.js';
 import { coincidence, knownTo } from './coincide.js';
 import { type Prepared, remainingUnknowns } from './evaluate.js';
@@ -33,8 +35,10 @@ import { type Combined, decideTogether, type Member } from './together.js';
 
 export type Purpose = 'to-decide' | 'to-order' | 'to-confirm';
 
+type Fact = Exclude<Reading, { form: 'empty' | 'several' | 'choice' | 'range' }>;
+
 export interface NarrowingFact {
-  readonly reading: Exclude<Reading, { form: 'empty' | 'several' | 'choice' | 'range' }>;
+  readonly reading: Fact;
   readonly purpose: Purpose;
   /** Half-width in the base unit at which the best estimate decides; null if none is certain. */
   readonly needed: Rational | null;
@@ -60,7 +64,7 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
   const fixed = { ...trusting, picks: combined.picks };
   const numbers = chosen.flatMap((unknown) =>
     readingsBehind(unknown).map((reading) => {
-      const isWeak = reading.basis !== null && !decides(reading.basis) && reading.recorded;
+      const isWeak = reading.basis !== null && !decides(reading.basis) && !isUnrecorded(reading);
       const purpose: Purpose = isWeak ? 'to-confirm' : 'to-decide';
       return { reading, purpose, needed: neededFor(unknown, chosen, members, fixed) };
     }),
@@ -72,10 +76,14 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
  * What a person would measure to know a number: the value itself; of the least or greatest of
  * several, those that nobody recorded, and if all are recorded, all.
  */
-function readingsBehind({ readings }: Unknown): NumberReading[] {
+function readingsBehind({ readings }: Unknown): Fact[] {
   const numbers = readings.filter((one): one is NumberReading => one.form === 'number');
-  const distinct = numbers.filter((one, index) => {
-    return numbers.findIndex(({ key }) => key === one.key) === index;
+  const recorded = numbers.flatMap((one): readonly Reading[] => one.behind ?? [one]);
+  const facts = recorded.filter(
+    (one): one is Fact => one.form === 'number' || one.form === 'list' || one.form === 'code',
+  );
+  const distinct = facts.filter((one, index) => {
+    return facts.findIndex(({ key }) => key === one.key) === index;
   });
   const missing = distinct.filter(isUnrecorded);
   return missing.length > 0 ? missing : distinct;
@@ -93,8 +101,8 @@ export function narrowToOrder(members: readonly Member[], setting: Setting): Nar
     return [...orders.values()].every((order) => order !== null);
   });
   return unique(
-    unknowns.flatMap(({ readings: [reading] }) =>
-      reading?.form === 'number' ? [{ reading, purpose: 'to-order' as const, needed }] : [],
+    unknowns.flatMap((unknown) =>
+      readingsBehind(unknown).map((reading) => ({ reading, purpose: 'to-order' as const, needed })),
     ),
   );
 }
@@ -115,23 +123,31 @@ function wordFacts(prepared: readonly Prepared[]): NarrowingFact[] {
 }
 
 /** Points that are recorded on both sides, too coarsely to tell: how finely would do? */
-function pointFacts(one: Prepared): NarrowingFact[] {
-  const { points, left, right, unknowns } = one;
+function pointFacts(prepared: Prepared): NarrowingFact[] {
+  const { points, left, right } = prepared;
   if (points === null || left.is !== 'points' || right?.is !== 'points') return [];
   const [a, b] = [left.reading.points, right.reading.points];
-  const isOpen = one.worlds.some((world) => 'decided' in world && world.decided === 'open');
+  const isOpen = prepared.worlds.some((world) => 'decided' in world && world.decided === 'open');
   if (a === null || b === null || !isOpen) return [];
   const needed =
     STEPS.find((step) => {
       return coincidence(knownTo(a, step), knownTo(b, step), points.tolerance).outcome !== 'open';
     }) ?? null;
-  const coarse = [left, right].filter(({ reading }) => reading.points?.some(isInexact));
-  const facts = coarse.map(({ reading }) => ({ reading, purpose: 'to-decide' as const, needed }));
-  return unknowns.size === 0 ? facts : facts.map((fact) => ({ ...fact, needed: null }));
+  const sides = [left, right].map(({ reading }) => ({ reading, known: coarsest(reading.points) }));
+  const [one, other] = sides.map(({ known }) => known);
+  if (one === undefined || other === undefined) return [];
+  // Where no tolerance is certain, what is known least is measured again.
+  const enough = needed ?? smaller(one, other);
+  const isBoth = compare(one, other) === 0;
+  return sides
+    .filter(({ known }) => compare(known, enough) > 0 || (needed === null && isBoth))
+    .map(({ reading }) => ({ reading, purpose: 'to-decide' as const, needed }));
 }
 
-function isInexact({ x, y }: PlanePoint): boolean {
-  return !isPoint(x) || !isPoint(y);
+/** Half the widest range of a coordinate. */
+function coarsest(points: readonly PlanePoint[] | null): Rational {
+  const widths = (points ?? []).flatMap(({ x, y }) => [width(x) ?? ZERO, width(y) ?? ZERO]);
+  return divide(widths.reduce(larger, ZERO), rational(2));
 }
 
 function openUnknowns(prepared: readonly Prepared[]): Unknown[] {

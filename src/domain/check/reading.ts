@@ -52,6 +52,8 @@ export interface NumberReading extends ReadingBase {
   readonly recorded: boolean;
   /** The question named it, instead of what is recorded. */
   readonly isAsked?: true;
+  /** What it is computed from, where it is a derived value: that is what a person measures. */
+  readonly behind?: readonly Reading[];
 }
 
 /** A number that one may set or order anywhere in `domain` (closed). */

@@ -14,7 +14,7 @@ import type { Check } from './check.js';
 import { domainsOf, mismatchOf, type Prepared, type Side } from './evaluate.js';
 import { Evaluator, type Setting } from './evaluator.js';
 import { rangeOf } from './polynomial.js';
-import { type FactAddress, NOWHERE } from './reading.js';
+import { type FactAddress, NOWHERE, type Reading } from './reading.js';
 import { shapeOf, type Term } from './term.js';
 import type { Member } from './together.js';
 
@@ -73,10 +73,9 @@ export function shownOf(
 ): Shown {
   const term = which === 'left' || !('right' in check) ? check.left : check.right;
   const single = term.op === 'reference' ? environment.lookup(term.reference, term.shape) : null;
-  const reading = single?.form === 'choice' ? single.options[pickOf(single, setting)] : single;
-  const address =
-    reading !== null && reading !== undefined && 'address' in reading ? reading.address : NOWHERE;
-  const text = reading !== null && reading !== undefined && 'text' in reading ? reading.text : null;
+  const reading = onlyReading(single, setting);
+  const address = addressOf(term, reading);
+  const text = reading !== null && 'text' in reading ? reading.text : null;
   const name = term.op === 'named' ? term.name : null;
   const bare = { text, interval: null, dimension: null, codes: null, points: null, address };
   if (side.is === 'code') return { ...bare, codes: side.reading.codes, term: name };
@@ -88,6 +87,20 @@ export function shownOf(
   const evaluator = new Evaluator(environment, setting, emptyFactors(check));
   const interval = rangeOf(evaluator.number(term), evaluator.domains);
   return { ...bare, interval, dimension, term: name };
+}
+
+/** The reading of a side that is one value; of several adapters in a row there is none. */
+function onlyReading(found: Reading | null, setting: Setting): Reading | null {
+  if (found?.form === 'choice') return found.options[pickOf(found, setting)] ?? null;
+  if (found?.form !== 'several' || found.items.length !== 1) return found;
+  return onlyReading(found.items[0] ?? null, setting);
+}
+
+function addressOf(term: Term, reading: Reading | null): FactAddress {
+  if (reading !== null && 'address' in reading) return reading.address;
+  if (term.op !== 'reference' || term.reference.of !== 'adapter') return NOWHERE;
+  const { mating, value } = term.reference;
+  return { ...NOWHERE, mating, parameter: value };
 }
 
 function emptyFactors(check: Check): ReadonlyMap<string, Term> {

@@ -151,8 +151,6 @@ export function derivedReading(
   };
   const evaluator = new Evaluator(environment, { ...setting, trusts: () => true });
   const domain = rangeOf(evaluator.number(value.term), evaluator.domains);
-  const [first] = read;
-  const address = first !== undefined && 'address' in first ? first.address : where.address;
   let basis: Basis | null = null;
   for (const reading of read) if ('basis' in reading) basis = weaker(basis, reading.basis);
   const isShared = [...read].every(
@@ -164,7 +162,8 @@ export function derivedReading(
     form: 'number',
     key: keyOf(where, isShared),
     basis,
-    address,
+    address: { ...where.address, parameter: value.id },
+    behind: read,
     text: null,
     tool: null,
     domain,

@@ -26,6 +26,8 @@ export interface Tool {
    */
   readonly uncertainty: Readonly<Record<Dimension, Rational>>;
   readonly source: string;
+  /** Id of the tool that measures the same things more finely, where there is one. */
+  readonly finer?: string;
 }
 
 const PRACTICE = 'common practice, no source';
@@ -33,8 +35,9 @@ const NONE = rational(0);
 /** More of an unknown id would not help the reader. */
 const LONGEST_ID = 64;
 
-function lengthTool(name: string, uncertaintyMm: string): Tool {
+function lengthTool(name: string, uncertaintyMm: string, finer?: string): Tool {
   return {
+    ...(finer === undefined ? {} : { finer }),
     name,
     reading: 'measures',
     uncertainty: { length: rational(uncertaintyMm) },
@@ -45,8 +48,8 @@ function lengthTool(name: string, uncertaintyMm: string): Tool {
 /** The known tools by id. */
 export const TOOLS: Readonly<Record<string, Tool>> = {
   tape: lengthTool('steel tape', '1'),
-  caliper: lengthTool('vernier caliper', '0.05'),
-  'digital-caliper': lengthTool('digital caliper', '0.03'),
+  caliper: lengthTool('vernier caliper', '0.05', 'digital-caliper'),
+  'digital-caliper': lengthTool('digital caliper', '0.03', 'micrometer'),
   micrometer: lengthTool('micrometer', '0.01'),
   'bore-gauge': lengthTool('three-point bore gauge', '0.01'),
   'depth-gauge': lengthTool('depth gauge', '0.05'),

@@ -3,8 +3,11 @@
  *
  * Standard: none; car makers' own. The bolts pass both parts only if their spacings differ by no
  * more than the play of a bolt in both holes (geometry; of a threaded hole the thread's diameter
- * stands for the hole). The classic mistake is the right spacing at the wrong place: so each end
- * says how far the line through both bolts is from the axis of the hub, and how far the face that
+ * stands for the hole). A hole more than 1.5 mm wider than its bolt, beyond the medium series of
+ * ISO 273 (from memory), was made for a larger one or drilled, and lets the caliper shift.
+ *
+ * The classic mistake is the right spacing at the wrong place: so each end says how far the line
+ * through both bolts is from the axis of the hub, and how far the face that
  * the caliper is bolted to (a radial caliper: the middle of its bolts) is from the face of the hub
  * on which disc and wheel sit, measured along the axis, positive towards the car. The knuckle
  * records what is, the caliper what it needs with the disc that it is made for.
@@ -165,6 +168,26 @@ export const caliperMount: BuiltInKind = {
       text: {
         en: 'The bolts must pass the caliper or its carrier; never drill them.',
         de: 'Die Schrauben müssen durch Sattel oder Halter gehen; sie nie aufbohren.',
+      },
+    },
+    {
+      id: 'knuckle-play',
+      clearance: ['knuckle.hole', 'caliper.bolt-diameter'],
+      max: '1.5 mm',
+      code: 'knuckle-hole-too-wide',
+      text: {
+        en: 'Knuckle: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
+        de: 'Achsschenkel: Löcher mit mehr als 1,5 mm Spiel sind zu gross oder aufgebohrt.',
+      },
+    },
+    {
+      id: 'caliper-play',
+      clearance: ['caliper.hole', 'knuckle.bolt-diameter'],
+      max: '1.5 mm',
+      code: 'caliper-hole-too-wide',
+      text: {
+        en: 'Caliper: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
+        de: 'Sattel: Löcher mit über 1,5 mm Spiel sind für grössere Schrauben oder aufgebohrt.',
       },
     },
     {

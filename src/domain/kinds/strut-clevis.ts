@@ -4,7 +4,9 @@
  * Standard: none; car makers' own. The two bolts pass both parts only if the bolt spacings differ
  * by no more than the play of a bolt in both holes: geometry, since the parts shift until each
  * bolt carries half of the difference. Of a threaded hole the thread's diameter stands for the
- * hole. The joint holds by friction of the plates on the ear, so the gap may be wider than the
+ * hole. A hole more than 1.5 mm wider than its bolt, beyond the medium series of ISO 273 (from
+ * memory), was made for a larger one or drilled; an eccentric bolt is thinner on purpose. The joint
+ * holds by friction of the plates on the ear, so the gap may be wider than the
  * ear by 0.3 mm at most, else the bolts bend the bracket: common practice, no source. Spacing is
  * that of the bolts, with a slot that of the bolt in its works position, not of the middle of the
  * slot.
@@ -120,6 +122,27 @@ export const strutClevis: BuiltInKind = {
       text: {
         en: 'The bolts must pass the holes of the knuckle; drilling is an engineered change.',
         de: 'Die Schrauben müssen durch das Auge gehen; Aufbohren ist Sache des Ingenieurs.',
+      },
+    },
+    {
+      id: 'strut-play',
+      clearance: ['strut.hole', 'knuckle.bolt-diameter'],
+      max: '1.5 mm',
+      when: { not: { 'one-of': ['strut.upper-hole', ['eccentric']] } },
+      code: 'strut-hole-too-wide',
+      text: {
+        en: 'Bracket: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
+        de: 'Lasche: Löcher mit über 1,5 mm Spiel sind für grössere Schrauben oder aufgebohrt.',
+      },
+    },
+    {
+      id: 'knuckle-play',
+      clearance: ['knuckle.hole', 'strut.bolt-diameter'],
+      max: '1.5 mm',
+      code: 'knuckle-hole-too-wide',
+      text: {
+        en: 'Knuckle: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
+        de: 'Achsschenkel: Löcher mit mehr als 1,5 mm Spiel sind zu gross oder aufgebohrt.',
       },
     },
     {

@@ -46,6 +46,7 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       ...held,
       'knuckle-hole': 'fails knuckle-hole-too-small',
+      'caliper-play': 'fails caliper-hole-too-wide',
       'equal-bolt': 'fails not-equal',
     },
   },
@@ -56,6 +57,7 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       ...held,
       'caliper-hole': 'fails caliper-hole-too-small',
+      'knuckle-play': 'fails knuckle-hole-too-wide',
       'equal-bolt': 'fails not-equal',
     },
   },

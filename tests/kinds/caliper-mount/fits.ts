@@ -39,6 +39,8 @@ export const held: Expected = {
   'known-mounting': 'holds',
   'knuckle-hole': 'holds',
   'caliper-hole': 'holds',
+  'knuckle-play': 'holds',
+  'caliper-play': 'holds',
   spacing: 'holds',
   'equal-bolt': 'holds',
   radius: 'holds',

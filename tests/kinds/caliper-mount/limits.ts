@@ -20,7 +20,8 @@ function hole(end: 'knuckle' | 'caliper', says: string, value: string, verdict: 
   const other = { spacing: '130 ±0 mm', hole: '12.4 ±0 mm' };
   const own = { ...other, hole: `${value} ±0 mm` };
   const sides = end === 'knuckle' ? ([own, other] as const) : ([other, own] as const);
-  return [`hole of the ${end}: ${says}`, ...sides, `${end}-hole`, verdict];
+  const check = verdict.endsWith('wide') ? `${end}-play` : `${end}-hole`;
+  return [`hole of the ${end}: ${says}`, ...sides, check, verdict];
 }
 
 /** One parameter of both ends, exactly. */
@@ -59,6 +60,12 @@ const rows: readonly Row[] = [
   hole('caliper', 'a thousandth of room', '12.001', 'holds'),
   hole('caliper', 'exactly the bolt', '12', 'holds'),
   hole('caliper', 'a thousandth too small', '11.999', 'fails caliper-hole-too-small'),
+  hole('knuckle', '1.499 mm of play', '13.499', 'holds'),
+  hole('knuckle', '1.5 mm of play', '13.5', 'holds'),
+  hole('knuckle', '1.501 mm of play', '13.501', 'fails knuckle-hole-too-wide'),
+  hole('caliper', '1.499 mm of play', '13.499', 'holds'),
+  hole('caliper', '1.5 mm of play', '13.5', 'holds'),
+  hole('caliper', '1.501 mm of play', '13.501', 'fails caliper-hole-too-wide'),
   pair('radius', '0.999 mm too far out', '98.999', '98', 'holds'),
   pair('radius', '1 mm too far out', '99', '98', 'holds'),
   pair('radius', '1.001 mm too far out', '99.001', '98', far),

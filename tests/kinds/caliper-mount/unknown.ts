@@ -11,8 +11,13 @@ const unread = 'open not-recorded';
 const rows: readonly (readonly ['left' | 'right', string, string, readonly string[]])[] = [
   ['left', 'mounting', 'which way the bolts go', ['equal-mounting', 'known-mounting']],
   ['right', 'spacing', 'the spacing of the bolts', ['spacing']],
-  ['left', 'hole', 'the holes of the ears', ['knuckle-hole', 'spacing']],
-  ['right', 'bolt-diameter', 'the diameter of the bolts', ['knuckle-hole', 'spacing']],
+  ['left', 'hole', 'the holes of the ears', ['knuckle-hole', 'knuckle-play', 'spacing']],
+  [
+    'right',
+    'bolt-diameter',
+    'the diameter of the bolts',
+    ['knuckle-hole', 'knuckle-play', 'spacing'],
+  ],
   ['right', 'bolt', 'the thread of the carrier', ['equal-bolt']],
   ['left', 'radius', 'the radius: equal spacing proves no fit', ['radius']],
   ['right', 'offset', 'where the caliper needs its mount', ['offset']],

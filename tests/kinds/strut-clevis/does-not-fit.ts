@@ -19,6 +19,7 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       ...held,
       'strut-hole': 'fails strut-hole-too-small',
+      'knuckle-play': 'fails knuckle-hole-too-wide',
       'equal-bolt': 'fails not-equal',
     },
   },
@@ -38,6 +39,7 @@ export const fixtures: readonly Fixture[] = [
     checks: {
       ...held,
       'knuckle-hole': 'fails knuckle-hole-too-small',
+      'strut-play': 'fails strut-hole-too-wide',
       'equal-bolt': 'fails not-equal',
     },
   },

@@ -27,7 +27,8 @@ const alike = { spacing: '54 ±0 mm' };
 function hole(end: 'strut' | 'knuckle', says: string, value: string, verdict: string): Row {
   const own = { ...alike, hole: `${value} ±0 mm` };
   const sides = end === 'strut' ? ([own, alike] as const) : ([alike, own] as const);
-  return [`hole of the ${end}: ${says}`, ...sides, `${end}-hole`, verdict];
+  const check = verdict.endsWith('wide') ? `${end}-play` : `${end}-hole`;
+  return [`hole of the ${end}: ${says}`, ...sides, check, verdict];
 }
 
 function offset(says: string, value: string, verdict: string): Row {
@@ -65,6 +66,12 @@ const rows: readonly Row[] = [
   hole('knuckle', 'a thousandth of room', '12.001', 'holds'),
   hole('knuckle', 'exactly the bolt', '12', 'holds'),
   hole('knuckle', 'a thousandth too small', '11.999', 'fails knuckle-hole-too-small'),
+  hole('strut', '1.499 mm of play', '13.499', 'holds'),
+  hole('strut', '1.5 mm of play', '13.5', 'holds'),
+  hole('strut', '1.501 mm of play', '13.501', 'fails strut-hole-too-wide'),
+  hole('knuckle', '1.499 mm of play', '13.499', 'holds'),
+  hole('knuckle', '1.5 mm of play', '13.5', 'holds'),
+  hole('knuckle', '1.501 mm of play', '13.501', 'fails knuckle-hole-too-wide'),
   offset('0.999 mm', '50.999 ±0 mm', 'holds'),
   offset('1 mm', '51 ±0 mm', 'holds'),
   offset('1.001 mm', '51.001 ±0 mm', 'fails wheel-moves'),

@@ -19,14 +19,14 @@ export const fixtures: readonly Fixture[] = [
     says: 'the holes: without them nobody knows how far the spacings may differ',
     faces: [without(strut, 'hole'), knuckle],
     outcome: 'open',
-    checks: { ...held, 'strut-hole': unread, spacing: unread },
+    checks: { ...held, 'strut-hole': unread, 'strut-play': unread, spacing: unread },
     missing: ['left.hole'],
   },
   {
     says: 'the diameter of the bolts',
     faces: [strut, without(knuckle, 'bolt-diameter')],
     outcome: 'open',
-    checks: { ...held, 'strut-hole': unread, spacing: unread },
+    checks: { ...held, 'strut-hole': unread, 'strut-play': unread, spacing: unread },
     missing: ['right.bolt-diameter'],
   },
   {

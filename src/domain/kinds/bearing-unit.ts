@@ -218,7 +218,7 @@ export const bearingUnit: BuiltInKind = {
     { en: 'signal and plug of a built-in sensor', de: 'Signal und Stecker des Sensors' },
     {
       en: 'backplate between unit and knuckle',
-      de: 'Ankerblech zwischen Einheit und Achsschenkel',
+      de: 'Ankerplatte zwischen Einheit und Achsschenkel',
     },
     { en: 'load rating of the bearing', de: 'Tragzahl des Lagers' },
   ],

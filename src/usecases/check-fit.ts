@@ -2,7 +2,7 @@
  * Does this part fit this vehicle? The vehicle as it is, with the part put in its place.
  */
 
-import type { Catalogue, Vehicle } from '../domain/catalogue/catalogue.js';
+import type { Catalogue, Layout, Vehicle } from '../domain/catalogue/catalogue.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
@@ -59,7 +59,7 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const question = { vehicle, part, position, with: companions, said, torque, use, ignorePresent };
   const fit = judgeFit(catalogue, question);
   const speaker = new Speaker({ catalogue, layout: vehicle.layout, lang: input.lang });
-  return answerOf(fit, input, edition, speaker);
+  return answerOf(fit, { input, edition, layout: vehicle.layout }, speaker);
 }
 
 function companionsOf(
@@ -99,12 +99,13 @@ function refuseChanges({ changes }: FitInput): void {
   throw new QuestionError('changes-not-supported', text, [fault]);
 }
 
-function answerOf(
-  fit: Fit,
-  input: FitInput,
-  edition: Parameters<typeof headOf>[0],
-  speaker: Speaker,
-): FitAnswer {
+interface Asked {
+  readonly input: FitInput;
+  readonly edition: Parameters<typeof headOf>[0];
+  readonly layout: Layout;
+}
+
+function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker): FitAnswer {
   const best = fit.positions.filter(({ position }) => fit.at.includes(position.id));
   const judgements = best.map(({ judgement }) => judgement);
   const positions = fit.positions.map((one) => positionView(one, speaker));
@@ -122,7 +123,12 @@ function answerOf(
     present: fit.isPresent,
     ambiguous: fit.isAmbiguous,
     at: [...fit.at],
-    summary: summaryOf(fit, positions, { facts: measure.length, named: namedIn(input) }, speaker),
+    summary: summaryOf(
+      fit,
+      positions,
+      { facts: measure.length, named: namedIn(input), asked: input.part, layout },
+      speaker,
+    ),
     positions,
     kit: null,
     measure,
@@ -152,16 +158,34 @@ function namedIn({ with: companions }: FitInput): number {
   return Object.keys(companions).length;
 }
 
+/** Whether it has two faces, as what sits in a joint has, and some joint takes such a part. */
+function isAdapter(part: string, layout: Layout, { catalogue }: Speaker): boolean {
+  const faces = catalogue.parts.get(part)?.faces.size ?? 0;
+  return faces === 2 && [...layout.matings.values()].some(({ adapters }) => adapters > 0);
+}
+
 function summaryOf(
   fit: Fit,
   positions: readonly FitPositionView[],
-  { facts, named }: { readonly facts: number; readonly named: number },
+  {
+    facts,
+    named,
+    asked,
+    layout,
+  }: {
+    readonly facts: number;
+    readonly named: number;
+    readonly asked: string;
+    readonly layout: Layout;
+  },
   speaker: Speaker,
 ): SaidReason {
   const names = positions
     .filter(({ position }) => fit.at.includes(position))
     .map(({ name }) => name);
-  if (fit.positions.length === 0) return speaker.said('no-position', {});
+  if (fit.positions.length === 0) {
+    return speaker.said(isAdapter(asked, layout, speaker) ? 'goes-between' : 'no-position', {});
+  }
   if (fit.alone === 'open') return speaker.said('unknown', { count: facts });
   if (fit.alone === 'fails') return speaker.said('not-alone', {});
   const signed = fit.positions.flatMap(({ position, judgement }) =>

@@ -57,10 +57,13 @@ const COMMON = {
   facts: {},
 };
 
-function asked(part: string, more: Partial<FitInput> = {}) {
+function question(part: string, more: Partial<FitInput> = {}): FitInput {
   const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {} };
-  const input = { position: null, with: {}, changes: null, ...COMMON, ...vehicle, part, ...more };
-  return checkFit(library, input);
+  return { position: null, with: {}, changes: null, ...COMMON, ...vehicle, part, ...more };
+}
+
+function asked(part: string, more: Partial<FitInput> = {}) {
+  return checkFit(library, question(part, more));
 }
 
 function faultsOf(ask: () => unknown) {
@@ -169,4 +172,35 @@ describe('a question', () => {
       { at: 'fitted.gearbox', code, text },
     ]);
   });
+});
+
+describe('what a rule says of a part', () => {
+  const ruled = (rule: object) => libraryOf({ ...SHOP, rules: [{ id: 'r', ...rule }] });
+  const excluded = ruled({
+    when: { 'one-of': ['gearbox.part', ['box-b']] },
+    excludes: { changed: 'gearbox' },
+    because: 'The box is too heavy.',
+  });
+
+  test('may or may not be true of what a work has made of it: it is open', () => {
+    const ask = (part: string) => checkFit(excluded, question(part));
+    expect(ask('box-b').positions[0]?.rules.map(({ state }) => state)).toEqual(['fails']);
+    expect(ask('box-b+turn').positions[0]?.rules.map(({ state }) => state)).toEqual(['open']);
+    expect(ask('box-d').positions[0]?.rules).toEqual([]);
+  });
+
+  test('is said where the rule names the worked part itself', () => {
+    const named = ruled({
+      when: { 'one-of': ['gearbox.part', ['box-b', 'box-b+turn']] },
+      excludes: { changed: 'gearbox' },
+      because: 'The box is too heavy.',
+    });
+    const { positions } = checkFit(named, question('box-b+turn'));
+    expect(positions[0]?.rules.map(({ state }) => state)).toEqual(['fails']);
+  });
+});
+
+test('a part that sits between two others is said to, where it has no place of its own', () => {
+  expect(asked('plate-ab').summary).toMatchObject({ code: 'goes-between' });
+  expect(asked('plate-ab').summary.text).toContain('as adapter in their joint');
 });

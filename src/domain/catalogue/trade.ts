@@ -77,3 +77,9 @@ export interface Consumption {
   /** A pure number (pieces), a volume, a mass or a length. */
   readonly quantity: Term;
 }
+
+/** An article and those that it was made from: `hub+drill` was made from `hub`. */
+export function madeFrom(article: string): string[] {
+  const steps = article.split('+');
+  return steps.map((_, index) => steps.slice(0, steps.length - index).join('+'));
+}

@@ -223,6 +223,9 @@ const summaries = {
   'not-alone': () =>
     'Does not fit the vehicle as it stands; changes around it were not looked for.',
   'no-position': () => 'This vehicle has no place for such a part.',
+  'goes-between': () =>
+    'This part has no place of its own: it goes between two others. Ask what stands on either ' +
+    'side of it, with this part as adapter in their joint.',
   'right-as-it-stands': () => 'Nothing speaks against the vehicle as it stands.',
   'open-as-it-stands': () => 'Not everything about the vehicle as it stands is known.',
   'wrong-as-it-stands': () => 'Something on the vehicle as it stands does not go together.',

@@ -138,6 +138,7 @@ export const SUMMARY_CODES = [
   'unknown',
   'not-alone',
   'no-position',
+  'goes-between',
   'right-as-it-stands',
   'open-as-it-stands',
   'wrong-as-it-stands',

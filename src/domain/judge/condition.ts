@@ -3,6 +3,7 @@
  * empty is known for certain, what values say may be open.
  */
 
+import { madeFrom } from '../catalogue/trade.js';
 import type { Check, Condition } from '../check/check.js';
 import { termsOf } from '../check/check.js';
 import { leavesOf, type Setting } from '../check/evaluator.js';
@@ -53,7 +54,10 @@ export function judgeCondition(
       return judgeEmpty(condition.position, configuration);
     case 'adapter': {
       const adapters = adaptersIn(configuration.judged, condition.mating);
-      return certain(adapters?.parts.includes(condition.part) ?? false);
+      const parts = adapters?.parts ?? [];
+      if (parts.includes(condition.part)) return 'holds';
+      // What is said of an adapter may or may not be true of what a work has made of it.
+      return parts.some((part) => madeFrom(part).includes(condition.part)) ? 'open' : 'fails';
     }
   }
 }

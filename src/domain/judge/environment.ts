@@ -3,6 +3,7 @@
  */
 
 import type { Part, Position, RoleValue } from '../catalogue/catalogue.js';
+import { madeFrom } from '../catalogue/trade.js';
 import type { Environment, Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE, type Reading } from '../check/reading.js';
 import type { Reference, TermShape } from '../check/term.js';
@@ -156,7 +157,8 @@ export class LayoutEnvironment implements Environment {
     if (isEmpty) return { form: 'empty', position: id };
     const common = { form: 'code', key: null, basis: null, address, tool: null } as const;
     if (part === null) return { ...common, codes: null, text: null };
-    if (of === 'part') return { ...common, codes: [part.id], text: part.id };
+    // What is said of a part may or may not be true of what a work has made of it.
+    if (of === 'part') return { ...common, key: part.id, codes: madeFrom(part.id), text: part.id };
     const codes = part.roles.filter((role) => position?.roles.includes(role));
     return { ...common, codes, text: codes.join(', ') };
   }

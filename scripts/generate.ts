@@ -1,6 +1,6 @@
 /**
- * Writes what is generated: the contracts in `openapi/` and the list of the demo catalogue
- * (`npm run generate`). The answers in the examples are those of the service itself, asked over
+ * Writes what is generated: the contracts in `openapi/`, the list of the demo catalogue and the
+ * page of the built-in kinds (`npm run generate`). The answers in the examples are those of the service itself, asked over
  * the demo catalogue.
  */
 
@@ -13,18 +13,21 @@ import { EXAMPLE_REQUESTS, type Example, type ExampleRequest } from '../src/cont
 import { readNdjson } from '../src/contract/ndjson-text.js';
 import { OPERATIONS } from '../src/contract/operations.js';
 import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
+import { BUILT_IN_KINDS } from '../src/domain/kinds/registry.js';
 import { createApp } from '../src/http/app.js';
 import type { App } from '../src/http/mount.js';
 import { openapiDocument } from '../src/http/openapi.js';
 import { openStore } from '../src/store/sqlite.js';
 import { Library } from '../src/usecases/library.js';
 import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
+import { kindsPage } from './kinds-page.js';
 import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
 const DEMO = new URL('../db/demo/catalogue.ndjson', import.meta.url);
 
 const LISTING = new URL('../db/demo/listing.md', import.meta.url);
+const KINDS = new URL('../db/kinds.md', import.meta.url);
 
 /** A fixed instant, so that the same catalogue gives the same bytes on any day. */
 const PUBLISHED_AT = '2026-01-01T00:00:00.000Z';
@@ -87,4 +90,5 @@ if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   mkdirSync(FOLDER, { recursive: true });
   for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
   writeFileSync(LISTING, demoListing());
+  writeFileSync(KINDS, kindsPage(BUILT_IN_KINDS));
 }

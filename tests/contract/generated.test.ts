@@ -5,7 +5,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { contracts, demoListing } from '../../scripts/generate.js';
+import { kindsPage } from '../../scripts/kinds-page.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
+import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
 
 const generated = await contracts();
 
@@ -19,9 +21,12 @@ describe('openapi/ is as generated (npm run generate)', () => {
   });
 });
 
-test('and so is the list of the demo catalogue', () => {
-  const url = new URL('../../db/demo/listing.md', import.meta.url);
-  expect(readFileSync(url, 'utf8')).toBe(demoListing());
+test.each([
+  ['db/demo/listing.md', demoListing],
+  ['db/kinds.md', () => kindsPage(BUILT_IN_KINDS)],
+] as const)('and so is %s', (path, written) => {
+  const url = new URL(`../../${path}`, import.meta.url);
+  expect(readFileSync(url, 'utf8')).toBe(written());
 });
 
 describe('openapi/openapi.json', () => {

@@ -1,7 +1,7 @@
 /**
  * Writes what is generated: the contracts in `openapi/`, the list of the demo catalogue and the
- * page of the built-in kinds (`npm run generate`). The answers in the examples are those of the service itself, asked over
- * the demo catalogue.
+ * page of the built-in kinds (`npm run generate`). The answers in the examples are those of the
+ * service itself, asked over the demo catalogue.
  */
 
 import { createHash } from 'node:crypto';

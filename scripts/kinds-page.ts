@@ -13,10 +13,10 @@ export function kindsPage(kinds: readonly BuiltInKind[]): string {
     '# The built-in kinds of interface',
     '',
     'Written by `npm run generate` from `src/domain/kinds/`. A face records what stands here under',
-    'the name in the first column. What is *needed* leaves a joint open where nobody recorded it, as',
-    'far as the form of the joint asks for it; what is *optional* is compared where both faces have',
-    'it. Outside the usual range a value is doubted, not refused. A catalogue can declare kinds of',
-    'its own besides.',
+    'the name in the first column. What is *needed* leaves a joint open where nobody recorded it,',
+    'as far as the form of the joint asks for it; what is *optional* is compared where both faces',
+    'have it. Outside the usual range a value is doubted, not refused. A catalogue can declare',
+    'kinds of its own besides.',
     '',
     ...kinds.map((kind) => `- [${english(kind.name)}](#${anchorOf(kind)}) (\`${kind.id}\`)`),
     '',
@@ -33,10 +33,8 @@ function anchorOf({ id, name }: BuiltInKind): string {
 
 function sectionOf(kind: BuiltInKind): string[] {
   const { id, name, standard, sides, sideNames = {}, caution, notChecked } = kind;
-  const ends =
-    sides === undefined
-      ? 'Both ends are alike.'
-      : `Sides: ${sides.map((side) => `\`${side}\`, ${english(sideNames[side] ?? side)}`).join('; ')}.`;
+  const said = (sides ?? []).map((side) => `\`${side}\`, ${english(sideNames[side] ?? side)}`);
+  const ends = sides === undefined ? 'Both ends are alike.' : `Sides: ${said.join('; ')}.`;
   return [
     `## ${english(name)} \`${id}\``,
     '',

@@ -3,50 +3,7 @@
  * its README tells them. What the answers must be is in `answers.test.ts`.
  */
 
-import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
-import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
-import { type MateInput, mateFaces } from '../../src/usecases/mate-faces.js';
-import type { VehicleInput } from '../../src/usecases/question.js';
-import { demoDocument, libraryOf } from '../memory-store.js';
-
-const library = libraryOf(demoDocument());
-
-const anew: Omit<VehicleInput, 'vehicle'> = {
-  edition: null,
-  lang: 'en',
-  facts: {},
-  fitted: {},
-  adapters: {},
-  torque: null,
-  use: null,
-  ignorePresent: false,
-};
-
-function askFit(vehicle: string, part: string, more: Partial<FitInput> = {}) {
-  return () =>
-    checkFit(library, {
-      ...anew,
-      vehicle,
-      part,
-      position: null,
-      with: {},
-      changes: null,
-      ...more,
-    });
-}
-
-function askInspect(vehicle: string, more: Partial<VehicleInput> = {}) {
-  return () => inspectVehicle(library, { ...anew, vehicle, ...more });
-}
-
-function askMate(a: string, b: string, adapters: MateInput['adapters'] = []) {
-  const end = (face: string): MateInput['a'] => {
-    const [part = '', name = null] = face.split('.');
-    return { part, interface: name };
-  };
-  return () =>
-    mateFaces(library, { edition: null, lang: 'en', a: end(a), b: end(b), adapters, use: null });
-}
+import { askFit, askInspect, askMate } from './ask.js';
 
 /** What the six-speed gearbox wants in front of the rear axle. */
 const frontHalf = {

@@ -122,6 +122,20 @@ describe('the demo catalogue', () => {
     expect(bodies.filter(isOffered)).toEqual([]);
   });
 
+  test('has no article number of one supplier for two things', () => {
+    const named = (document.offers ?? []).map(({ supplier, sku }) => `${supplier} ${sku}`);
+    expect(named.length).toBeGreaterThanOrEqual(200);
+    expect(named.filter((one, at) => named.indexOf(one) !== at)).toEqual([]);
+  });
+
+  test('spells every code one way, or parts of two layouts would not meet for a capital', () => {
+    const coded = values.flatMap((one) => (one.form === 'code' ? [one.code] : []));
+    const spelt = new Set(coded);
+    expect(spelt.size).toBeGreaterThanOrEqual(50);
+    const folded = [...spelt].map((one) => one.toLowerCase());
+    expect(folded.filter((one, at) => folded.indexOf(one) !== at)).toEqual([]);
+  });
+
   test('has a place in a layout for every part but adapters and what is used up', () => {
     const places = [...(catalogue?.layouts.values() ?? [])].flatMap((layout) => [
       ...layout.positions.values(),

@@ -7,6 +7,7 @@ import { hull, type Interval, isPoint, overlaps } from '../quantity/interval.js'
 import { type PlanePoint, parsePoint } from '../quantity/plane-point.js';
 import { isFault } from '../quantity/quantity.js';
 import { compare } from '../quantity/rational.js';
+import { canonicalThread } from '../quantity/thread-code.js';
 import { toolFor } from '../quantity/tool.js';
 import { nameOf } from '../quantity/unit.js';
 import type { Evidence, ListItem, Value, ValueBody, ValueSpec } from './catalogue.js';
@@ -184,7 +185,7 @@ function compileItem(
     list.fault(pointer, 'placeholder-code', `${quoted(text)} ${said}.`);
     return null;
   }
-  if (CODE_PATTERN.test(code)) return { text, interval: null, code };
+  if (CODE_PATTERN.test(code)) return { text, interval: null, code: canonicalThread(code) };
   const said = 'it has letters, digits, spaces and . , _ / x + - only, a letter or digit first';
   list.fault(pointer, 'malformed', `${quoted(text)} is no code: ${said}.`);
   return null;

@@ -5,6 +5,7 @@
 
 import { at, quoted } from '../catalogue/faults.js';
 import { compare, type Rational, sign, ZERO } from '../quantity/rational.js';
+import { canonicalThread } from '../quantity/thread-code.js';
 import type { Dimension } from '../quantity/unit.js';
 import { nameOf } from '../quantity/unit.js';
 import type { Check, Spelling } from './check.js';
@@ -263,13 +264,14 @@ function codesOf(items: readonly unknown[], left: Term, { scope, pointer, list }
       list.fault(at(here, index), 'not-a-code', 'A code is a text.');
       continue;
     }
+    const code = canonicalThread(item);
     for (const reference of referencesOf(left)) {
-      if (scope.knowsCode(reference, item)) continue;
+      if (scope.knowsCode(reference, code)) continue;
       const known = scope.codesOf?.(reference) ?? [];
       const text = `Nothing recorded has ${quoted(item)} here.${list.guess(item, known)}`;
       list.warn(at(here, index), 'unknown-code', text);
     }
-    codes.push(item);
+    codes.push(code);
   }
   return codes.length === items.length ? { codes } : null;
 }

@@ -6,6 +6,7 @@
 import type { Setting } from '../check/evaluator.js';
 import { type NarrowingFact, narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
 import { type FactAddress, NOWHERE, type Reading } from '../check/reading.js';
+import { isUnrecorded } from '../check/result.js';
 import { isFirstHand, type Outcome } from '../check/state.js';
 import type { Rational } from '../quantity/rational.js';
 import { checksIn, valueChecks } from './condition.js';
@@ -71,8 +72,19 @@ function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
     ...[...facts, ...ruleFacts(constraint, judgement)].map(asFact),
     ...doubted(constraint),
   ]);
-  const isAlone = all.length === 1;
-  return all.map((fact) => ({ ...fact, constraint: constraint.id, isAlone }));
+  const asked = all.some(isIdentity) ? all.filter(isGap) : all;
+  const isAlone = asked.length === 1;
+  return asked.map((fact) => ({ ...fact, constraint: constraint.id, isAlone }));
+}
+
+/** That nobody knows what stands somewhere. */
+function isIdentity({ address, reading }: Fact): boolean {
+  return reading === null && address.position !== null && address.part === null;
+}
+
+/** What is recorded need not be known more finely before it is known what stands beside it. */
+function isGap({ reading, purpose }: Fact): boolean {
+  return reading === null || purpose === 'to-confirm' || isUnrecorded(reading);
 }
 
 /**

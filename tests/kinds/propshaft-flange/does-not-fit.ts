@@ -9,6 +9,12 @@ const bolts = { 'bolt-hole': '10.2 ±0 mm', 'bolt-diameter': '10 mm' };
 
 export const fixtures: readonly Fixture[] = [
   {
+    says: 'a coarse thread by its size alone, where the other is fine',
+    faces: [spigot, { ...recess, bolt: 'M10' }],
+    outcome: 'fails',
+    checks: { ...held, 'equal-bolt': 'fails not-equal' },
+  },
+  {
     says: 'flanges named L5 and L6',
     faces: [
       { ...spigot, pattern: 'L6' },

@@ -31,6 +31,12 @@ export const fixtures: readonly Fixture[] = [
     checks: held,
   },
   {
+    says: 'bolts written in two ways are one thread',
+    faces: [spigot, { ...recess, bolt: 'm10 x 1.250' }],
+    outcome: 'holds',
+    checks: held,
+  },
+  {
     says: 'the flange of 90 mm for commercial vehicles',
     source: 'ISO 7646, size 90: 74.5 mm and 47 h7, read in a table of a maker of shafts',
     faces: [

@@ -6,6 +6,7 @@
 
 import type { Term } from '../check/term.js';
 import type { Catalogue, Face, Layout, Mating, Part } from './catalogue.js';
+import { doubtSpelling } from './doubtful-codes.js';
 import { at, type FaultList, hint, quoted } from './faults.js';
 
 /** Where each entity stands in its document, for pointers. */
@@ -24,6 +25,7 @@ export function findDoubts(catalogue: Catalogue, places: Places, list: FaultList
   const layouts = placesOf(places.layouts.records);
   const byRole = partsByRole(catalogue);
   doubtUnmatedFaces(catalogue, parts, list);
+  doubtSpelling(catalogue, parts, list);
   doubtCouplings(catalogue, byRole, parts, list);
   for (const layout of catalogue.layouts.values()) {
     const pointer = layouts.get(layout.id) ?? '/layouts';

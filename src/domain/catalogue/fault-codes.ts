@@ -93,6 +93,7 @@ export const DOUBT_CODES = [
   'equal-of-measures',
   'face-on-no-mating',
   'impossible-mating',
+  'nearly-equal-codes',
   'too-many-doubts',
   'unknown-code',
   'unknown-coupling',

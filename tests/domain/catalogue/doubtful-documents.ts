@@ -19,6 +19,10 @@ export const DOUBTFUL_DOCUMENTS: Readonly<Record<string, Changes>> = {
     '/parts/0/values/length/is': '299.5 mm',
     '/parts/1/values/length': '900.4 ±0.5 mm',
   },
+  'codes that differ in letter case, spaces or dashes alone': {
+    '/parts/1/interfaces/linkage/pattern': 'Two Rods',
+    '/parts/0/interfaces/linkage/pattern': 'two-rods',
+  },
   'a coupling without limits': { '/parts/0/values/coupling': 'opne' },
   'a code that there is none, which the checks of the kind ask for, is no doubt': {
     '/kinds/0/checks/2/when': { not: { 'one-of': ['box.pattern', ['none']] } },

@@ -43,7 +43,10 @@ export const ballJointTaper: BuiltInKind = {
     },
     taper: {
       type: 'ratio',
-      name: { en: 'taper, diameter over length', de: 'Kegelverhältnis, Durchmesser zu Länge' },
+      name: {
+        en: 'ratio of the taper, diameter over length',
+        de: 'Kegelverhältnis, Durchmesser zu Länge',
+      },
       tool: 'known-mate',
       usual: ['1/16', '1/6'],
     },

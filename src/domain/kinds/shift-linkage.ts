@@ -49,7 +49,10 @@ export const shiftLinkage: BuiltInKind = {
   parameters: {
     type: {
       type: 'code',
-      name: { en: 'type: rods, cables or direct', de: 'Bauart: Gestänge, Seilzug oder direkt' },
+      name: {
+        en: 'way of shifting (rods, cables, direct)',
+        de: 'Schaltung (Gestänge, Seilzug, direkt)',
+      },
       tool: 'visual-check',
     },
     gates: {

@@ -65,4 +65,24 @@ describe('points', () => {
         '53 ±0, 4 ±0 mm on the box “box-b” has none nearer than 5 mm.',
     );
   });
+
+  it('that are known only so well are not the same because they are written alike', () => {
+    const own = {
+      id: 'own',
+      coincide: ['box.rear.holes', 'prop.front.holes'],
+      tolerance: '0.1 mm',
+    };
+    const cars = (at: string) =>
+      world({
+        ...PLATES,
+        checks: [own],
+        parts: {
+          'box-a': { rear: plate(at) },
+          'box-b': { rear: plate(at) },
+          'prop-a': { front: plate('0 ±0, 0 ±0 mm') },
+        },
+      });
+    expect(stateOf(judged(cars('0 ±1, 0 ±1 mm'), changed), 'own')).toBe('open not-precise-enough');
+    expect(stateOf(judged(cars('0.2 ±0, 0 ±0 mm'), changed), 'own')).toBe('given points-apart');
+  });
 });

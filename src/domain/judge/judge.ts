@@ -18,7 +18,7 @@ import {
 } from '../check/result.js';
 import { allOf, type Basis, gradeOf, type Outcome } from '../check/state.js';
 import { finiteChoices } from '../check/together.js';
-import { equalIntervals } from '../quantity/interval.js';
+import { equalIntervals, isPoint } from '../quantity/interval.js';
 import { choiceConstraint } from './choice.js';
 import { judgeCondition, positionsOf } from './condition.js';
 import type { Configuration } from './configuration.js';
@@ -226,10 +226,10 @@ function chainOf(
   const sides = [prepared.left, prepared.right].map((side) => {
     if (side === null) return '';
     if (side.is === 'number') return signatureOf(side.polynomial);
-    return wordsOf(side.reading);
+    return exactWordsOf(side.reading);
   });
   const codes = prepared.readings.flatMap((reading) =>
-    reading.form === 'code' || reading.form === 'points' ? [wordsOf(reading)] : [],
+    reading.form === 'code' || reading.form === 'points' ? [exactWordsOf(reading)] : [],
   );
   return JSON.stringify([sides, codes]);
 }
@@ -239,6 +239,13 @@ function wordsOf(reading: CodeReading | PointsReading): string {
   const words =
     reading.form === 'code' ? reading.codes : reading.points?.map(({ text }) => text).sort();
   return words?.join(';') ?? `? ${reading.key}`;
+}
+
+/** Points that are known only so well are those of one piece, however alike they are written. */
+function exactWordsOf(reading: CodeReading | PointsReading): string {
+  if (reading.form === 'code' || reading.points === null) return wordsOf(reading);
+  const isExact = reading.points.every(({ x, y }) => isPoint(x) && isPoint(y));
+  return isExact ? wordsOf(reading) : `? ${reading.key}`;
 }
 
 /** The same sets of values on both sides, though of other articles: like for like. */

@@ -204,3 +204,82 @@ test('a part that sits between two others is said to, where it has no place of i
   expect(asked('plate-ab').summary).toMatchObject({ code: 'goes-between' });
   expect(asked('plate-ab').summary.text).toContain('as adapter in their joint');
 });
+
+describe('what a work leaves behind', () => {
+  const drilled = ['50 ±0, 0 ±0 mm', '-50 ±0, 0 ±0 mm'];
+  const parameters = (circle: object, holes: object) => ({
+    circle: { type: 'measured', unit: 'mm', ...circle },
+    holes: { type: 'points', unit: 'mm', ...holes },
+  });
+  /** A gearbox that is drilled anew, on another circle, before a shaft with the old holes. */
+  const drilledShop = (own: object, gives: object, front: object) => ({
+    ...SHOP,
+    kinds: [
+      {
+        id: 'cart-flange',
+        parameters: own,
+        checks: [
+          { id: 'circle', clearance: ['a.circle', 'b.circle'], min: '-0.2 mm', max: '0.2 mm' },
+          { id: 'holes', coincide: ['a.holes', 'b.holes'], tolerance: '0.2 mm' },
+        ],
+      },
+    ],
+    parts: CART.parts.flatMap((part): object[] => {
+      const face = (values: object) => ({ kind: 'cart-flange', ...values });
+      if (part.id === 'shaft-a') return [{ ...part, interfaces: { front: face(front) } }];
+      if (!part.id.startsWith('box-')) return part.id.startsWith('plate') ? [] : [part];
+      return [{ ...part, interfaces: { rear: face({ circle: '100 ±0 mm', holes: drilled }) } }];
+    }),
+    works: [
+      { id: 'redrill', name: 'drilled', on: gearbox, gives: { interfaces: { rear: gives } } },
+    ],
+    offers: [],
+  });
+  const alone = (shop: object, part: string) => checkFit(libraryOf(shop), question(part)).alone;
+
+  test('what said in another way what it gives is not on record any more', () => {
+    const either = parameters({ unless: ['holes'] }, { unless: ['circle'] });
+    const byCircle = drilledShop(either, { circle: '112 ±0 mm' }, { holes: drilled });
+    expect([alone(byCircle, 'box-b'), alone(byCircle, 'box-b+redrill')]).toEqual(['holds', 'open']);
+    const holes = ['56 ±0, 0 ±0 mm', '-56 ±0, 0 ±0 mm'];
+    const byHoles = drilledShop(either, { holes }, { circle: '100 ±0 mm' });
+    expect([alone(byHoles, 'box-b'), alone(byHoles, 'box-b+redrill')]).toEqual(['holds', 'open']);
+    const both = drilledShop(either, { holes }, { circle: '112 ±0 mm', holes });
+    expect(alone(both, 'box-b+redrill')).toBe('holds');
+  });
+
+  test('an optional value of that sort decides nothing, and is still asked for', () => {
+    const optional = parameters({ unless: ['holes'] }, { optional: true });
+    const front = { circle: '112 ±0 mm', holes: ['56 ±0, 0 ±0 mm', '-56 ±0, 0 ±0 mm'] };
+    const shop = drilledShop(optional, { circle: '112 ±0 mm' }, front);
+    const answer = checkFit(libraryOf(shop), question('box-b+redrill'));
+    expect(answer.alone).toBe('open');
+    expect(answer.measure.map(({ on }) => on.parameter)).toEqual(['holes']);
+  });
+
+  test('a rating that follows from other values cannot be voided', () => {
+    const torque = { term: 'rated', rating: true };
+    const roles = CART.roles.map((role) =>
+      role.id === 'gearbox'
+        ? { ...role, values: { rated: { type: 'measured', unit: 'N.m' }, torque } }
+        : role,
+    );
+    const parts = CART.parts.map((part) =>
+      part.id.startsWith('box-') ? { ...part, values: { rated: '200 N.m' } } : part,
+    );
+    const [turn] = SHOP.works;
+    const { faults } = compileDocument({ ...SHOP, roles, parts, works: [turn] }, BUILT_IN_KINDS);
+    expect(faults.map(({ pointer, code }) => [pointer, code])).toEqual([
+      ['/works/0/voids/0', 'derived-value'],
+    ]);
+  });
+
+  test('"none" tells nothing in what it gives, as on a part', () => {
+    const gives = { interfaces: { rear: { pattern: 'none' } } };
+    const works = [{ id: 'plane', name: 'planed', on: gearbox, gives }];
+    const { faults } = compileDocument({ ...SHOP, works }, BUILT_IN_KINDS);
+    expect(faults.map(({ pointer, code }) => [pointer, code])).toEqual([
+      ['/works/0/gives/interfaces/rear/pattern', 'placeholder-code'],
+    ]);
+  });
+});

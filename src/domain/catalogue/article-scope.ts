@@ -140,6 +140,11 @@ export class ArticleScope implements ConditionScope {
     return `No part shows what ${full} is.${this.#list.guess(parameter, known)}`;
   }
 
+  /** The kinds of which parts record a face of that name. */
+  kindsOf(face: string): readonly Kind[] {
+    return this.#faces.get(face) ?? [];
+  }
+
   #mayBeLostFace(face: string): boolean {
     const { lost } = this.#list;
     return (

@@ -181,14 +181,23 @@ function compileParameters(
     const value = compileValue(record, parameter, evidence, place, list);
     if (value === null) continue;
     values.set(id, value);
-    if (canBeNone(value) && !asksForNone(kind)) {
-      const text =
-        `"${NONE}" may mean that nobody knows, yet two of it would be equal; leave out what is ` +
-        'not recorded, and for what there really is none of take a word of its own ("plain").';
-      list.fault(place, 'placeholder-code', text);
-    }
+    refuseNone(value, [kind], place, list);
   }
   return values;
+}
+
+/** Says that "none" tells nothing, where not all of the kinds that it may be of ask for it. */
+export function refuseNone(
+  value: Value,
+  kinds: readonly Kind[],
+  pointer: string,
+  list: FaultList,
+): void {
+  if (!canBeNone(value) || kinds.every(asksForNone)) return;
+  const text =
+    `"${NONE}" may mean that nobody knows, yet two of it would be equal; leave out what is ` +
+    'not recorded, and for what there really is none of take a word of its own ("plain").';
+  list.fault(pointer, 'placeholder-code', text);
 }
 
 function canBeNone(value: Value): boolean {

@@ -7,6 +7,7 @@ import { compileCondition } from '../check/compile.js';
 import { readHours } from './amount.js';
 import type { ArticleScope } from './article-scope.js';
 import type { Evidence, Value, ValueSpec, Values } from './catalogue.js';
+import { refuseNone } from './compile-face.js';
 import type { ValueRecord, WorkRecord } from './document.js';
 import { at, type FaultList, quoted } from './faults.js';
 import { namedEntries, present } from './holes.js';
@@ -56,12 +57,14 @@ type Records = Readonly<Record<string, ValueRecord>>;
 function givenFaces(record: WorkRecord, pointer: string, giving: Giving): Map<string, Values> {
   const faces = new Map<string, Values>();
   for (const [face, raw, place] of namedEntries(record.gives.interfaces ?? {}, pointer)) {
-    const { scope } = giving;
+    const { scope, list } = giving;
     if (raw === undefined) continue;
-    faces.set(
-      face,
-      given(raw, place, (name) => scope.parameter(face, name), giving),
-    );
+    const values = given(raw, place, (name) => scope.parameter(face, name), giving);
+    for (const [name, value] of values) {
+      const kinds = scope.kindsOf(face).filter(({ parameters }) => parameters.has(name));
+      refuseNone(value, kinds, at(place, name), list);
+    }
+    faces.set(face, values);
   }
   return faces;
 }
@@ -71,11 +74,15 @@ function givenValues(records: Records, pointer: string, giving: Giving): Values 
   const spec = (name: string) => {
     const found = scope.value(name);
     if (found === null || typeof found === 'string' || found.term === null) return found;
-    const text = `"${name}" is derived from other values and never recorded.`;
-    list.fault(at(pointer, name), 'derived-value', text);
+    sayDerived(name, at(pointer, name), list);
     return null;
   };
   return given(records, pointer, spec, giving);
+}
+
+function sayDerived(name: string, pointer: string, list: FaultList): void {
+  const text = `"${name}" is derived from other values and never recorded.`;
+  list.fault(pointer, 'derived-value', text);
 }
 
 /** What is given, by name, as far as it means something. */
@@ -108,7 +115,8 @@ function compileVoids(
     const spec = scope.value(name);
     if (typeof spec === 'string') list.fault(place, 'unknown-name', spec);
     if (spec === null || typeof spec === 'string') continue;
-    if (!scope.mayBeRating(name)) {
+    if (spec.term !== null) sayDerived(name, place, list);
+    else if (!scope.mayBeRating(name)) {
       list.fault(place, 'not-a-rating', `${quoted(name)} is no rating; a work voids only those.`);
     } else if (values.has(name)) {
       list.fault(place, 'not-a-rating', `${quoted(name)} is given by this work, so it is known.`);

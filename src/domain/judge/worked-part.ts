@@ -10,6 +10,7 @@ import { isSameSpec } from '../catalogue/article-scope.js';
 import type {
   Catalogue,
   Face,
+  Kind,
   Layout,
   Part,
   Position,
@@ -57,7 +58,11 @@ export function workedPart(part: Part, work: Work, catalogue: Catalogue): Worked
     }
     values.set(name, { ...value, spec });
   }
-  for (const rating of work.voids) values.delete(rating);
+  for (const rating of work.voids) {
+    // What follows from other values is known as long as they are: it cannot be voided here.
+    if (isDerived(rating, part, catalogue)) return nothingToChange(rating);
+    values.delete(rating);
+  }
   const name = joined(part.name, work.name, catalogue.lang);
   const own = { id: `${part.id}+${work.id}`, name, numbers: [], supersededBy: null };
   return { part: { ...part, ...own, faces, values }, reason: null };
@@ -65,6 +70,12 @@ export function workedPart(part: Part, work: Work, catalogue: Catalogue): Worked
 
 function nothingToChange(what: string): Worked {
   return { part: null, reason: { code: 'nothing-to-change', what } };
+}
+
+function isDerived(value: string, { roles }: Part, catalogue: Catalogue): boolean {
+  return roles.some(
+    (role) => (catalogue.roles.get(role)?.values.get(value)?.term ?? null) !== null,
+  );
 }
 
 /** The face with what is given in each of its alternatives; or what it has no place for. */
@@ -79,7 +90,31 @@ function workedFace(face: Face | undefined, name: string, given: Values): Face |
     }
     laid.set(parameter, { ...value, spec });
   }
-  return { ...face, alternatives: face.alternatives.map((one) => new Map([...one, ...laid])) };
+  const { kind } = face;
+  const alternatives = face.alternatives.map(
+    (one) => new Map([...outdated(one, laid, kind), ...laid]),
+  );
+  return { ...face, alternatives };
+}
+
+/**
+ * What a face still has once a work has given other values of it. Of a value that says what a
+ * given one says in another way (`unless`), nobody knows whether it is still so: it is not on
+ * record any more. An optional one may not just go, since its check would go with it: it is as
+ * good as hearsay until somebody looks.
+ */
+function outdated(own: Values, given: Values, { parameters }: Kind): Values {
+  const saysTheSame = (id: string, other: string): boolean =>
+    parameters.get(id)?.unless.includes(other) === true ||
+    parameters.get(other)?.unless.includes(id) === true;
+  const kept = [...own].flatMap(([id, value]): [string, Value][] => {
+    if (given.has(id) || ![...given.keys()].some((other) => saysTheSame(id, other))) {
+      return [[id, value]];
+    }
+    if (parameters.get(id)?.isOptional !== true) return [];
+    return [[id, { ...value, evidence: { ...value.evidence, basis: 'reported' } }]];
+  });
+  return new Map(kept);
 }
 
 /** "Front hub, re-drilled", in each language that either has. */

@@ -128,6 +128,19 @@ describe('a fact that the question tells', () => {
     expect(told('shaft-b', { gate: 'narrow' }).measure).toEqual([]);
   });
 
+  test('wins over what is recorded, also of what the works fitted for it', () => {
+    const told = (part: string, facts: Readonly<Record<string, string>>) => {
+      const asked = { ...COMMON, vehicle: 'cart-3', part, fitted: {}, adapters: {}, with: {} };
+      return checkFit(library, { ...asked, position: null, changes: null, facts });
+    };
+    expect(told('box-a', {}).present).toBe(true);
+    expect(told('box-a', { gate: 'narrow' }).present).toBe(true);
+    expect(told('box-a', { gate: 'wide' }).present).toBe(false);
+    expect(told('box-d', { gate: 'wide' }).positions[0]?.replaces).toEqual(['box-b']);
+    expect(told('box-d', { gate: 'round' }).positions[0]?.replaces).toEqual([]);
+    expect(told('box-a', {}).present).toBe(true);
+  });
+
   test('with a value that the option does not list, what stands there is as found', () => {
     const { measure } = told('shaft-b', { gate: 'round' });
     expect(measure.map(({ code, on }) => [code, on.position])).toEqual([['identify', 'gearbox']]);

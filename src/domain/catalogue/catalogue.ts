@@ -201,6 +201,8 @@ export interface Vehicle {
   readonly evidence: Evidence;
   /** By position, then by hand; a position that is not handed has one occupant. */
   readonly fitted: ReadonlyMap<string, FittedHere>;
+  /** The positions of which a fact tells what is fitted, as if no record told the fact. */
+  readonly options: ReadonlyMap<string, FittedHere>;
   readonly adapters: ReadonlyMap<string, readonly string[]>;
 }
 

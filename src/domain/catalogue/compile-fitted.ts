@@ -123,6 +123,14 @@ export function toldBy(facts: ReadonlyMap<string, string>, fitted: Fitted): Fitt
   return told;
 }
 
+/** What facts tell: a question may tell another fact than the record. */
+export function optionsIn(fitted: Fitted): Fitted {
+  const options = [...fitted].filter(([, here]) =>
+    occupantsOf(here).some(({ is }) => is === 'option'),
+  );
+  return new Map(options);
+}
+
 /** What stands at a position without any fact. */
 type Pieces =
   | { readonly hands: false; readonly occupant: Occupant }

@@ -12,6 +12,7 @@ import {
   type Fitted,
   type FittedNames,
   type FittedRecords,
+  optionsIn,
   sayUnknownValue,
   toldBy,
 } from './compile-fitted.js';
@@ -221,7 +222,9 @@ function finished(
   const replacedBy = [...present(record.replacedBy ?? [], '')].map(([other]) => other);
   const head = { id, make, model, variant, built: [from, until] as const, vin };
   const saidFacts = new Set<string>();
-  return { ...head, facts, saidFacts, layout, like, replacedBy, evidence, fitted, adapters };
+  const options = optionsIn(draft.fitted);
+  const here = { layout, like, replacedBy, evidence, fitted, options, adapters };
+  return { ...head, facts, saidFacts, ...here };
 }
 
 function compileFacts(

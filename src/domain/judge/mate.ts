@@ -115,6 +115,7 @@ function bareVehicle(layout: Layout, catalogue: Catalogue): Vehicle {
     replacedBy: [],
     evidence: catalogue.evidence,
     fitted: new Map(),
+    options: new Map(),
     adapters: new Map(),
   };
 }

@@ -12,7 +12,9 @@ import { seatAt } from './configuration.js';
 export function withFacts(vehicle: Vehicle, said: ReadonlyMap<string, string>): Vehicle {
   if (said.size === 0) return vehicle;
   const facts = new Map([...vehicle.facts, ...said]);
-  const fitted = [...vehicle.fitted].map(
+  // What the record tells, the question may tell otherwise: it is settled anew.
+  const untold = new Map([...vehicle.fitted, ...vehicle.options]);
+  const fitted = [...untold].map(
     ([position, here]) => [position, settledHere(here, facts)] as const,
   );
   return { ...vehicle, facts, saidFacts: new Set(said.keys()), fitted: new Map(fitted) };

@@ -162,6 +162,7 @@ function appliesTo(part: Part, work: Work, catalogue: Catalogue): Outcome {
       replacedBy: [],
       evidence: part.evidence,
       fitted: new Map(),
+      options: new Map(),
       adapters: new Map(),
     },
     layout,

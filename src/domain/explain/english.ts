@@ -196,6 +196,9 @@ const constraints = {
     'place for it.',
   'stated-not-to-fit': (d: ReasonData) =>
     `Stated not to fit (${d.basis ?? 'stated'}${d.text === undefined ? '' : `, ${d.text}`}).`,
+  'stated-before-work': (d: ReasonData) =>
+    `As it was before the work it is stated not to fit (${d.basis ?? 'stated'}` +
+    `${d.text === undefined ? '' : `, ${d.text}`}): not known until all of it has been measured.`,
 } as const;
 
 function things(count: number): string {

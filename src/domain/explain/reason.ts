@@ -128,6 +128,7 @@ export const CONSTRAINT_CODES = [
   'span-occupied',
   'no-mating-for-interface',
   'stated-not-to-fit',
+  'stated-before-work',
 ] as const;
 
 export const SUMMARY_CODES = [

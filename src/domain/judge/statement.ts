@@ -3,9 +3,13 @@
  * open about that part at its position, as long as everything else in it is as the works built
  * it or named in the statement's companions. It overrules no check: where the two disagree, the
  * answer is open, until a measured or built record has decided the check.
+ *
+ * That a part fits is not said of one that a work has made of it; that it does not may still be
+ * true of that one, so it is open.
  */
 
 import type { Statement } from '../catalogue/catalogue.js';
+import { madeFrom } from '../catalogue/trade.js';
 import type { Hand } from '../check/reading.js';
 import { gradeOf, isFirstHand, outcomeOf } from '../check/state.js';
 import { type Configuration, handsOf, isSeatChanged, type Seat, seatAt } from './configuration.js';
@@ -41,7 +45,11 @@ export function applyStatements(
  * On a vehicle it names, with its part at its position and its companions beside it. That a part
  * does not fit is said only of one that is to be fitted, not of one that is there already.
  */
-function speaksHere(statement: Statement, configuration: Configuration): boolean {
+function speaksHere(
+  statement: Statement,
+  configuration: Configuration,
+  means = meansOf(statement),
+): boolean {
   const { vehicle, layout } = configuration;
   if (!statement.vehicles.includes(vehicle.id)) return false;
   const position = layout.positions.get(statement.position);
@@ -49,14 +57,25 @@ function speaksHere(statement: Statement, configuration: Configuration): boolean
   const isThere = handsOf(position).some(
     (hand) =>
       (statement.verdict === 'fits' || isSeatChanged(configuration, position.id, hand)) &&
-      holdsPart(seatAt(configuration.judged, position.id, hand), statement.part),
+      means(seatAt(configuration.judged, position.id, hand), statement.part),
   );
   if (!isThere) return false;
   return [...statement.with].every(([id, part]) => {
     const hands = layout.positions.get(id);
     if (hands === undefined) return false;
-    return handsOf(hands).every((hand) => holdsPart(seatAt(configuration.judged, id, hand), part));
+    return handsOf(hands).every((hand) => means(seatAt(configuration.judged, id, hand), part));
   });
+}
+
+type Means = (seat: Seat | undefined, part: string) => boolean;
+
+/** The part itself; where a statement denies, one that has been made from it too. */
+function meansOf({ verdict }: Statement): Means {
+  return verdict === 'fits' ? holdsPart : holdsMadeFrom;
+}
+
+function holdsMadeFrom(seat: Seat | undefined, part: string): boolean {
+  return seat?.occupant.is === 'part' && madeFrom(seat.occupant.part).includes(part);
 }
 
 function holdsPart(seat: Seat | undefined, part: string): boolean {
@@ -77,14 +96,15 @@ function concerns(
   configuration: Configuration,
 ): boolean {
   if (!constraint.positions.includes(statement.position)) return false;
+  const means = meansOf(statement);
   const { adapters } = configuration.judged;
   const isAsBuilt = (mating: string) => (adapters.get(mating)?.origin ?? 'works') === 'works';
   if (!constraint.matings.every(isAsBuilt)) return false;
   return constraint.positions.every((id) =>
     handsIn(id, constraint.hand, configuration).every((hand) => {
       const seat = seatAt(configuration.judged, id, hand);
-      if (id === statement.position) return holdsPart(seat, statement.part);
-      if (holdsPart(seat, statement.with.get(id) ?? '')) return true;
+      if (id === statement.position) return means(seat, statement.part);
+      if (means(seat, statement.with.get(id) ?? '')) return true;
       return seat?.origin === 'works' && !isSeatChanged(configuration, id, hand);
     }),
   );
@@ -146,8 +166,8 @@ function denialOf(
   const isProven = about.length > 0 && about.every(({ state }) => outcomeOf(state) === 'holds');
   if (isProven && about.every((one) => one.state === 'given' || isFirstHand(one.basis)))
     return null;
-  const isWeak = gradeOf(basis) === 'opens-only';
-  const state = isProven || isWeak ? 'open' : 'fails';
+  const code = denialCode(statement, isProven, configuration);
+  const state = code === 'stated-not-to-fit' ? 'fails' : 'open';
   return {
     form: 'statement',
     id: statement.id,
@@ -156,10 +176,21 @@ function denialOf(
     state,
     computed: state,
     severity: 'must',
-    code: isProven ? 'contradicts-statement' : isWeak ? 'evidence-too-weak' : 'stated-not-to-fit',
+    code,
     basis,
     checks: [],
     missing: [],
     statement,
   };
+}
+
+function denialCode(
+  statement: Statement,
+  isProven: boolean,
+  configuration: Configuration,
+): StatementConstraint['code'] {
+  if (!speaksHere(statement, configuration, holdsPart)) return 'stated-before-work';
+  if (isProven) return 'contradicts-statement';
+  const isWeak = gradeOf(statement.evidence.basis) === 'opens-only';
+  return isWeak ? 'evidence-too-weak' : 'stated-not-to-fit';
 }

@@ -85,4 +85,18 @@ describe('points', () => {
     expect(stateOf(judged(cars('0 ±1, 0 ±1 mm'), changed), 'own')).toBe('open not-precise-enough');
     expect(stateOf(judged(cars('0.2 ±0, 0 ±0 mm'), changed), 'own')).toBe('given points-apart');
   });
+
+  it('of many alternatives are compared in seconds', { timeout: 15_000 }, () => {
+    const row = (shift: number) =>
+      Array.from({ length: 64 }, (_, at) => `${7 * at + shift} ±0.3, ${3 * at} ±0.3 mm`);
+    const any = (shift: number) => ({
+      kind: 'plate',
+      alternatives: Array.from({ length: 16 }, (_, one) => ({ holes: row(shift + one / 8) })),
+    });
+    const cars = world({
+      ...PLATES,
+      parts: { 'box-a': {}, 'box-b': { rear: any(0) }, 'prop-a': { front: any(0.0625) } },
+    });
+    expect(fitOf(cars, 'box-b').alone).toBe('open');
+  });
 });

@@ -10,7 +10,15 @@
 
 import { closed, type Interval, intersect, middle } from '../quantity/interval.js';
 import { type PlanePoint, squaredDistance } from '../quantity/plane-point.js';
-import { add, compare, multiply, type Rational, sign, subtract } from '../quantity/rational.js';
+import {
+  add,
+  compare,
+  inProportion,
+  type Rational,
+  sign,
+  subtract,
+  ZERO,
+} from '../quantity/rational.js';
 import type { Outcome } from './state.js';
 
 export interface Coincidence {
@@ -32,22 +40,75 @@ export function coincidence(
   right: readonly PlanePoint[],
   tolerance: Interval,
 ): Coincidence {
+  const ways = meetings(left, right, tolerance);
   if (left.length !== right.length) {
-    return { outcome: 'fails', odd: oddPoint(left, right, tolerance) };
+    return { outcome: 'fails', odd: oddPoint(left, right, ways) };
   }
-  const outcomes = left.map((a) => right.map((b) => nearEnough(a, b, tolerance)));
-  if (hasPairing(outcomes, (one) => one === 'holds')) return { outcome: 'holds', odd: null };
-  const outcome = hasPairing(outcomes, (one) => one !== 'fails') ? 'open' : 'fails';
-  return { outcome, odd: oddPoint(left, right, tolerance) };
+  if (hasPairing(ways, (one) => one === 'holds')) return { outcome: 'holds', odd: null };
+  const outcome = hasPairing(ways, (one) => one !== 'fails') ? 'open' : 'fails';
+  return { outcome, odd: oddPoint(left, right, ways) };
 }
 
-function nearEnough(a: PlanePoint, b: PlanePoint, tolerance: Interval): Outcome {
-  const { low, high } = tolerance;
-  if (high !== null && sign(high) < 0) return 'fails';
-  const { least, most } = squaredDistance(a, b);
-  if (high !== null && compare(least, multiply(high, high)) > 0) return 'fails';
-  const isSure = low !== null && sign(low) >= 0 && compare(most, multiply(low, low)) <= 0;
-  return isSure ? 'holds' : 'open';
+/** Whether each point of the left meets each of the right: a row for each of the left. */
+type Meetings = readonly (readonly Outcome[])[];
+
+/** The edges of where a point may be, in whole numbers. */
+interface Rectangle {
+  readonly left: bigint;
+  readonly right: bigint;
+  readonly bottom: bigint;
+  readonly top: bigint;
+}
+
+function meetings(
+  left: readonly PlanePoint[],
+  right: readonly PlanePoint[],
+  { low, high }: Interval,
+): Meetings {
+  const edges = [...left, ...right].flatMap(({ x, y }) => [...endsOf(x), ...endsOf(y)]);
+  const whole = inProportion([low ?? ZERO, high ?? ZERO, ...edges]);
+  const [least = 0n, most = 0n, ...rest] = whole;
+  const limit = {
+    sure: low === null || sign(low) < 0 ? null : least * least,
+    possible: high === null ? null : most * most,
+  };
+  const isNever = high !== null && sign(high) < 0;
+  const all = [...left, ...right].map((_, index): Rectangle => {
+    const [from = 0n, to = 0n, bottom = 0n, top = 0n] = rest.slice(index * 4, index * 4 + 4);
+    return { left: from, right: to, bottom, top };
+  });
+  const others = all.slice(left.length);
+  return all
+    .slice(0, left.length)
+    .map((a) => others.map((b) => (isNever ? 'fails' : nearEnough(a, b, limit))));
+}
+
+function endsOf({ low, high }: Interval): readonly [Rational, Rational] {
+  if (low === null || high === null) throw new Error('a measured length has two ends');
+  return [low, high];
+}
+
+interface Limit {
+  /** Squares: up to which points surely meet, and beyond which they cannot; null for none. */
+  readonly sure: bigint | null;
+  readonly possible: bigint | null;
+}
+
+function nearEnough(a: Rectangle, b: Rectangle, { sure, possible }: Limit): Outcome {
+  const across = gapOf(a.left, a.right, b.left, b.right);
+  const up = gapOf(a.bottom, a.top, b.bottom, b.top);
+  if (possible !== null && across.least ** 2n + up.least ** 2n > possible) return 'fails';
+  return sure !== null && across.most ** 2n + up.most ** 2n <= sure ? 'holds' : 'open';
+}
+
+/** How far apart two numbers between these ends can lie, at least and at most. */
+function gapOf(aLow: bigint, aHigh: bigint, bLow: bigint, bHigh: bigint) {
+  const [over, under] = [aHigh - bLow, bHigh - aLow];
+  // One of the two is not negative, since no range has its ends the wrong way round.
+  if (over < 0n) return { least: -over, most: under };
+  if (under < 0n) return { least: -under, most: over };
+  const [, most] = over < under ? [over, under] : [under, over];
+  return { least: 0n, most };
 }
 
 /** Whether each row can be given a column of its own that passes (augmenting paths). */
@@ -74,23 +135,24 @@ function hasPairing(
 function oddPoint(
   left: readonly PlanePoint[],
   right: readonly PlanePoint[],
-  tolerance: Interval,
+  ways: Meetings,
 ): OddPoint | null {
-  for (const [of, points, others] of [
-    ['left', left, right],
-    ['right', right, left],
-  ] as const) {
-    for (const own of points) {
-      if (others.some((other) => nearEnough(own, other, tolerance) === 'holds')) continue;
-      const distances = others.map((other) => squaredDistance(own, other).least);
-      const nearest = distances.reduce<Rational | null>(
-        (known, one) => (known === null || compare(one, known) < 0 ? one : known),
-        null,
-      );
-      return { of, point: own, squaredDistance: nearest };
-    }
-  }
-  return null;
+  const isOddLeft = (row: number) => ways[row]?.includes('holds') !== true;
+  const isOddRight = (column: number) => !ways.some((row) => row[column] === 'holds');
+  const own = left.find((_, row) => isOddLeft(row));
+  if (own !== undefined) return { of: 'left', point: own, squaredDistance: nearest(own, right) };
+  const other = right.find((_, column) => isOddRight(column));
+  if (other === undefined) return null;
+  return { of: 'right', point: other, squaredDistance: nearest(other, left) };
+}
+
+function nearest(own: PlanePoint, others: readonly PlanePoint[]): Rational | null {
+  return others
+    .map((other) => squaredDistance(own, other).least)
+    .reduce<Rational | null>(
+      (known, one) => (known === null || compare(one, known) < 0 ? one : known),
+      null,
+    );
 }
 
 /** The points as they would be if each was known to so much about its best estimate, or better. */

@@ -103,6 +103,22 @@ export function equals(a: Rational, b: Rational): boolean {
   return compare(a, b) === 0;
 }
 
+/**
+ * Whole numbers in the same proportion to one another as these, so that many of them can be
+ * compared at little cost.
+ */
+export function inProportion(numbers: readonly Rational[]): bigint[] {
+  let common = 1n;
+  for (const { d } of numbers) common = (common / greatestDivisor(common, d)) * d;
+  return numbers.map((number) => numeratorOf(number) * (common / number.d));
+}
+
+function greatestDivisor(a: bigint, b: bigint): bigint {
+  let [larger, smaller] = [a, b];
+  while (smaller !== 0n) [larger, smaller] = [smaller, larger % smaller];
+  return larger;
+}
+
 export function isZero(r: Rational): boolean {
   return r.n === 0n;
 }

@@ -76,3 +76,9 @@ export function demoDocument(): Record<string, unknown> {
   if (faults.length > 0) throw new Error(JSON.stringify(faults[0]));
   return value as Record<string, unknown>;
 }
+
+/** The example of the author's page, which has every field of the document form. */
+export function exampleDocument(): Record<string, unknown> {
+  const url = new URL('../db/example.json', import.meta.url);
+  return JSON.parse(readFileSync(url, 'utf8')) as Record<string, unknown>;
+}

@@ -68,11 +68,13 @@ function sayList(title: string, findings: readonly Finding[], style: ListStyle):
   }
 }
 
-/** What is as the works built it needs no list, unless the records contradict it. */
+/** What is as the works built it needs no list, unless the records contradict or do not show it. */
 function sayGiven(given: readonly Finding[], page: Page, indent: number): void {
   const doubted = given.filter(({ computed }) => computed === 'fails');
   sayList('As built, against the records', doubted, { page, indent, tone: 'doubtful' });
-  const count = given.length - doubted.length;
+  const unproven = given.filter(({ computed }) => computed === 'open');
+  sayList('As found, and not shown by the records', unproven, { page, indent, tone: 'faint' });
+  const count = given.length - doubted.length - unproven.length;
   if (count > 0) page.say(`As the works built it: ${counted(count, 'place')}.`, { indent });
 }
 

@@ -247,7 +247,7 @@ const onePart: Readonly<Record<string, Told>> = {
     open: ['engine-gearbox: not-precise-enough'],
     // From the scan they stand within 0.15 each way, from the drawing of the block within 0.01.
     // With 0.02 it is 0.03 along and 0.03 across, 0.042 in all, and 0.05 are allowed.
-    measure: ['look-up gearbox.housing.dowel-positions ±0.02 mm micrometer'],
+    measure: ['look-up gearbox.housing.dowel-positions ±0.02 mm coordinate measuring machine'],
   },
   'used-front-hub': {
     ask: askFit('ordale-1', 'front-hub-ordale-used'),

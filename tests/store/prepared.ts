@@ -4,7 +4,7 @@
 
 import { type PreparedEdition, prepareEdition } from '../../src/usecases/publish-edition.js';
 import { CART } from '../cli/catalogue.js';
-import { demoDocument, sha256 } from '../memory-store.js';
+import { demoDocument, exampleDocument, sha256 } from '../memory-store.js';
 
 export const FIRST_DAY = '2026-01-01T00:00:00.000Z';
 export const NEXT_DAY = '2026-01-02T00:00:00.000Z';
@@ -12,6 +12,9 @@ export const NEXT_DAY = '2026-01-02T00:00:00.000Z';
 export type Document = Readonly<Record<string, unknown>>;
 
 export const demo: PreparedEdition = prepareEdition(demoDocument(), sha256);
+
+/** The small document that has every field there is. */
+export const example: PreparedEdition = prepareEdition(exampleDocument(), sha256);
 
 /** The cart of the tests of the command line, with parts replaced; undefined ones are left out. */
 export function cart(changes: Document = {}): PreparedEdition {

@@ -47,7 +47,7 @@ export const bellHousing: BuiltInKind = {
       unit: 'mm',
       optional: true,
       name: { en: 'positions of the bolt holes', de: 'Lage der Schraubenlöcher' },
-      tool: 'caliper',
+      tool: 'coordinate-machine',
     },
     'bolt-hole': {
       type: 'measured',
@@ -70,7 +70,7 @@ export const bellHousing: BuiltInKind = {
       unit: 'mm',
       optional: true,
       name: { en: 'positions of the dowels', de: 'Lage der Passhülsen' },
-      tool: 'caliper',
+      tool: 'coordinate-machine',
     },
     holes: {
       type: 'count',

@@ -53,6 +53,7 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
   micrometer: lengthTool('micrometer', '0.01'),
   'bore-gauge': lengthTool('three-point bore gauge', '0.01'),
   'depth-gauge': lengthTool('depth gauge', '0.05'),
+  'coordinate-machine': lengthTool('coordinate measuring machine', '0.01'),
   'feeler-gauge': lengthTool('feeler gauge', '0.02'),
   'angle-finder': {
     name: 'angle finder',

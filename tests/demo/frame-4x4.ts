@@ -261,7 +261,7 @@ const onePart: Readonly<Record<string, Told>> = {
     ask: askFit('ordale-1', 'slip-yoke-1-used'),
     state: 'open',
     open: ['front-slip: not-precise-enough'],
-    // A spline of 6 d10 is 5.922 at the least: 0.178 of play in 6.1, of 0.23 allowed; 0.052 are left.
+    // A spline of 6 d10 is 5.922 at the least: 0.178 of play in 6.1, of 0.23 allowed.
     measure: ['measure-to-decide front-slip-yoke.spline.width ±0.05 mm vernier caliper'],
   },
   'stated-free-hub': { ask: askFit('ordale-1', 'free-hub-yarrowick'), state: 'holds' },

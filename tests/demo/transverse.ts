@@ -48,7 +48,7 @@ const driving: Readonly<Record<string, Told>> = {
     state: 'holds',
     margins: {
       'axle-match': ['0', '0'],
-      // 1598 + 248 = 1846 exactly; 4 less 1 for the tape at the body, 1 at the shaft, 1 at the nose.
+      // 1598 + 248 = 1846 exactly; 4 less 1 for the tape at the body, the shaft and the nose.
       'prop-span': ['1', '7'],
     },
     cautions: ['four-driven-wheels', 'staked-nuts'],

@@ -2,6 +2,7 @@
  * Asks the demo catalogue: each function gives a question that is put when it is called.
  */
 
+import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import type { Library } from '../../src/usecases/library.js';
@@ -22,17 +23,18 @@ const anew: Omit<VehicleInput, 'vehicle'> = {
   ignorePresent: false,
 };
 
+/** A question that can be put, and what it names. */
+export type Asked<Input, Answer> = (() => Answer) & { readonly input: Input };
+
+function asked<Input, Answer>(input: Input, ask: (input: Input) => Answer): Asked<Input, Answer> {
+  return Object.assign(() => ask(input), { input });
+}
+
 export function askFit(vehicle: string, part: string, more: Partial<FitInput> = {}) {
-  return () =>
-    checkFit(library, {
-      ...anew,
-      vehicle,
-      part,
-      position: null,
-      with: {},
-      changes: null,
-      ...more,
-    });
+  const here = { vehicle, part, position: null, with: {}, changes: null };
+  return asked<FitInput, FitAnswer>({ ...anew, ...here, ...more }, (input) =>
+    checkFit(library, input),
+  );
 }
 
 export function askInspect(vehicle: string, more: Partial<VehicleInput> = {}) {
@@ -41,7 +43,9 @@ export function askInspect(vehicle: string, more: Partial<VehicleInput> = {}) {
 
 /** The same of another library than that of the whole catalogue. */
 export function inspectIn(where: Library, vehicle: string, more: Partial<VehicleInput>) {
-  return () => inspectVehicle(where, { ...anew, vehicle, ...more });
+  return asked<VehicleInput, InspectAnswer>({ ...anew, vehicle, ...more }, (input) =>
+    inspectVehicle(where, input),
+  );
 }
 
 export function askMate(a: string, b: string, adapters: MateInput['adapters'] = []) {
@@ -49,6 +53,6 @@ export function askMate(a: string, b: string, adapters: MateInput['adapters'] = 
     const [part = '', name = null] = face.split('.');
     return { part, interface: name };
   };
-  return () =>
-    mateFaces(library, { edition: null, lang: 'en', a: end(a), b: end(b), adapters, use: null });
+  const ends = { edition: null, lang: 'en', a: end(a), b: end(b), adapters, use: null };
+  return asked<MateInput, MateAnswer>(ends, (input) => mateFaces(library, input));
 }

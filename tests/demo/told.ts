@@ -14,12 +14,21 @@ import type {
   MeasureView,
   Outcome,
 } from '../../src/usecases/answer.js';
+import type { FitInput } from '../../src/usecases/check-fit.js';
+import type { MateInput } from '../../src/usecases/mate-faces.js';
+import type { VehicleInput } from '../../src/usecases/question.js';
+import type { Asked } from './ask.js';
 import { codes, inState } from './found.js';
 
 export type Answer = FitAnswer | InspectAnswer | MateAnswer;
 
+export type Ask =
+  | Asked<FitInput, FitAnswer>
+  | Asked<VehicleInput, InspectAnswer>
+  | Asked<MateInput, MateAnswer>;
+
 export interface Told {
-  readonly ask: () => Answer;
+  readonly ask: Ask;
   readonly state: Outcome;
   /** `constraint: code` of what fails, cautions too. */
   readonly fails?: readonly string[];

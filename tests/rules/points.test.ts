@@ -99,4 +99,38 @@ describe('points', () => {
     });
     expect(fitOf(cars, 'box-b').alone).toBe('open');
   });
+
+  describe('in alternatives, of which not all record them', () => {
+    const kind = {
+      id: 'plate',
+      parameters: {
+        name: { type: 'code', unless: ['holes'] },
+        holes: { type: 'points', unit: 'mm', optional: true },
+      },
+      checks: [{ equal: 'name' }, { id: 'holes', coincide: ['a.holes', 'b.holes'] }],
+    };
+    const [here, there] = [['0 ±0, 0 ±0 mm'], ['9 ±0, 0 ±0 mm']];
+    const verdict = (front: object, ...alternatives: object[]) => {
+      const checks = kind.checks.map((one) => ({ ...one, ...(one.id && { tolerance: '0.5 mm' }) }));
+      const cars = world({
+        ...PLATES,
+        kinds: [{ ...kind, checks }],
+        parts: {
+          'box-a': {},
+          'box-b': { rear: { kind: 'plate', alternatives } },
+          'prop-a': { front: { kind: 'plate', ...front } },
+        },
+      });
+      return fitOf(cars, 'box-b').alone;
+    };
+
+    it('one that records what is wrong is not good because another is silent', () => {
+      const both = { holes: here, name: 'x' };
+      expect(verdict(both, { holes: here, name: 'y' }, { holes: there })).toBe('fails');
+      expect(verdict(both, { name: 'y' }, { holes: there, name: 'x' })).toBe('fails');
+      expect(verdict(both, { holes: there }, { name: 'x' })).toBe('holds');
+      expect(verdict({ holes: here }, { holes: here }, { name: 'x' })).toBe('holds');
+      expect(verdict({ holes: here }, { holes: there }, { name: 'x' })).toBe('open');
+    });
+  });
 });

@@ -13,7 +13,7 @@
 import type { Face, Mating, Occupant, Part, Position } from '../catalogue/catalogue.js';
 import type { Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE } from '../check/reading.js';
-import { judgeCheck } from '../check/result.js';
+import { judgeGroup } from '../check/result.js';
 import { allOf, type Outcome } from '../check/state.js';
 import {
   type Adapters,
@@ -26,7 +26,7 @@ import {
   seatAt,
 } from './configuration.js';
 import type { End } from './constraint.js';
-import { appliesResult, type FaceOf, type Joint, type Misfit, pairFaces } from './meeting.js';
+import { type FaceOf, type Joint, type Misfit, pairFaces } from './meeting.js';
 
 /** What stands at one end of a joint. */
 type EndState =
@@ -247,17 +247,18 @@ function outcomeAlone(joints: readonly JointPlan[], setting: Setting): Outcome {
   return allOf(
     joints.flatMap((plan) => {
       if (plan.is === 'settled') return [plan.outcome];
-      return mustOutcomes(plan.joint, setting);
+      return [outcomeOf(plan.joint, setting)];
     }),
   );
 }
 
-function mustOutcomes(joint: Joint, setting: Setting): Outcome[] {
+/** All checks as one, since one alternative of a face must serve them all. */
+function outcomeOf(joint: Joint, setting: Setting): Outcome {
   const { checks, environment } = joint;
-  return checks.flatMap((check) => {
-    if (check.severity !== 'must') return [];
-    const applies = (own: Setting): Outcome => joint.applies(check.when, own);
-    const result = judgeCheck({ check, environment, applies }, setting);
-    return appliesResult(result) ? [result.outcome] : [];
-  });
+  const members = checks
+    .filter(({ severity }) => severity === 'must')
+    .map((check) => {
+      return { check, environment, applies: (own: Setting) => joint.applies(check, own) };
+    });
+  return judgeGroup(members, setting).outcome;
 }

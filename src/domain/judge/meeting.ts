@@ -30,10 +30,10 @@ export interface Joint {
   readonly kind: Kind;
   readonly ends: readonly [FaceOf, FaceOf];
   readonly environment: Environment;
-  /** The checks that apply; those whose optional values nobody recorded are in `silent`. */
+  /** The checks that may apply; those whose optional values nobody recorded are in `silent`. */
   readonly checks: readonly Check[];
-  /** Whether the check of a condition applies. */
-  readonly applies: (condition: Condition | null, setting: Setting) => Outcome;
+  /** Whether one of them applies: its condition, and what the picked alternatives record. */
+  readonly applies: (check: Check, setting: Setting) => Outcome;
   /** Names of the optional parameters that were not recorded. */
   readonly silent: readonly Text[];
 }
@@ -55,10 +55,18 @@ export function pairFaces(a: FaceOf, b: FaceOf): Joint | Misfit {
   const applies = conditionIn({ ends, environment });
   const applying = kind.checks
     .filter((check) => !isRuledOut(check, ends, applies))
-    .map((check) => ({ check, silent: silentOf(check, kind, environment) }));
+    .map((check) => ({ check, silent: silentOf(check, kind, environment, ALL_SILENT) }));
   const checks = applying.filter(({ silent }) => silent.length === 0).map(({ check }) => check);
-  const silent = [...new Set(applying.flatMap((item) => item.silent))];
-  return { kind, ends, environment, checks, applies, silent: silent.map((id) => nameOf(kind, id)) };
+  const silent = [...new Set(applying.flatMap((item) => item.silent))].map((id) =>
+    nameOf(kind, id),
+  );
+  const isFixed = ends.every(({ face }) => face.alternatives.length === 1);
+  const appliesTo = (check: Check, setting: Setting): Outcome => {
+    if (isFixed) return applies(check.when, setting);
+    const isSilentHere = silentOf(check, kind, environment, pickedSilent(setting)).length > 0;
+    return isSilentHere ? 'fails' : applies(check.when, setting);
+  };
+  return { kind, ends, environment, checks, applies: appliesTo, silent };
 }
 
 function nameOf(kind: Kind, parameter: string): Text {
@@ -125,6 +133,8 @@ export function faceReading(end: FaceOf, kind: Kind, parameter: string): Reading
   };
 }
 
+type Applies = (condition: Condition | null, setting: Setting) => Outcome;
+
 /** Conditions of a kind read recorded values, and nothing of the question. */
 const AS_RECORDED: Setting = {
   couplings: new Map(),
@@ -135,26 +145,57 @@ const AS_RECORDED: Setting = {
 };
 
 /** A condition that fails, whatever is picked: the check is none of this joint's. */
-function isRuledOut(check: Check, ends: Joint['ends'], applies: Joint['applies']): boolean {
+function isRuledOut(check: Check, ends: Joint['ends'], applies: Applies): boolean {
   if (check.when === null || ends.some(({ face }) => face.alternatives.length > 1)) return false;
   return applies(check.when, AS_RECORDED) === 'fails';
 }
 
+/** Of alternatives, which have to leave a value out for it to be silent. */
+interface Silence {
+  readonly isSilent: (reading: Reading) => boolean;
+}
+
+/** Whatever is picked: then a check is none of the joint's. */
+const ALL_SILENT: Silence = {
+  isSilent: (reading) =>
+    reading.form === 'choice' ? reading.options.every(isUnsaid) : isUnsaid(reading),
+};
+
+/** The picked one; where none is picked yet, any of them. */
+function pickedSilent({ picks }: Setting): Silence {
+  return {
+    isSilent: (reading) => {
+      if (reading.form !== 'choice') return isUnsaid(reading);
+      const pick = picks.get(reading.choice);
+      const picked = pick === undefined ? undefined : reading.options[pick];
+      return picked === undefined ? reading.options.some(isUnsaid) : isUnsaid(picked);
+    },
+  };
+}
+
 /** The parameters that a check names, that a face does not record and need not. */
-function silentOf(check: Check, kind: Kind, environment: Environment): string[] {
+function silentOf(check: Check, kind: Kind, environment: Environment, silence: Silence): string[] {
   return termsOf(check)
     .flatMap(leavesOf)
-    .filter(({ reference, shape }) => {
-      if (reference.of !== 'side') return false;
-      const parameter = kind.parameters.get(reference.parameter);
-      if (!isSilent(environment.lookup(reference, shape)) || parameter === undefined) return false;
-      return parameter.isOptional || isSaidOtherwise(parameter, kind, environment);
-    })
-    .map(({ reference }) => (reference.of === 'side' ? reference.parameter : ''));
+    .flatMap(({ reference, shape }) => {
+      if (reference.of !== 'side') return [];
+      const { parameter: id } = reference;
+      const parameter = kind.parameters.get(id);
+      if (parameter === undefined) return [];
+      if (!silence.isSilent(environment.lookup(reference, shape))) return [];
+      const isNotNeeded =
+        parameter.isOptional || isSaidOtherwise(parameter, kind, environment, silence);
+      return isNotNeeded ? [id] : [];
+    });
 }
 
 /** Whether both faces record what says the same in another way. */
-function isSaidOtherwise({ unless }: Parameter, kind: Kind, environment: Environment): boolean {
+function isSaidOtherwise(
+  { unless }: Parameter,
+  kind: Kind,
+  environment: Environment,
+  silence: Silence,
+): boolean {
   if (unless.length === 0) return false;
   return unless.every((id) => {
     const spec = kind.parameters.get(id);
@@ -162,13 +203,17 @@ function isSaidOtherwise({ unless }: Parameter, kind: Kind, environment: Environ
     const sides = spec.of === null ? (kind.sides ?? ENDS) : [spec.of];
     return sides.every((side) => {
       const reference = { of: 'side', side, parameter: id } as const;
-      return !isSilent(environment.lookup(reference, shapeOfSpec(spec)));
+      const reading = environment.lookup(reference, shapeOfSpec(spec));
+      // Before anything is picked, alternatives say it only if all of them do.
+      if (silence === ALL_SILENT && reading.form === 'choice') {
+        return !reading.options.some(isUnsaid);
+      }
+      return !silence.isSilent(reading);
     });
   });
 }
 
-function isSilent(reading: Reading): boolean {
-  if (reading.form === 'choice') return reading.options.some(isSilent);
+function isUnsaid(reading: Reading): boolean {
   if (reading.form === 'code') return reading.codes === null;
   if (reading.form === 'points') return reading.points === null;
   return reading.form === 'number' && !reading.recorded;

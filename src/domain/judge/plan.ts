@@ -95,7 +95,7 @@ function jointChecks(plan: MatingPlan): PlannedCheck[] {
     const { environment, checks, applies: appliesIn } = joint.joint;
     const { hand } = plan;
     return checks.map((check) => {
-      const applies = (setting: Setting): Outcome => appliesIn(check.when, setting);
+      const applies = (setting: Setting): Outcome => appliesIn(check, setting);
       return { check, environment, applies, hand, scope, joint: { plan, index } };
     });
   });

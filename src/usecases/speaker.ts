@@ -10,7 +10,7 @@ import { textIn } from '../domain/explain/language.js';
 import type { Named, NamedValue, Reason, ReasonData } from '../domain/explain/reason.js';
 import { say, spokenFor } from '../domain/explain/words.js';
 import type { End } from '../domain/judge/constraint.js';
-import type { Interval } from '../domain/quantity/interval.js';
+import { type Interval, point } from '../domain/quantity/interval.js';
 import { formatQuantity } from '../domain/quantity/quantity.js';
 import {
   absolute,
@@ -20,6 +20,7 @@ import {
   shortText,
 } from '../domain/quantity/rational.js';
 import type { FactView, SaidReason, ShownValue, SideView } from './answer.js';
+import { roundedOutwards } from './rounded.js';
 
 export interface SpeakerContext {
   readonly catalogue: Catalogue;
@@ -170,7 +171,9 @@ export class Speaker {
     }
     if (low === null) return undefined;
     if (margin.measure === 'ratio') return shortText(low, 2);
-    return formatQuantity({ low, high: low, lowOpen: false, highOpen: false }, margin.measure).text;
+    // In few digits, and never more than there is.
+    const known = roundedOutwards(point(low), margin.measure).low ?? low;
+    return formatQuantity(point(known), margin.measure).text;
   }
 }
 

@@ -2,6 +2,8 @@
  * The tables say what the document says: each question that a person asks in SQL is answered a
  * second time out of the JSON, with nothing of the program in between. Over two editions, so that
  * a query for one never sees the other.
+ *
+ * Length: one test for each question, over the same two editions.
  */
 
 import { describe, expect, test } from 'vitest';

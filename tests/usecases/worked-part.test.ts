@@ -1,5 +1,7 @@
 /**
  * Parts that are worked, wherever a question names a part: `part+work`, `part+first+second`.
+ *
+ * Length: one shop, in which each rule of works is asked on its own.
  */
 
 import { describe, expect, test } from 'vitest';

@@ -4,6 +4,7 @@
  */
 
 import type { Text } from '../src/domain/catalogue/document.js';
+import { textIn } from '../src/domain/explain/language.js';
 import type { BuiltInKind } from '../src/domain/kinds/kind.js';
 import { TOOLS } from '../src/domain/quantity/tool.js';
 
@@ -62,5 +63,5 @@ function rowOf(key: string, parameter: BuiltInKind['parameters'][string]): strin
 }
 
 function english(text: Text): string {
-  return typeof text === 'string' ? text : (text.en ?? Object.values(text)[0] ?? '');
+  return textIn(text, 'en', 'en').text;
 }

@@ -11,6 +11,7 @@ import type {
   Text,
   VehicleRecord,
 } from '../src/domain/catalogue/document.js';
+import { textIn } from '../src/domain/explain/language.js';
 
 /** Markdown, in English. */
 export function listingOf(document: CatalogueDocument): string {
@@ -114,5 +115,5 @@ function worksOf({ works = [], offers = [] }: CatalogueDocument): string[] {
 }
 
 function english(text: Text): string {
-  return typeof text === 'string' ? text : (text.en ?? Object.values(text)[0] ?? '');
+  return textIn(text, 'en', 'en').text;
 }

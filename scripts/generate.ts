@@ -9,7 +9,12 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { pino } from 'pino';
 import { catalogueSchema } from '../src/contract/catalogue-schema.js';
-import { EXAMPLE_REQUESTS, type Example, type ExampleRequest } from '../src/contract/examples.js';
+import {
+  addressOf,
+  EXAMPLE_REQUESTS,
+  type Example,
+  type ExampleRequest,
+} from '../src/contract/examples.js';
 import { readNdjson } from '../src/contract/ndjson-text.js';
 import { OPERATIONS } from '../src/contract/operations.js';
 import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
@@ -68,10 +73,10 @@ export function demoListing(): string {
 }
 
 async function answerOf(app: App, request: ExampleRequest): Promise<unknown> {
-  const { operationId, name, search, body } = request;
+  const { operationId, name, body } = request;
   const operation = OPERATIONS.find((one) => one.operationId === operationId);
   if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
-  const url = search === undefined ? operation.path : `${operation.path}?${search}`;
+  const url = addressOf(request, operation);
   const posted = {
     method: 'POST',
     headers: { 'content-type': 'application/json' },

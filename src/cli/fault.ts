@@ -67,6 +67,7 @@ const TITLES: Readonly<Record<string, string>> = {
   'unknown-part': 'There is no such part',
   'unknown-position': 'The vehicle has no such position',
   'unknown-interface': 'The part has no such face',
+  'unknown-layout': 'There is no such layout',
   'invalid-question': 'The question asks for something that cannot be',
   'changes-not-supported': 'Changes around the part are not looked for',
   'bad-usage': 'The command is not used as it is meant',

@@ -50,6 +50,7 @@ export const listEditionsOperation: Operation = {
   tag: 'editions',
   summary: 'Which editions are there?',
   description: 'All of them, the newest first. Any can be asked for ever, by its number.',
+  segment: null,
   query: NO_PARAMETERS,
   body: null,
   answer: { schema: editionsAnswerSchema, description: 'The list.' },

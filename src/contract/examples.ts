@@ -3,11 +3,15 @@
  * prints the contract asks the service.
  */
 
+import type { Operation } from './operation.js';
+
 export interface ExampleRequest {
   readonly operationId: string;
   /** Name of the example, kebab-case. */
   readonly name: string;
   readonly summary: string;
+  /** What the client fills in in the path, where something is. */
+  readonly segment?: string;
   /** Parameters as a URL has them, for a question in a URL. */
   readonly search?: string;
   readonly body?: Readonly<Record<string, unknown>>;
@@ -97,7 +101,28 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
       },
     },
   },
+  {
+    operationId: 'listLayouts',
+    name: 'first-page',
+    summary: 'The first two; `next` leads on',
+    search: 'limit=2',
+  },
+  {
+    operationId: 'readLayout',
+    name: 'transverse',
+    summary: 'Engine and gearbox across the vehicle',
+    segment: 'transverse',
+  },
   { operationId: 'listEditions', name: 'one', summary: 'A catalogue that was published once' },
   { operationId: 'isLive', name: 'live', summary: 'It lives' },
   { operationId: 'isReady', name: 'ready', summary: 'It can answer' },
 ];
+
+/** Path and query of an example request. */
+export function addressOf(
+  { segment, search }: ExampleRequest,
+  { path }: Pick<Operation, 'path'>,
+): string {
+  const filled = segment === undefined ? path : path.replace(/\{\w+\}/, segment);
+  return search === undefined ? filled : `${filled}?${search}`;
+}

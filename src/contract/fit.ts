@@ -135,6 +135,7 @@ export const checkFitOperation: Operation = {
     'The vehicle as it is, with the part put in its place: every face it meets, every length, ' +
     'ratio and load it takes part in, with both values and the reason. A pinned question ' +
     '(`edition=`) has a cacheable answer.',
+  segment: null,
   query: FIT_QUERY,
   body: null,
 };
@@ -147,6 +148,7 @@ export const askFitOperation: Operation = {
   description:
     'Takes the fields of the question as JSON, with more places than a URL has room for and with ' +
     'a part for each hand. It changes nothing and may be repeated.',
+  segment: null,
   query: NO_PARAMETERS,
   body: fitQuestionSchema,
 };

@@ -21,6 +21,7 @@ export type ReadyAnswer = z.infer<typeof readyAnswerSchema>;
 const SERVICE = {
   method: 'get',
   tag: 'service',
+  segment: null,
   query: NO_PARAMETERS,
   body: null,
 } as const satisfies Partial<Operation>;

@@ -51,6 +51,7 @@ export const inspectOperation: Operation = {
   description:
     'Judges the vehicle with what the question says is on it. It changes nothing and may be ' +
     'repeated.',
+  segment: null,
   query: NO_PARAMETERS,
   body: inspectQuestionSchema,
   answer: { schema: inspectAnswerSchema, description: 'Every constraint with its state.' },

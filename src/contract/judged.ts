@@ -22,7 +22,7 @@ const stateSchema = z.enum(['holds', 'open', 'fails', 'given']).openapi('State',
   description: 'Closed. `given`: as the works built it, and untouched by the change.',
 });
 
-const severitySchema = z.enum(['must', 'caution']);
+export const severitySchema = z.enum(['must', 'caution']);
 
 const basisSchema = z
   .enum(['built', 'measured', 'drawing', 'maker', 'inferred', 'reported'])

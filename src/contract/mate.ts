@@ -107,6 +107,7 @@ export const mateFacesOperation: Operation = {
   operationId: 'mateFaces',
   summary: 'Do these two faces meet?',
   description: 'Two recorded parts by their faces, directly or through adapters.',
+  segment: null,
   query: MATE_QUERY,
   body: null,
 };
@@ -119,6 +120,7 @@ export const askMateOperation: Operation = {
   description:
     'Either end may be a face of a recorded part, or one that the question writes out. It ' +
     'changes nothing and may be repeated.',
+  segment: null,
   query: NO_PARAMETERS,
   body: mateQuestionSchema,
 };

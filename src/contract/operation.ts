@@ -13,7 +13,13 @@ export interface Operation {
   readonly tag: Tag;
   readonly summary: string;
   readonly description: string;
-  /** What may stand in the URL. */
+  /** The one name in the path that the client fills in, such as `{id}`; null where none is. */
+  readonly segment: {
+    readonly name: string;
+    readonly description: string;
+    readonly example: string;
+  } | null;
+  /** What may stand in the URL behind the question mark. */
   readonly query: QueryGrammar;
   /** What stands in the body; null where there is none. */
   readonly body: z.ZodType | null;
@@ -26,6 +32,7 @@ export const TAGS = {
   fit: 'Does this part fit this vehicle?',
   inspect: 'Is this vehicle right as it stands?',
   mate: 'Do these two faces meet?',
+  catalogue: 'What is in the catalogue?',
   editions: 'The numbered, immutable states of the catalogue.',
   service: 'The service itself.',
 } as const;

@@ -6,6 +6,7 @@ import { listEditionsOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
 import { liveOperation, readyOperation } from './health.js';
 import { inspectOperation } from './inspect.js';
+import { listLayoutsOperation, readLayoutOperation } from './layouts.js';
 import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
 
@@ -15,6 +16,8 @@ export const OPERATIONS: readonly Operation[] = [
   inspectOperation,
   mateFacesOperation,
   askMateOperation,
+  listLayoutsOperation,
+  readLayoutOperation,
   listEditionsOperation,
   liveOperation,
   readyOperation,

@@ -26,7 +26,7 @@ const LONGEST_TAG = 35;
 
 const LANGUAGE_TAG = /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/;
 
-function name(longest: number) {
+export function nameOf(longest: number) {
   return z
     .string()
     .min(1)
@@ -58,20 +58,20 @@ function byPlace<Value extends z.ZodType>(value: Value) {
     .openapi(PLACES);
 }
 
-const eachHand = z.strictObject({ left: name(LONGEST_NAME), right: name(LONGEST_NAME) });
+const eachHand = z.strictObject({ left: nameOf(LONGEST_NAME), right: nameOf(LONGEST_NAME) });
 
 const companionSchema = z
-  .union([name(LONGEST_NAME), eachHand])
+  .union([nameOf(LONGEST_NAME), eachHand])
   .openapi('Companion', { description: 'A part by id, or one for each hand.' });
 
-const fittedSchema = z.union([name(LONGEST_NAME), eachHand]).openapi('Fitted', {
+const fittedSchema = z.union([nameOf(LONGEST_NAME), eachHand]).openapi('Fitted', {
   description:
     'A part by id, `none` for an empty place, `unknown` where nobody knows. One word stands ' +
     'for both hands; `left` and `right` tell them apart.',
 });
 
 export const adaptersSchema = z
-  .array(name(LONGEST_NAME))
+  .array(nameOf(LONGEST_NAME))
   .min(1)
   .max(MOST_ADAPTERS)
   .openapi({ description: 'Adapters in a row.' });
@@ -94,12 +94,12 @@ export const COMMON_FIELDS = {
     }),
 };
 
-export const vehicleField = name(LONGEST_NAME).openapi({
+export const vehicleField = nameOf(LONGEST_NAME).openapi({
   description: 'Id of the vehicle.',
   example: 'lirren-1',
 });
 
-export const partField = name(LONGEST_NAME).openapi({
+export const partField = nameOf(LONGEST_NAME).openapi({
   description:
     'Id of the part. One that is worked is `part+work`, in order of the works; in a URL, a plus ' +
     'sign is written `%2B`.',
@@ -122,7 +122,7 @@ export const withField = byPlace(companionSchema).optional().openapi({
 /** What is known of the one vehicle that is asked about. */
 export const VEHICLE_FIELDS = {
   vehicle: vehicleField,
-  facts: byPlace(name(LONGEST_NAME))
+  facts: byPlace(nameOf(LONGEST_NAME))
     .optional()
     .openapi({
       description:
@@ -136,7 +136,7 @@ export const VEHICLE_FIELDS = {
   adapters: byPlace(adaptersSchema).optional().openapi({
     description: "Adapters that are in this customer's vehicle, by mating.",
   }),
-  torque: name(LONGEST_SCALAR).optional().openapi({
+  torque: nameOf(LONGEST_SCALAR).optional().openapi({
     description: 'Engine torque to judge loads by, with its unit.',
     example: '400 N.m',
   }),

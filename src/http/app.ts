@@ -9,6 +9,7 @@ import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
 import { mountHealth } from './routes/health.js';
 import { mountInspect } from './routes/inspect.js';
+import { mountLayouts } from './routes/layouts.js';
 import { mountMate } from './routes/mate.js';
 import { mountProblems } from './routes/problems.js';
 import { type ServiceDeps, type ServiceEnv, serviceOf } from './service.js';
@@ -20,6 +21,7 @@ export function createApp(deps: ServiceDeps): App {
     mountFit,
     mountInspect,
     mountMate,
+    mountLayouts,
     mountEditions,
     mountHealth,
     mountDocument,

@@ -16,10 +16,23 @@ import { canonicalSearch, type Pair } from './query.js';
 import { keyOf, ordered } from './question-key.js';
 import type { Service } from './service.js';
 
-/** A pinned answer changes only with the program, so a day. */
-const PINNED = 'public, max-age=86400';
+/** For how long caches may keep answers: `Cache-Control` of a pinned edition, and of the newest. */
+export interface Lifetimes {
+  readonly pinned: string;
+  readonly floating: string;
+}
+
 /** The newest edition may be another one in half a minute. */
 export const FLOATING = 'public, max-age=30, stale-while-revalidate=300, stale-if-error=86400';
+
+/** What the program makes of the records: a pinned answer changes with the program, so a day. */
+export const JUDGED: Lifetimes = { pinned: 'public, max-age=86400', floating: FLOATING };
+
+/** What an edition records is the same for ever. */
+export const RECORDED: Lifetimes = {
+  pinned: 'public, max-age=31536000, immutable',
+  floating: FLOATING,
+};
 
 export interface Asked {
   readonly edition?: number | undefined;
@@ -53,14 +66,15 @@ export function answerAt<Input extends object>(
   service: Service,
   exchange: Exchange,
   { head, lang }: Settled,
-  asked: Asked & { readonly pairs: readonly Pair[] },
+  asked: Asked & { readonly pairs: readonly Pair[]; readonly lifetimes: Lifetimes },
   question: Question<Input>,
 ): Response {
   const { key, text } = answerTo(service, head, question);
   const search = canonicalSearch(asked.pairs, { edition: head.number, lang });
+  const { pinned, floating } = asked.lifetimes;
   const headers = {
     ...editionHeaders(head, lang),
-    'cache-control': asked.edition === undefined ? FLOATING : PINNED,
+    'cache-control': asked.edition === undefined ? floating : pinned,
     'content-location': `${question.path}?${search}`,
     etag: etagOf(key),
     ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),

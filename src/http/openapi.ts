@@ -17,6 +17,7 @@ import { OPERATIONS } from '../contract/operations.js';
 import type { Parameter, ParameterGroup } from '../contract/parameters.js';
 import { problemSchema } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
+import { LONGEST_SEGMENT } from '../contract/read.js';
 import { PROBLEMS, type ProblemCode } from './problem.js';
 
 type Route = Parameters<OpenAPIHono['openAPIRegistry']['registerPath']>[0];
@@ -127,6 +128,7 @@ function routeOf(operation: Operation, examples: readonly Example[]): Route {
     summary,
     description,
     parameters: [
+      ...segmentParameter(operation),
       ...query.groups.map(groupParameter),
       ...(isQuestion(operation) ? [refTo('parameters', 'AcceptLanguage')] : []),
       ...(isCached(operation) ? [refTo('parameters', 'IfNoneMatch')] : []),
@@ -137,6 +139,12 @@ function routeOf(operation: Operation, examples: readonly Example[]): Route {
     },
     responses: responsesOf(operation, own),
   };
+}
+
+function segmentParameter({ segment }: Operation) {
+  if (segment === null) return [];
+  const schema = { type: 'string', minLength: 1, maxLength: LONGEST_SEGMENT } as const;
+  return [{ ...segment, in: 'path' as const, required: true, schema }];
 }
 
 function plainParameter({ name, schema, reading }: Parameter): [string, z.ZodType] {
@@ -210,6 +218,7 @@ export function problemsOf(operation: Operation): readonly ProblemCode[] {
   ];
   return [
     ...(isAsked ? (['invalid-request'] as const) : []),
+    ...(isList(operation) ? (['invalid-cursor'] as const) : []),
     ...(operation.body === null ? [] : body),
     'not-acceptable',
     'url-too-long',
@@ -249,9 +258,13 @@ function refTo(kind: string, name: string): { $ref: string } {
 
 /** Questions have their answers in a language, and of an edition. */
 function isQuestion({ tag }: Operation): boolean {
-  return tag === 'fit' || tag === 'inspect' || tag === 'mate';
+  return tag !== 'editions' && tag !== 'service';
 }
 
 function isCached({ method, tag }: Operation): boolean {
   return method === 'get' && tag !== 'service';
+}
+
+function isList({ query }: Operation): boolean {
+  return query.parameters.some(({ name }) => name === 'cursor');
 }

@@ -20,6 +20,7 @@ export interface ProblemType {
 /** Problems that only this door knows; the others are the errors of the use-cases. */
 export type DoorProblemCode =
   | 'invalid-request'
+  | 'invalid-cursor'
   | 'malformed-json'
   | 'malformed-request'
   | 'unknown-path'
@@ -55,6 +56,14 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
     about:
       'A parameter or field is missing, unknown, named twice, or not of the type that it should ' +
       'have. "errors" names every one, by parameter of the URL or by JSON pointer into the body.',
+  },
+  'invalid-cursor': {
+    status: 400,
+    title: 'The list cannot go on from here',
+    retry: 'with-change',
+    about:
+      'A cursor is `next` of an answer, asked with the same filters, of an edition that is still ' +
+      'there. Begin with the first page: ask without `cursor`.',
   },
   'malformed-json': {
     status: 400,
@@ -98,6 +107,12 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
     retry: 'with-change',
     about:
       'This edition has no part of this id. A part that nobody recorded is unknown, not unfit.',
+  },
+  'unknown-layout': {
+    status: 404,
+    title: 'There is no such layout',
+    retry: 'with-change',
+    about: 'This edition has no layout of this id; GET /v1/layouts lists them.',
   },
   'method-not-allowed': {
     status: 405,

@@ -76,10 +76,14 @@ function pairsOf(search: string, faults: FaultWire[]): Pair[] {
 }
 
 function decode(text: string): string | null {
-  const spaced = text.replaceAll('+', ' ');
-  if (!spaced.includes('%')) return spaced;
+  return decodeText(text.replaceAll('+', ' '));
+}
+
+/** Percent-encoding undone; null where what comes out is no text in UTF-8. */
+export function decodeText(text: string): string | null {
+  if (!text.includes('%')) return text;
   try {
-    return decodeURIComponent(spaced);
+    return decodeURIComponent(text);
   } catch (error) {
     if (error instanceof URIError) return null;
     throw error;

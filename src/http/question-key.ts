@@ -40,7 +40,7 @@ function orderedValue(value: unknown): unknown {
 }
 
 /** JSON, but for the numbers that JSON has no signs for: those are no `null`. */
-function canonicalText(value: unknown): string {
+export function canonicalText(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonicalText).join(',')}]`;
   if (typeof value === 'number') return Object.is(value, -0) ? '-0' : String(value);
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);

@@ -6,11 +6,18 @@ import type { Logger } from 'pino';
 import { checkFit } from '../usecases/check-fit.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
+import { listLayouts, readLayout } from '../usecases/list-layouts.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { AnswerCache } from './answer-cache.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
-export const USE_CASES = { checkFit, inspectVehicle, mateFaces } as const;
+export const USE_CASES = {
+  checkFit,
+  inspectVehicle,
+  mateFaces,
+  listLayouts,
+  readLayout,
+} as const;
 export type UseCases = typeof USE_CASES;
 
 export interface ServiceConfig {

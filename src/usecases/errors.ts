@@ -12,6 +12,7 @@ export type QuestionErrorCode =
   | 'unknown-part'
   | 'unknown-position'
   | 'unknown-interface'
+  | 'unknown-layout'
   | 'invalid-question'
   | 'changes-not-supported';
 

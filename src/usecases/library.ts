@@ -47,6 +47,11 @@ export class Library {
     return head;
   }
 
+  /** The head of an edition; null where there is none of this number. */
+  find(number: number): EditionHead | null {
+    return this.#store.edition(number);
+  }
+
   editions(): readonly EditionHead[] {
     return this.#store.editions();
   }

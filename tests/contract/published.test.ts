@@ -7,7 +7,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { EXAMPLE_REQUESTS, type ExampleRequest } from '../../src/contract/examples.js';
+import { addressOf, EXAMPLE_REQUESTS, type ExampleRequest } from '../../src/contract/examples.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
 import { fits, inspections, matings } from '../demo/questions.js';
 import { rigOf } from '../http/fixture.js';
@@ -104,9 +104,10 @@ function objectsIn(value: unknown): object[] {
 describe('over HTTP', () => {
   const demo = rigOf({ documents: [demoDocument()] });
 
-  function ask({ operationId, search, body }: ExampleRequest): Promise<Response> {
+  function ask(request: ExampleRequest): Promise<Response> {
+    const { operationId, body } = request;
     const { path, method } = describedOf(operationId);
-    const url = search === undefined ? path : `${path}?${search}`;
+    const url = addressOf(request, { path });
     const headers = { 'content-type': 'application/json' };
     const posted = { method: 'POST', headers, body: JSON.stringify(body) };
     return Promise.resolve(demo.app.request(url, method === 'post' ? posted : {}));

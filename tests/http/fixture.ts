@@ -47,27 +47,28 @@ export function rigOf(options: RigOptions = {}): Rig {
     { level: 'info' },
     { write: (line: string) => lines.push(JSON.parse(line)) },
   );
-  const judged = { checkFit: 0, inspectVehicle: 0, mateFaces: 0 };
+  const judged = zeros();
   const asked: UseCases = { ...USE_CASES, ...useCases };
-  const counted: UseCases = {
-    checkFit: (library, input) => {
-      judged.checkFit += 1;
-      return asked.checkFit(library, input);
-    },
-    inspectVehicle: (library, input) => {
-      judged.inspectVehicle += 1;
-      return asked.inspectVehicle(library, input);
-    },
-    mateFaces: (library, input) => {
-      judged.mateFaces += 1;
-      return asked.mateFaces(library, input);
-    },
-  };
+  const counted = Object.fromEntries(
+    NAMES.map((name) => [
+      name,
+      (...both: Parameters<UseCases[typeof name]>) => {
+        judged[name] += 1;
+        return Reflect.apply(asked[name], null, both);
+      },
+    ]),
+  ) as unknown as UseCases;
   const library = new Library(store);
   const config = { corsOrigins, answerCacheBytes };
   const app = createApp({ library, log, config, useCases: counted });
   const client = supertest(createAdaptorServer({ fetch: app.fetch }));
   return { app, client, store, judged, lines, log };
+}
+
+const NAMES = Object.keys(USE_CASES) as readonly (keyof UseCases)[];
+
+function zeros(): Record<keyof UseCases, number> {
+  return Object.fromEntries(NAMES.map((name) => [name, 0])) as Record<keyof UseCases, number>;
 }
 
 export function publish(store: EditionStore, raw: unknown): void {

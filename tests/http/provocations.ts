@@ -5,7 +5,7 @@
 import { expect } from 'vitest';
 import type { ProblemWire } from '../../src/contract/problem.js';
 import { BODY_LIMIT, type ProblemCode } from '../../src/http/problem.js';
-import type { UseCases } from '../../src/http/service.js';
+import { USE_CASES } from '../../src/http/service.js';
 import { StoreFault } from '../../src/usecases/errors.js';
 import { MemoryStore } from '../memory-store.js';
 import { type Rig, type RigOptions, rigOf } from './fixture.js';
@@ -47,7 +47,7 @@ const broken = (): never => {
   throw new TypeError(SECRET);
 };
 const buggy: RigOptions = {
-  useCases: { checkFit: broken, inspectVehicle: broken, mateFaces: broken } satisfies UseCases,
+  useCases: Object.fromEntries(Object.keys(USE_CASES).map((name) => [name, broken])),
 };
 
 const pointing = (pointer: string): Partial<ProblemWire> => ({
@@ -64,6 +64,26 @@ function gets(url: string): Provocation[] {
     { code: 'not-acceptable', url, headers: { accept: 'text/html' } },
     { code: 'url-too-long', url: `${url}&torque=${LONG}`, says: { limit: 8192 } },
     { code: 'store-fault', url, rig: damaged },
+  ];
+}
+
+/** What every list and every read of one thing refuses. */
+function reads(url: string): Provocation[] {
+  return [
+    ...gets(`${url}?`).map((one) => ({ ...one, url: one.url.replace('?&', '?') })),
+    { code: 'internal-error', url, rig: buggy },
+    { code: 'no-edition', url, rig: empty },
+    { code: 'unknown-edition', url: `${url}?edition=9`, says: naming('edition') },
+    { code: 'invalid-request', url: `${url}?edition=0`, says: naming('edition') },
+  ];
+}
+
+function lists(url: string): Provocation[] {
+  return [
+    ...reads(url),
+    { code: 'invalid-request', url: `${url}?limit=0`, says: naming('limit') },
+    { code: 'invalid-request', url: `${url}?limit=201`, says: naming('limit') },
+    { code: 'invalid-cursor', url: `${url}?cursor=x`, says: naming('cursor') },
   ];
 }
 
@@ -191,6 +211,13 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       body: { ...MATE, adapters: ['plate-ab', 'box-a'] },
       says: pointing('/adapters/1'),
     },
+  ],
+  listLayouts: lists('/v1/layouts'),
+  readLayout: [
+    ...reads('/v1/layouts/cart'),
+    { code: 'unknown-layout', url: '/v1/layouts/x' },
+    { code: 'invalid-request', url: '/v1/layouts/%ff' },
+    { code: 'invalid-request', url: '/v1/layouts/%00' },
   ],
   listEditions: [
     ...gets('/v1/editions?').map((one) => ({ ...one, url: one.url.replace('?&', '?') })),

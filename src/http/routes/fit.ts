@@ -4,7 +4,7 @@
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
 import type { FitInput } from '../../usecases/check-fit.js';
-import { answerAt, answerIn, type Question, type Settled, settle } from '../asked.js';
+import { answerAt, answerIn, JUDGED, type Question, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
@@ -30,7 +30,7 @@ function checkFit(exchange: Exchange, service: Service): Response {
   const read = readQuery(exchange.search, query);
   const question = checkForm(fitQuestionSchema, read, (at) => parameterAt(at, query));
   const settled = settle(service, exchange, question);
-  const asked = { ...question, pairs: read.pairs };
+  const asked = { ...question, pairs: read.pairs, lifetimes: JUDGED };
   return answerAt(service, exchange, settled, asked, questionOf(question, settled, service));
 }
 

@@ -10,7 +10,7 @@ import {
   mateUrlQuestionSchema,
 } from '../../contract/mate.js';
 import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
-import { answerAt, answerIn, type Question, type Settled, settle } from '../asked.js';
+import { answerAt, answerIn, JUDGED, type Question, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm, type Place } from '../form.js';
@@ -35,7 +35,7 @@ function mateFaces(exchange: Exchange, service: Service): Response {
   const read = readQuery(exchange.search, query);
   const question = checkForm(mateUrlQuestionSchema, read, (at) => parameterAt(at, query));
   const settled = settle(service, exchange, question);
-  const asked = { ...question, pairs: read.pairs };
+  const asked = { ...question, pairs: read.pairs, lifetimes: JUDGED };
   return answerAt(service, exchange, settled, asked, questionOf(question, settled, service));
 }
 

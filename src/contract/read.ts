@@ -1,0 +1,22 @@
+/**
+ * What all reads of one thing of the catalogue have in common: its id in the path.
+ */
+
+import type { z } from './openapi-zod.js';
+import { parameter, type QueryGrammar } from './parameters.js';
+import { COMMON_FIELDS, nameOf } from './question.js';
+
+/** Characters of an id in a path; ids are shorter, and what is longer is no id. */
+export const LONGEST_SEGMENT = 200;
+
+export const READ_FIELDS = { id: nameOf(LONGEST_SEGMENT), ...COMMON_FIELDS };
+
+export const READ_QUERY: QueryGrammar = {
+  parameters: [
+    parameter('edition', READ_FIELDS.edition, 'number'),
+    parameter('lang', READ_FIELDS.lang),
+  ],
+  groups: [],
+};
+
+export type ReadQuestion = z.infer<z.ZodObject<typeof READ_FIELDS>>;

@@ -1,0 +1,156 @@
+/**
+ * Answers lists and reads of the catalogue: what every one of them does alike.
+ */
+
+import { type Cursor, cursorText, isOf, readCursor } from '../contract/cursor.js';
+import { USUAL_ENTRIES } from '../contract/list.js';
+import type { z } from '../contract/openapi-zod.js';
+import type { Operation } from '../contract/operation.js';
+import type { Library } from '../usecases/library.js';
+import type { ListInput } from '../usecases/listing.js';
+import type { CommonInput } from '../usecases/question.js';
+import { type Asked, answerAt, type Lifetimes, type Settled, settle } from './asked.js';
+import type { Exchange } from './exchange.js';
+import { checkForm, formRefusal } from './form.js';
+import { type App, mount } from './mount.js';
+import { Refusal } from './problem.js';
+import { decodeText, parameterAt, parameterCalled, readQuery } from './query.js';
+import { canonicalText, ordered } from './question-key.js';
+import type { Service } from './service.js';
+
+interface ListQuestion extends Asked {
+  readonly limit?: number | undefined;
+  readonly cursor?: string | undefined;
+}
+
+export interface ListRoute<Question extends ListQuestion, Input extends ListInput> {
+  readonly operation: Operation;
+  readonly schema: z.ZodType<Question>;
+  /** The filters of the question, as the use-case takes them. */
+  readonly filters: (question: Question) => Omit<Input, keyof ListInput>;
+  readonly list: (library: Library, input: Input) => { readonly next: readonly string[] | null };
+  readonly lifetimes: Lifetimes;
+}
+
+export function mountList<Question extends ListQuestion, Input extends ListInput>(
+  app: App,
+  service: Service,
+  route: ListRoute<Question, Input>,
+): void {
+  const { operation } = route;
+  mount(app, service, operation.path, {
+    mediaType: 'application/json',
+    get: {
+      placeOf: (at) => parameterCalled(at, operation.query),
+      answer: (exchange) => answerList(exchange, service, route),
+    },
+  });
+}
+
+function answerList<Question extends ListQuestion, Input extends ListInput>(
+  exchange: Exchange,
+  service: Service,
+  { operation, schema, filters: filtersOf, list, lifetimes }: ListRoute<Question, Input>,
+): Response {
+  const { path, query } = operation;
+  const read = readQuery(exchange.search, query);
+  const question = checkForm(schema, read, (at) => parameterAt(at, query));
+  const filters = filtersOf(question);
+  const name = `${path}?${canonicalText(ordered(filters))}`;
+  const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);
+  const { head, lang } = settledBy(cursor, question, service, exchange);
+  const common: ListInput = {
+    edition: head.number,
+    lang,
+    limit: question.limit ?? USUAL_ENTRIES,
+    after: cursor?.after ?? null,
+  };
+  // The two halves of the input: what all lists take, and what this one takes beside it.
+  const input = { ...filters, ...common } as Input;
+  const judge = (library: Library, asked: Input): object => {
+    const answer = list(library, asked);
+    const { next: after } = answer;
+    const at = { edition: head.number, hash: head.hash, list: name };
+    return { ...answer, next: after === null ? null : cursorText({ ...at, after }) };
+  };
+  const edition = cursor?.edition ?? question.edition;
+  const asked = { edition, lang: question.lang, pairs: read.pairs, lifetimes };
+  return answerAt(service, exchange, { head, lang }, asked, { path, input, judge });
+}
+
+function cursorOf(text: string, list: string): Cursor {
+  const cursor = readCursor(text);
+  if (cursor?.list === list) return cursor;
+  const said = cursor === null ? 'It is none that was given out.' : 'It is of another list.';
+  throw cursorRefusal(said);
+}
+
+/** The edition of the cursor; the question may name it too, but no other. */
+function settledBy(
+  cursor: Cursor | null,
+  asked: Asked,
+  service: Service,
+  exchange: Exchange,
+): Settled {
+  if (cursor === null) return settle(service, exchange, asked);
+  const { edition } = asked;
+  const head = service.library.find(cursor.edition);
+  if (head === null || !isOf(cursor, head.hash) || (edition ?? head.number) !== head.number) {
+    throw cursorRefusal('It is of another edition.');
+  }
+  return settle(service, exchange, { ...asked, edition: head.number });
+}
+
+function cursorRefusal(said: string): Refusal {
+  const text = `${said} Begin with the first page.`;
+  return new Refusal('invalid-cursor', text, {
+    faults: [{ parameter: 'cursor', code: 'invalid-cursor', text }],
+  });
+}
+
+interface ReadInput extends CommonInput {
+  readonly id: string;
+}
+
+export interface ReadRoute {
+  readonly operation: Operation;
+  readonly schema: z.ZodType<Asked & { readonly id: string }>;
+  readonly read: (library: Library, input: ReadInput) => object;
+  readonly lifetimes: Lifetimes;
+}
+
+export function mountRead(app: App, service: Service, route: ReadRoute): void {
+  const { operation } = route;
+  mount(app, service, operation.path.replace(/\{(\w+)\}/, ':$1'), {
+    mediaType: 'application/json',
+    get: {
+      placeOf: (at) => parameterCalled(at, operation.query),
+      answer: (exchange) => answerRead(exchange, service, route),
+    },
+  });
+}
+
+function answerRead(
+  exchange: Exchange,
+  service: Service,
+  { operation, schema, read: use, lifetimes }: ReadRoute,
+): Response {
+  const { query } = operation;
+  const read = readQuery(exchange.search, query);
+  const id = segmentOf(exchange.path);
+  const value = { ...(read.value as object), id };
+  const question = checkForm(schema, { ...read, value }, (at) => parameterAt(at, query));
+  const { head, lang } = settle(service, exchange, question);
+  const path = operation.path.replace(/\{\w+\}/, encodeURIComponent(id));
+  const input = { edition: head.number, lang, id };
+  const asked = { ...question, pairs: read.pairs, lifetimes };
+  return answerAt(service, exchange, { head, lang }, asked, { path, input, judge: use });
+}
+
+/** The last segment of a path, decoded. A plus sign stands for itself there. */
+function segmentOf(path: string): string {
+  const text = decodeText(path.slice(path.lastIndexOf('/') + 1));
+  if (text !== null) return text;
+  const said = 'Its percent-encoding is no text in UTF-8.';
+  throw formRefusal([{ parameter: 'id', code: 'malformed', text: said }]);
+}

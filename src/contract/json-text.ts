@@ -6,6 +6,7 @@
 
 import { MOST_LISTED } from '../domain/catalogue/faults.js';
 import { echo, pointerTo } from './json-pointer.js';
+import { LIMITS } from './limits.js';
 
 export interface JsonFault {
   /** RFC 6901 pointer. */
@@ -31,8 +32,8 @@ export type ReadJson =
     }
   | { readonly isJson: false; readonly stop: JsonStop };
 
-/** Deeper than any question or document is; a text that goes on inside is read, and faulted. */
-const DEEPEST = 32;
+/** A text that goes on deeper inside is read, and faulted. */
+const DEEPEST = LIMITS.bodyLevels.value;
 
 /** More than `mostValues` values, those in lists and objects too, are a fault of the whole. */
 export function readJson(text: string, mostValues = Number.POSITIVE_INFINITY): ReadJson {

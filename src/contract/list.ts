@@ -3,6 +3,7 @@
  */
 
 import { ANSWER_HEAD } from './answer-head.js';
+import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
 import { parameter } from './parameters.js';
 import { COMMON_FIELDS } from './question.js';
@@ -10,16 +11,11 @@ import { COMMON_FIELDS } from './question.js';
 /** Entries of one answer where the question does not say how many. */
 export const USUAL_ENTRIES = 50;
 
-export const MOST_ENTRIES = 200;
-
-/** Characters of a cursor: a cursor repeats the filters, which a URL holds. */
-const LONGEST_CURSOR = 4096;
-
 export const LIST_FIELDS = {
   limit: z
     .int()
     .min(1)
-    .max(MOST_ENTRIES)
+    .max(LIMITS.listEntries.value)
     .optional()
     .openapi({
       description: `Most entries of the answer; ${USUAL_ENTRIES} where it is left out.`,
@@ -28,7 +24,7 @@ export const LIST_FIELDS = {
   cursor: z
     .string()
     .min(1)
-    .max(LONGEST_CURSOR)
+    .max(LIMITS.cursorCharacters.value)
     .optional()
     .openapi({
       description:

@@ -4,6 +4,7 @@
  * many places.
  */
 
+import { LIMITS } from './limits.js';
 import type { z } from './openapi-zod.js';
 
 /** How the text of a parameter becomes a value; what is no such text is left to the schema. */
@@ -36,16 +37,23 @@ export interface QueryGrammar {
   readonly groups: readonly ParameterGroup[];
 }
 
+const MOST = LIMITS.placesInUrl.value;
+
+function few(what: string): string {
+  return `${what} At most ${MOST}; POST takes more.`;
+}
+
 /** The groups of all questions about a vehicle. */
 export const FITTED_GROUP: ParameterGroup = {
   prefix: 'fitted',
   place: 'position',
   field: 'fitted',
   reading: 'text',
-  most: 8,
-  description:
+  most: MOST,
+  description: few(
     "`fitted.<position>`: what is on this customer's vehicle instead of what the works fitted: " +
-    'the id of a part, `none` or `unknown`; one value for both hands. At most 8; POST takes more.',
+      'the id of a part, `none` or `unknown`; one value for both hands.',
+  ),
   example: { 'fitted.clutch': 'unknown' },
 };
 
@@ -54,10 +62,8 @@ export const FACT_GROUP: ParameterGroup = {
   place: 'fact',
   field: 'facts',
   reading: 'text',
-  most: 8,
-  description:
-    '`fact.<fact>`: what is known of this vehicle, such as which option it has. At most 8; POST ' +
-    'takes more.',
+  most: MOST,
+  description: few('`fact.<fact>`: what is known of this vehicle, such as which option it has.'),
   example: { 'fact.subframe-ears': 'low' },
 };
 
@@ -66,10 +72,11 @@ export const ADAPTER_GROUP: ParameterGroup = {
   place: 'mating',
   field: 'adapters',
   reading: 'list',
-  most: 8,
-  description:
+  most: MOST,
+  description: few(
     "`adapter.<mating>`: adapters that are in this customer's vehicle, in a row, with commas " +
-    'between them. At most 8; POST takes more.',
+      'between them.',
+  ),
   example: { 'adapter.gearbox-prop': 'adapter-70-65' },
 };
 
@@ -78,8 +85,8 @@ export const WITH_GROUP: ParameterGroup = {
   place: 'position',
   field: 'with',
   reading: 'text',
-  most: 8,
-  description: '`with.<position>`: a part that is fitted beside it. At most 8; POST takes more.',
+  most: MOST,
+  description: few('`with.<position>`: a part that is fitted beside it.'),
   example: { 'with.centre-control': 'control-centre' },
 };
 

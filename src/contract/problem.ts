@@ -36,7 +36,13 @@ export const problemSchema = z
     }),
     instance: z.string().openapi({ description: 'The request: the value of `X-Request-Id`.' }),
     errors: z.array(faultSchema).openapi({ description: 'Every fault that was found.' }),
-    limit: z.int().optional().openapi({ description: 'The limit in bytes that was passed.' }),
+    limit: z
+      .strictObject({
+        name: z.string().openapi({ description: 'Its name. Open.', example: 'bodyBytes' }),
+        value: z.int().openapi({ description: 'The most that is taken.', example: 1_000_000 }),
+      })
+      .optional()
+      .openapi({ description: 'The limit that was passed.' }),
     code: z.string().openapi({ description: 'The last segment of `type`. Open.' }),
   })
   .openapi('Problem', { description: 'RFC 9457 problem details.' });

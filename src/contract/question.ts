@@ -4,25 +4,12 @@
  * for the use-case to say.
  */
 
-import {
-  CONTROL_PATTERN,
-  ID_PATTERN,
-  LONGEST_SCALAR,
-  SURROGATE_PATTERN,
-} from '../domain/catalogue/grammar.js';
+import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalogue/grammar.js';
+import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
 
-/** Longest name of a vehicle or part, in UTF-16 units: ids are shorter, numbers may come. */
-const LONGEST_NAME = 200;
-
-/** Most places that one question names; no layout has as many. */
-const MOST_PLACES = 64;
-
-/** Most adapters in a row: more than any mating takes. */
-const MOST_ADAPTERS = 8;
-
-/** Longest language tag; RFC 5646 section 4.4.1 asks for at least 35. */
-const LONGEST_TAG = 35;
+const LONGEST_NAME = LIMITS.nameCharacters.value;
+const MOST_PLACES = LIMITS.placesInBody.value;
 
 const LANGUAGE_TAG = /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/;
 
@@ -40,7 +27,9 @@ export function nameOf(longest: number) {
 export const PLACE_PATTERN = ID_PATTERN;
 
 const placeId = z.string().regex(PLACE_PATTERN, {
-  error: 'Positions and matings have small letters, digits and hyphens, at most 64.',
+  error:
+    'Positions and matings have small letters, digits and hyphens, at most ' +
+    `${LIMITS.placeCharacters.value}.`,
 });
 
 /** `propertyNames` is of OpenAPI 3.1; the types of the generator are of 3.0. */
@@ -73,7 +62,7 @@ const fittedSchema = z.union([nameOf(LONGEST_NAME), eachHand]).openapi('Fitted',
 export const adaptersSchema = z
   .array(nameOf(LONGEST_NAME))
   .min(1)
-  .max(MOST_ADAPTERS)
+  .max(LIMITS.adaptersInRow.value)
   .openapi({ description: 'Adapters in a row.' });
 
 export const COMMON_FIELDS = {
@@ -83,7 +72,7 @@ export const COMMON_FIELDS = {
   }),
   lang: z
     .string()
-    .max(LONGEST_TAG)
+    .max(LIMITS.languageTagCharacters.value)
     .regex(LANGUAGE_TAG, { error: 'It is no language tag such as en or de-AT.' })
     .optional()
     .openapi({
@@ -136,7 +125,7 @@ export const VEHICLE_FIELDS = {
   adapters: byPlace(adaptersSchema).optional().openapi({
     description: "Adapters that are in this customer's vehicle, by mating.",
   }),
-  torque: nameOf(LONGEST_SCALAR).optional().openapi({
+  torque: nameOf(LIMITS.valueCharacters.value).optional().openapi({
     description: 'Engine torque to judge loads by, with its unit.',
     example: '400 N.m',
   }),

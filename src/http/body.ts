@@ -4,18 +4,18 @@
 
 import { pointerTo } from '../contract/json-pointer.js';
 import { readJson } from '../contract/json-text.js';
+import { LIMITS } from '../contract/limits.js';
 import type { FaultWire } from '../contract/problem.js';
 import { formRefusal, type Place, type ReadFields } from './form.js';
-import { BODY_LIMIT, Refusal } from './problem.js';
+import { Refusal } from './problem.js';
 
-/** Several times as many as a question has that names every place and writes out two faces. */
-const MOST_VALUES = 5000;
+const BODY_LIMIT = LIMITS.bodyBytes.value;
 
 /** Throws `Refusal` where there is no JSON to be had; what it says is for the schema. */
 export async function readBody(request: Request): Promise<ReadFields> {
   checkMediaType(request.headers);
   const text = decode(await bytesOf(request));
-  const read = readJson(text, MOST_VALUES);
+  const read = readJson(text, LIMITS.bodyValues.value);
   if (read.isJson) {
     const [first] = read.faults;
     // Not held against the schema: that would be the work that the limit is there to spare.
@@ -76,7 +76,7 @@ async function streamed(request: Request): Promise<Uint8Array> {
 
 function tooLarge(): Refusal {
   const text = `The body is larger than ${BODY_LIMIT} bytes.`;
-  return new Refusal('body-too-large', text, { limit: BODY_LIMIT });
+  return new Refusal('body-too-large', text, { limit: 'bodyBytes' });
 }
 
 /** A byte order mark is let pass: some editors write one. */

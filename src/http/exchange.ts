@@ -3,6 +3,7 @@
  * read it, and that nobody may take it for anything but what it is.
  */
 
+import { LIMITS } from '../contract/limits.js';
 import type { ProblemWire } from '../contract/problem.js';
 import { problemOf, type Refusal } from './problem.js';
 import type { Service } from './service.js';
@@ -22,7 +23,7 @@ export interface Exchange {
 
 export type Headers = Readonly<Record<string, string>>;
 
-const REQUEST_ID = /^[\w.:-]{1,128}$/;
+const REQUEST_ID = new RegExp(`^[\\w.:-]{1,${LIMITS.requestIdCharacters.value}}$`);
 
 /** Headers that a page of another origin may read beside those that it always may. */
 const EXPOSED = 'ETag, Content-Location, Faying-Edition, Retry-After, X-Request-Id';

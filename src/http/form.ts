@@ -4,9 +4,10 @@
  */
 
 import { echo } from '../contract/json-pointer.js';
+import { LIMITS } from '../contract/limits.js';
 import type { z } from '../contract/openapi-zod.js';
 import type { FaultWire } from '../contract/problem.js';
-import { MOST_FAULTS, Refusal } from './problem.js';
+import { Refusal } from './problem.js';
 
 export type Place = Pick<FaultWire, 'pointer' | 'parameter'>;
 export type PathPlace = (path: readonly PropertyKey[]) => Place;
@@ -36,6 +37,8 @@ export function formRefusal(faults: readonly FaultWire[]): Refusal {
   const detail = `${where === '' ? '' : `${echo(where)}: `}${first?.text ?? ''}${moreOf(others)}`;
   return new Refusal('invalid-request', detail, { faults });
 }
+
+const MOST_FAULTS = LIMITS.faultsTold.value;
 
 /** The exact number only where all are told: beyond that, not every one is looked for. */
 function moreOf(others: number): string {

@@ -4,9 +4,10 @@
  */
 
 import type { Context, Hono } from 'hono';
+import { LIMITS } from '../contract/limits.js';
 import { type Exchange, openExchange, optionsReply, problemReply } from './exchange.js';
 import { accepts } from './negotiation.js';
-import { type PlaceOf, PROBLEMS, Refusal, refusalOf, URL_LIMIT } from './problem.js';
+import { type PlaceOf, PROBLEMS, Refusal, refusalOf } from './problem.js';
 import { isStopping, type Service, type ServiceEnv } from './service.js';
 
 export type App = Hono<ServiceEnv>;
@@ -56,10 +57,12 @@ export function mountRest(app: App, service: Service): void {
   });
 }
 
+const URL_LIMIT = LIMITS.urlBytes.value;
+
 function checkTarget({ path, search }: Exchange): void {
   if (path.length + 1 + search.length <= URL_LIMIT) return;
   const text = `The URL has more than ${URL_LIMIT} bytes; POST takes the same questions in a body.`;
-  throw new Refusal('url-too-long', text, { limit: URL_LIMIT });
+  throw new Refusal('url-too-long', text, { limit: 'urlBytes' });
 }
 
 function checkAccept({ request }: Exchange, mediaType: string): void {

@@ -4,14 +4,15 @@
  */
 
 import { FALLBACK_LANGUAGE, languageFor } from '../contract/language.js';
+import { LIMITS } from '../contract/limits.js';
 
 interface Wish {
   readonly range: string;
   readonly weight: number;
 }
 
-/** Longest header that is looked at; what is beyond it cannot slow a request down. */
-const LONGEST_HEADER = 1000;
+/** What is beyond it is not looked at, and cannot slow a request down. */
+const LONGEST_HEADER = LIMITS.wishCharacters.value;
 
 /** Weights have at most three decimals (RFC 9110 section 12.4.2). */
 const WEIGHT = /^(0(\.\d{0,3})?|1(\.0{0,3})?)$/;

@@ -6,6 +6,7 @@
  * something that cannot be; 404 that it names a vehicle, part or edition that is not there.
  */
 
+import { LIMITS, type LimitName } from '../contract/limits.js';
 import type { FaultWire, ProblemWire } from '../contract/problem.js';
 import { QuestionError, type QuestionErrorCode, StoreFault } from '../usecases/errors.js';
 
@@ -38,15 +39,6 @@ export type DoorProblemCode =
   | 'stopping';
 
 export type ProblemCode = QuestionErrorCode | DoorProblemCode;
-
-/** Bytes of a body that are read. */
-export const BODY_LIMIT = 1_000_000;
-
-/** Bytes of path and query that are read; what integrators can count on (RFC 9110 asks 8000). */
-export const URL_LIMIT = 8192;
-
-/** So many faults of one request are told; the first ones help, a million would not. */
-export const MOST_FAULTS = 50;
 
 export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
   'invalid-request': {
@@ -130,20 +122,20 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
     status: 408,
     title: 'The request did not arrive in time',
     retry: 'later',
-    about: 'The service waited for the rest of the request and gave up.',
+    about: 'The service waited for the rest of the request and gave up; "limit" says how long.',
   },
   'body-too-large': {
     status: 413,
     title: 'The body is too large',
     retry: 'with-change',
-    about: `A body has at most ${BODY_LIMIT} bytes; "limit" repeats the number.`,
+    about: `A body has at most ${LIMITS.bodyBytes.value} bytes; "limit" says so.`,
   },
   'url-too-long': {
     status: 414,
     title: 'The URL is too long',
     retry: 'with-change',
     about:
-      `Path and query have at most ${URL_LIMIT} bytes; "limit" repeats the number. POST takes ` +
+      `Path and query have at most ${LIMITS.urlBytes.value} bytes; "limit" says so. POST takes ` +
       'the same questions in a body.',
   },
   'unsupported-media-type': {
@@ -229,7 +221,7 @@ export class Refusal extends Error {
   readonly code: ProblemCode;
   readonly faults: readonly FaultWire[];
   readonly headers: Readonly<Record<string, string>>;
-  readonly limit: number | null;
+  readonly limit: LimitName | null;
 
   constructor(
     code: ProblemCode,
@@ -237,7 +229,7 @@ export class Refusal extends Error {
     more: {
       readonly faults?: readonly FaultWire[];
       readonly headers?: Readonly<Record<string, string>>;
-      readonly limit?: number;
+      readonly limit?: LimitName;
       readonly cause?: unknown;
     } = {},
   ) {
@@ -282,8 +274,8 @@ export function problemOf(refusal: Refusal, instance: string): ProblemWire {
     code,
     retry,
     instance,
-    errors: faults.slice(0, MOST_FAULTS),
-    ...(limit === null ? {} : { limit }),
+    errors: faults.slice(0, LIMITS.faultsTold.value),
+    ...(limit === null ? {} : { limit: { name: limit, value: LIMITS[limit].value } }),
   };
 }
 

@@ -15,6 +15,7 @@ import type { Duplex } from 'node:stream';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener, RequestError } from '@hono/node-server';
 import type { Logger } from 'pino';
+import { LIMITS, type LimitName } from '../contract/limits.js';
 import { problemHeaders } from './exchange.js';
 import type { App } from './mount.js';
 import { PROBLEMS, type ProblemCode, problemOf, Refusal } from './problem.js';
@@ -42,9 +43,6 @@ export interface RunningServer {
 
 const DEADLINE_MS = 10_000;
 
-/** A megabyte takes a slow line ten seconds. */
-const ARRIVAL_MS = 30_000;
-
 /** Milliseconds between looking whether a request is late. */
 const LATE_MS = 1000;
 
@@ -59,11 +57,12 @@ export async function startServer(app: App, options: ServerOptions): Promise<Run
   const listener = getRequestListener((request) => app.fetch(request, bindings), {
     errorHandler: (error) => unreadable(error, log),
   });
-  const arrivalMs = options.arrivalMs ?? ARRIVAL_MS;
+  const arrivalMs = options.arrivalMs ?? LIMITS.arrivalMs.value;
   const limits = {
     requestTimeout: arrivalMs,
     headersTimeout: arrivalMs,
     connectionsCheckingInterval: Math.min(arrivalMs, LATE_MS),
+    maxHeaderSize: LIMITS.headerBytes.value,
     requireHostHeader: false,
   };
   const server = createServer(limits, (...both) => void listener(...both));
@@ -175,6 +174,11 @@ function isAnswering(socket: Duplex): boolean {
   return answer.headersSent || !(request instanceof IncomingMessage) || request.complete;
 }
 
+const EARLY_LIMITS: Readonly<Partial<Record<ProblemCode, { readonly limit: LimitName }>>> = {
+  'headers-too-large': { limit: 'headerBytes' },
+  'request-timeout': { limit: 'arrivalMs' },
+};
+
 interface EarlyReply {
   readonly status: number;
   readonly headers: Record<string, string>;
@@ -182,7 +186,7 @@ interface EarlyReply {
 }
 
 function earlyReply(code: ProblemCode, id: string): EarlyReply {
-  const problem = problemOf(new Refusal(code, PROBLEMS[code].about), id);
+  const problem = problemOf(new Refusal(code, PROBLEMS[code].about, EARLY_LIMITS[code]), id);
   const headers = {
     ...problemHeaders(problem, ''),
     'x-request-id': id,

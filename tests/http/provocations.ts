@@ -3,8 +3,9 @@
  */
 
 import { expect } from 'vitest';
+import { LIMITS } from '../../src/contract/limits.js';
 import type { ProblemWire } from '../../src/contract/problem.js';
-import { BODY_LIMIT, type ProblemCode } from '../../src/http/problem.js';
+import type { ProblemCode } from '../../src/http/problem.js';
 import { USE_CASES } from '../../src/http/service.js';
 import { StoreFault } from '../../src/usecases/errors.js';
 import { MemoryStore } from '../memory-store.js';
@@ -57,12 +58,18 @@ const naming = (parameter: string): Partial<ProblemWire> => ({
   errors: [expect.objectContaining({ parameter })],
 });
 
+const tooLarge: Partial<ProblemWire> = { limit: { name: 'bodyBytes', value: 1_000_000 } };
+
 /** What every GET below /v1 refuses. */
 function gets(url: string): Provocation[] {
   return [
     { code: 'invalid-request', url: `${url}&x=1`, says: naming('x') },
     { code: 'not-acceptable', url, headers: { accept: 'text/html' } },
-    { code: 'url-too-long', url: `${url}&torque=${LONG}`, says: { limit: 8192 } },
+    {
+      code: 'url-too-long',
+      url: `${url}&torque=${LONG}`,
+      says: { limit: { name: 'urlBytes', value: 8192 } },
+    },
     { code: 'store-fault', url, rig: damaged },
   ];
 }
@@ -94,10 +101,20 @@ function posts(url: string, body: object): Provocation[] {
     { code: 'invalid-request', url, body: { ...body, x: 1 }, says: pointing('/x') },
     { code: 'malformed-json', url, body: '{"vehicle": }' },
     { code: 'malformed-request', url, body: endingEarly() },
-    { code: 'body-too-large', url, body: '"'.padEnd(BODY_LIMIT + 1, 'x'), says: { limit: 1e6 } },
+    {
+      code: 'body-too-large',
+      url,
+      body: '"'.padEnd(LIMITS.bodyBytes.value + 1, 'x'),
+      says: tooLarge,
+    },
     { code: 'unsupported-media-type', url, body, headers },
     { code: 'not-acceptable', url, body, headers: { accept: 'text/html' } },
-    { code: 'url-too-long', url: `${url}?${LONG}`, body, says: { limit: 8192 } },
+    {
+      code: 'url-too-long',
+      url: `${url}?${LONG}`,
+      body,
+      says: { limit: { name: 'urlBytes', value: 8192 } },
+    },
     { code: 'internal-error', url, body, rig: buggy },
     { code: 'store-fault', url, body, rig: damaged },
     { code: 'no-edition', url, body, rig: empty },

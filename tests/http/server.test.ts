@@ -138,7 +138,10 @@ describe('what never becomes a request', () => {
     );
     expect([parts(streamed).status, JSON.parse(parts(streamed).body)]).toEqual([
       413,
-      expect.objectContaining({ code: 'body-too-large', limit: 1_000_000 }),
+      expect.objectContaining({
+        code: 'body-too-large',
+        limit: { name: 'bodyBytes', value: 1_000_000 },
+      }),
     ]);
   });
 

@@ -51,7 +51,7 @@ export function compileFace(
 }
 
 /** More ways in which one face can be are not tried. */
-const MOST_ALTERNATIVES = 100;
+export const MOST_ALTERNATIVES = 100;
 
 /**
  * Alternatives without a set in them: one that lets one choose among sizes is as many

@@ -3,8 +3,11 @@
  * reader tells people which of the rules was broken; the published JSON Schema prints them.
  */
 
+/** Longest id, in characters. */
+export const LONGEST_ID = 64;
+
 /** Ids, parameter names and enumerated values. */
-export const ID_PATTERN = /^[a-z0-9][a-z0-9-]{0,63}$/;
+export const ID_PATTERN = new RegExp(`^[a-z0-9][a-z0-9-]{0,${LONGEST_ID - 1}}$`);
 
 /** Words that mean something of their own wherever an id may stand. */
 export const RESERVED_IDS: ReadonlySet<string> = new Set([

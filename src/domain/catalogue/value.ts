@@ -121,7 +121,7 @@ function compileBody(
 }
 
 /** More bolts than this hold no two parts together. */
-const MOST_POINTS = 64;
+export const MOST_POINTS = 64;
 
 function compilePoints(
   body: Scalar | readonly Scalar[] | null,

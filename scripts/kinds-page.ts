@@ -54,7 +54,7 @@ function rowOf(key: string, parameter: BuiltInKind['parameters'][string]): strin
   const { name, of, type, unit, usual, tool, optional, unless } = parameter;
   const value = unit === undefined ? type : `${type}, ${unit}`;
   const range = usual === undefined ? '' : usual.join(' to ');
-  const by = tool === undefined ? '' : (TOOLS[tool]?.name ?? tool);
+  const by = tool === undefined ? '' : (TOOLS[tool]?.name.en ?? tool);
   const instead =
     unless === undefined ? '' : ` unless ${unless.map((one) => `\`${one}\``).join(', ')}`;
   const need = optional === true ? 'optional' : `needed${instead}`;

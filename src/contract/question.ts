@@ -5,6 +5,7 @@
  */
 
 import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalogue/grammar.js';
+import { SPOKEN_LANGUAGES } from './language.js';
 import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
 
@@ -77,8 +78,9 @@ export const COMMON_FIELDS = {
     .optional()
     .openapi({
       description:
-        'Language of the sentences, as an RFC 5646 tag. It wins over `Accept-Language`; one that ' +
-        'is not spoken gets English, and the answer says so in `lang`.',
+        'Language of the sentences, as an RFC 5646 tag; spoken are ' +
+        `${SPOKEN_LANGUAGES.join(' and ')}. It wins over \`Accept-Language\`; one that is not ` +
+        'spoken gets English, and the answer says so in `lang`.',
       example: 'en',
     }),
 };

@@ -54,7 +54,7 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
   const tolerance = needed === null || dimension === null ? null : halfWidth(needed, dimension);
   const toolId = reading !== null && 'tool' in reading ? reading.tool : null;
   const fine = toolId === null ? null : fineEnough(toolId, dimension, needed);
-  const tool = fine === null ? null : (toolOf(fine)?.name ?? fine);
+  const tool = fine === null ? null : speaker.toolName(fine);
   // What is counted or read off is right or wrong, and never so much off.
   const isExact = toolId !== null && toolOf(toolId)?.reading === 'exact';
   const basis = reading !== null && 'basis' in reading ? reading.basis : null;

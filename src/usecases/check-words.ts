@@ -8,6 +8,7 @@ import type { FactAddress } from '../domain/check/reading.js';
 import { type CheckResult, isUnrecorded } from '../domain/check/result.js';
 import type { Shown } from '../domain/check/shown.js';
 import type { NamedValue, ReasonData } from '../domain/explain/reason.js';
+import { sayPoints } from '../domain/explain/words.js';
 import type { ChoiceConstraint } from '../domain/judge/constraint.js';
 import { type Interval, point } from '../domain/quantity/interval.js';
 import { squareRootDown } from '../domain/quantity/rational.js';
@@ -43,7 +44,7 @@ function namedSide(side: Shown, { readings }: CheckResult, speaker: Speaker): Na
 /** As recorded; a computed value in no more digits than it is known to. */
 function spokenText(side: Shown, speaker: Speaker): string | null {
   const { text, interval, dimension, codes, points } = side;
-  if (points !== null) return points === 1 ? '1 point' : `${points} points`;
+  if (points !== null) return sayPoints(points, speaker.lang);
   if (text !== null || interval === null || dimension === null || codes !== null) {
     return speaker.value(side).text;
   }

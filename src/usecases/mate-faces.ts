@@ -9,6 +9,7 @@ import { FaultList, hint } from '../domain/catalogue/faults.js';
 import { readInterface } from '../domain/catalogue/read-interface.js';
 import type { Use } from '../domain/check/coupling.js';
 import type { Outcome } from '../domain/check/state.js';
+import { partOfQuestion } from '../domain/explain/words.js';
 import type { CompiledIndex } from '../domain/index/compiled-index.js';
 import { judgeMeeting, type MateEnd, type Meeting } from '../domain/judge/mate.js';
 import { withArticles } from '../domain/judge/worked-part.js';
@@ -125,7 +126,7 @@ function inlinePart(face: Face, at: string, { evidence }: Catalogue): Part {
     // No id of a catalogue has brackets, so this part is nobody else's.
     id: `(${at})`,
     roles: ['(question)'],
-    name: `part ${at} of the question`,
+    name: partOfQuestion(at),
     maker: null,
     numbers: [],
     supersededBy: null,

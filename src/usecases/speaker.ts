@@ -19,6 +19,7 @@ import {
   type Rational,
   shortText,
 } from '../domain/quantity/rational.js';
+import { toolOf } from '../domain/quantity/tool.js';
 import type { FactView, SaidReason, ShownValue, SideView } from './answer.js';
 import { roundedOutwards } from './rounded.js';
 
@@ -48,6 +49,11 @@ export class Speaker {
     if (id === null) return null;
     const part = this.catalogue.parts.get(id);
     return part === undefined ? id : this.text(part.name);
+  }
+
+  toolName(id: string): string {
+    const tool = toolOf(id);
+    return tool === undefined ? id : this.text(tool.name);
   }
 
   positionName(id: string | null): string | null {

@@ -21,17 +21,10 @@ import {
   told,
   unrecorded,
   upper,
-} from './phrases.js';
-import type { CAUTION_GROUPS, Named, NamedValue, ReasonCode, ReasonData } from './reason.js';
-
-export type Sentence = (data: ReasonData) => string;
-
-export interface Words {
-  readonly sentences: Readonly<Record<ReasonCode, Sentence>>;
-  readonly cautions: Readonly<Record<(typeof CAUTION_GROUPS)[number], string>>;
-  /** What to say for a failing check whose code a catalogue made up, without a text of its own. */
-  readonly ownCode: Sentence;
-}
+} from './english-phrases.js';
+import { emptyEnd, isPart } from './phrases.js';
+import type { NamedValue, ReasonData } from './reason.js';
+import type { Words } from './sentence.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
 function path(value: NamedValue | undefined, otherwise: string): string {
@@ -146,15 +139,6 @@ const matings = {
 
 function through({ adapters = [] }: ReasonData): string {
   return adapters.length === 0 ? '' : ` through ${and(adapters.map((name) => `“${name}”`))}`;
-}
-
-function isPart(named: Named | undefined): boolean {
-  return named !== undefined && named.part !== null;
-}
-
-/** The end of a mating where nothing is fitted. */
-function emptyEnd({ a, b }: ReasonData): Named | undefined {
-  return a?.part === null ? a : b;
 }
 
 /** What the records say, where a statement says the contrary. */
@@ -288,6 +272,8 @@ export const ENGLISH: Words = {
     ...rest,
   },
   ownCode: (d) => `${lead(d)}${upper(d.right === undefined ? told(d.left) : compared(d))}.`,
+  points: (count) => (count === 1 ? '1 point' : `${count} points`),
+  partOfQuestion: (end) => `part ${end} of the question`,
   cautions: {
     general:
       'The maker’s figures come first, local roadworthiness and competition rules decide, and a ' +

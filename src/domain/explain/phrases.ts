@@ -1,100 +1,25 @@
 /**
- * The parts that English sentences are made of: how a part, a face and a value are named. A part
- * is named by what a customer calls it, with its place where the name does not say that already.
+ * What the phrases of every language ask of the data: whether there is a part, which end is empty,
+ * whether both sides are values of one parameter. No words of any language.
  */
 
 import type { Named, NamedValue, ReasonData } from './reason.js';
 
-/** `“Six-speed gearbox, late”`, `front wheel “15-inch wheel”`; `whatever is fitted as clutch`. */
-export function label(named: Named | undefined): string {
-  if (named === undefined) return 'it';
-  const { positionName: place, partName: part, hand } = named;
-  const side = hand === null || part?.includes(hand) ? '' : ` (${hand})`;
-  if (part === null) return place === null ? 'a part' : `whatever is ${fittedAs(named)}`;
-  const says = place !== null && !part.toLowerCase().includes(place.toLowerCase());
-  return says ? `${lower(place)}${side} “${part}”` : `“${part}”${side}`;
+export function isPart(named: Named | undefined): boolean {
+  return named !== undefined && named.part !== null;
 }
 
-/** `fitted as rear half-shaft (left)`, for what nobody recorded. */
-export function fittedAs(named: Named | undefined): string {
-  const side = named?.hand === null || named?.hand === undefined ? '' : ` (${named.hand})`;
-  return `fitted as ${lower(named?.positionName ?? 'a part')}${side}`;
-}
-
-/** Small at the start, except where the word is an abbreviation, such as ABS. */
-export function lower(text: string): string {
-  return /^.\p{Lu}/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1);
-}
-
-export function upper(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-export function parameter(value: NamedValue | undefined): string {
-  return value?.parameterName ?? value?.parameter?.replaceAll('-', ' ') ?? 'value';
-}
-
-export function shown(value: NamedValue | undefined): string {
-  return value?.value ?? 'not recorded';
-}
-
-function isOfPart(value: NamedValue | undefined): value is NamedValue {
+/** Whether a value stands on a part or at a place; a fact or a computed value does not. */
+export function isOfPart(value: NamedValue | undefined): value is NamedValue {
   return value !== undefined && (value.part !== null || value.position !== null);
 }
 
-/** ` of “…”`; nothing for a fact of the vehicle or a computed value. */
-export function ofPart(value: NamedValue | undefined): string {
-  return isOfPart(value) ? ` of ${label(value)}` : '';
+/** The end of a mating where nothing is fitted. */
+export function emptyEnd({ a, b }: ReasonData): Named | undefined {
+  return a?.part === null ? a : b;
 }
 
-/** `register diameter 47 mm (“…”)`; a computed value has no part. */
-export function told(value: NamedValue | undefined): string {
-  return `${parameter(value)} ${owned(value)}`;
-}
-
-function owned(value: NamedValue | undefined): string {
-  return isOfPart(value) ? `${shown(value)} (${label(value)})` : shown(value);
-}
-
-/** Both values; what they are is said once where it is the same. */
-export function compared({ left, right }: ReasonData): string {
-  const isSame = left?.parameterName !== null && left?.parameterName === right?.parameterName;
-  return `${told(left)} against ${isSame ? owned(right) : told(right)}`;
-}
-
-export function lead({ says }: ReasonData): string {
-  return says === undefined ? '' : `${says} `;
-}
-
-export function face(named: Named | undefined): string {
-  const name = named?.interface?.replaceAll('-', ' ') ?? 'nameless';
-  const kind = named?.kindName ?? null;
-  return kind === null ? `“${name}” face` : `“${name}” face (${kind})`;
-}
-
-/** `an involute spline`, `a bolted flange`. */
-export function oneOf(kindName: string | null | undefined): string {
-  const name = kindName ?? 'face';
-  return `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${name}`;
-}
-
-/** What nobody recorded, each thing once. */
-export function unrecorded({ missing = [] }: ReasonData): string {
-  const things = missing.map((value) =>
-    value.part === null && value.position !== null
-      ? `what is ${fittedAs(value)}`
-      : `the ${parameter(value)}${ofPart(value)}`,
-  );
-  return things.length === 0 ? 'a value that is needed' : and([...new Set(things)]);
-}
-
-/** What is set, ordered or picked so that it suits. */
-export function madeToSuit({ choices = [] }: ReasonData): string {
-  return and(choices.map((one) => (one.value === null ? `${parameter(one)} to suit` : told(one))));
-}
-
-export function and(names: readonly string[]): string {
-  return names.length <= 1
-    ? names.join('')
-    : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+/** Whether both sides of a check are called the same, so that it is enough to say it once. */
+export function isSameParameter({ left, right }: ReasonData): boolean {
+  return left?.parameterName !== null && left?.parameterName === right?.parameterName;
 }

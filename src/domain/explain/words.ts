@@ -3,17 +3,32 @@
  * language that lacks one does not compile.
  */
 
-import { ENGLISH, type Words } from './english.js';
+import { ENGLISH } from './english.js';
+import { GERMAN } from './german.js';
 import { CAUTION_GROUPS, REASON_CODES, type Reason, type ReasonCode } from './reason.js';
+import type { Words } from './sentence.js';
 
-const LANGUAGES: ReadonlyMap<string, Words> = new Map([['en', ENGLISH]]);
+const LANGUAGES: ReadonlyMap<string, Words> = new Map([
+  ['en', ENGLISH],
+  ['de', GERMAN],
+]);
 
 /** The languages that sentences can be said in. */
 export const SPOKEN: readonly string[] = [...LANGUAGES.keys()];
 
-/** The language spoken for a wish: the wished one if there is one, else English. */
+/** The language that is spoken where no wish can be met. */
+export const FALLBACK_LANGUAGE = 'en';
+
+/** The language spoken for a tag: itself, else its first part (`de` for `de-AT`), else none. */
+export function languageFor(tag: string): string | null {
+  const whole = tag.toLowerCase();
+  const [primary = ''] = whole.split('-');
+  return [whole, primary].find((one) => LANGUAGES.has(one)) ?? null;
+}
+
+/** The language spoken for a wish: the nearest to it that there is, else English. */
 export function spokenFor(lang: string): string {
-  return LANGUAGES.has(lang) ? lang : 'en';
+  return languageFor(lang) ?? FALLBACK_LANGUAGE;
 }
 
 function wordsOf(lang: string): Words {
@@ -35,4 +50,16 @@ export function say(reason: Reason, lang: string): string {
 export function sayCaution(group: string, lang: string): string {
   const known = CAUTION_GROUPS.find((one) => one === group) ?? 'general';
   return wordsOf(lang).cautions[known];
+}
+
+/** So many points, as a value. */
+export function sayPoints(count: number, lang: string): string {
+  return wordsOf(lang).points(count);
+}
+
+/** The name of a part that a question writes out, in every language. */
+export function partOfQuestion(end: string): { readonly [language: string]: string } {
+  return Object.fromEntries(
+    [...LANGUAGES].map(([lang, words]) => [lang, words.partOfQuestion(end)]),
+  );
 }

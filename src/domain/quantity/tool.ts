@@ -12,8 +12,14 @@ import { rational } from './rational.js';
 import type { Dimension } from './unit.js';
 import { nameOf } from './unit.js';
 
+/** By language; each language that is spoken has one. */
+export interface ToolName {
+  readonly en: string;
+  readonly [language: string]: string;
+}
+
 export interface Tool {
-  readonly name: string;
+  readonly name: ToolName;
   /**
    * `measures`: a reading may be off by the uncertainty. `exact`: it tells one of a list of names,
    * or nothing, so a number read with it is that number. `printed`: somebody else printed the
@@ -35,7 +41,7 @@ const NONE = rational(0);
 /** More of an unknown id would not help the reader. */
 const LONGEST_ID = 64;
 
-function lengthTool(name: string, uncertaintyMm: string, finer?: string): Tool {
+function lengthTool(name: ToolName, uncertaintyMm: string, finer?: string): Tool {
   return {
     ...(finer === undefined ? {} : { finer }),
     name,
@@ -47,51 +53,75 @@ function lengthTool(name: string, uncertaintyMm: string, finer?: string): Tool {
 
 /** The known tools by id. */
 export const TOOLS: Readonly<Record<string, Tool>> = {
-  tape: lengthTool('steel tape', '1'),
-  caliper: lengthTool('vernier caliper', '0.05', 'digital-caliper'),
-  'digital-caliper': lengthTool('digital caliper', '0.03', 'micrometer'),
-  micrometer: lengthTool('micrometer', '0.01'),
-  'bore-gauge': lengthTool('three-point bore gauge', '0.01'),
-  'depth-gauge': lengthTool('depth gauge', '0.05'),
-  'coordinate-machine': lengthTool('coordinate measuring machine', '0.01'),
-  'feeler-gauge': lengthTool('feeler gauge', '0.02'),
+  tape: lengthTool({ en: 'steel tape', de: 'Stahlbandmaß' }, '1'),
+  caliper: lengthTool(
+    { en: 'vernier caliper', de: 'Messschieber mit Nonius' },
+    '0.05',
+    'digital-caliper',
+  ),
+  'digital-caliper': lengthTool(
+    { en: 'digital caliper', de: 'Digitalmessschieber' },
+    '0.03',
+    'micrometer',
+  ),
+  micrometer: lengthTool({ en: 'micrometer', de: 'Messschraube' }, '0.01'),
+  'bore-gauge': lengthTool(
+    { en: 'three-point bore gauge', de: 'Dreipunkt-Innenmessgerät' },
+    '0.01',
+  ),
+  'depth-gauge': lengthTool({ en: 'depth gauge', de: 'Tiefenmaß' }, '0.05'),
+  'coordinate-machine': lengthTool(
+    { en: 'coordinate measuring machine', de: 'Koordinatenmessgerät' },
+    '0.01',
+  ),
+  'feeler-gauge': lengthTool({ en: 'feeler gauge', de: 'Fühlerlehre' }, '0.02'),
   'angle-finder': {
-    name: 'angle finder',
+    name: { en: 'angle finder', de: 'Winkelmesser' },
     reading: 'measures',
     uncertainty: { angle: rational('0.1') },
     source: PRACTICE,
   },
   'pitch-gauge': {
-    name: 'thread-pitch gauge',
+    name: { en: 'thread-pitch gauge', de: 'Gewindelehre' },
     reading: 'exact',
     uncertainty: { length: NONE },
     source: PRACTICE,
   },
   'known-mate': {
-    name: 'known mating part',
+    name: { en: 'known mating part', de: 'Vergleich mit bekanntem Gegenstück' },
     reading: 'exact',
     uncertainty: { '1': NONE, length: NONE, angle: NONE },
     source: PRACTICE,
   },
   'seat-sample': {
-    name: 'seat sample',
+    name: { en: 'seat sample', de: 'Sitzmuster' },
     reading: 'exact',
     uncertainty: { length: NONE, angle: NONE },
     source: PRACTICE,
   },
   /** A good hand-held one, at twelve volts: half a per cent. */
   multimeter: {
-    name: 'multimeter',
+    name: { en: 'multimeter', de: 'Multimeter' },
     reading: 'measures',
     uncertainty: { voltage: rational('0.06'), current: rational('0.05') },
     source: PRACTICE,
   },
-  'punch-plate': { name: 'punch plate', reading: 'exact', uncertainty: {}, source: PRACTICE },
-  loupe: { name: 'loupe', reading: 'exact', uncertainty: {}, source: PRACTICE },
-  'wiring-diagram': { name: 'wiring diagram', reading: 'exact', uncertainty: {}, source: PRACTICE },
+  'punch-plate': {
+    name: { en: 'punch plate', de: 'Lochschablone' },
+    reading: 'exact',
+    uncertainty: {},
+    source: PRACTICE,
+  },
+  loupe: { name: { en: 'loupe', de: 'Lupe' }, reading: 'exact', uncertainty: {}, source: PRACTICE },
+  'wiring-diagram': {
+    name: { en: 'wiring diagram', de: 'Schaltplan' },
+    reading: 'exact',
+    uncertainty: {},
+    source: PRACTICE,
+  },
   /** What a standard has its maker emboss or print in full: a tyre, a rim, a can of fluid. */
   marking: {
-    name: 'marking on the part',
+    name: { en: 'marking on the part', de: 'Aufschrift am Teil' },
     reading: 'exact',
     uncertainty: {
       '1': NONE,
@@ -105,9 +135,24 @@ export const TOOLS: Readonly<Record<string, Tool>> = {
     },
     source: PRACTICE,
   },
-  'visual-check': { name: 'visual check', reading: 'exact', uncertainty: {}, source: PRACTICE },
-  count: { name: 'count', reading: 'exact', uncertainty: { '1': NONE }, source: PRACTICE },
-  tag: { name: 'tag or plate', reading: 'printed', uncertainty: { '1': NONE }, source: PRACTICE },
+  'visual-check': {
+    name: { en: 'visual check', de: 'Sichtprüfung' },
+    reading: 'exact',
+    uncertainty: {},
+    source: PRACTICE,
+  },
+  count: {
+    name: { en: 'count', de: 'Zählung' },
+    reading: 'exact',
+    uncertainty: { '1': NONE },
+    source: PRACTICE,
+  },
+  tag: {
+    name: { en: 'tag or plate', de: 'Typenschild oder Anhänger' },
+    reading: 'printed',
+    uncertainty: { '1': NONE },
+    source: PRACTICE,
+  },
 };
 
 /** The tool of an id, or undefined; ids that only look like object members are not tools. */
@@ -125,7 +170,7 @@ export function toolFor(id: string, dimension: Dimension): Tool | QuantityFault 
   const read =
     tool === undefined
       ? `“${id.slice(0, LONGEST_ID)}” is no tool known here.`
-      : `${/^[aeiou]/.test(tool.name) ? 'An' : 'A'} ${tool.name} does not tell ${what}.`;
+      : `${/^[aeiou]/.test(tool.name.en) ? 'An' : 'A'} ${tool.name.en} does not tell ${what}.`;
   const suitable = Object.entries(TOOLS)
     .filter(([, each]) => Object.hasOwn(each.uncertainty, dimension))
     .map(([each]) => each);

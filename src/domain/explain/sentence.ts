@@ -1,0 +1,18 @@
+/**
+ * What a language must be able to say. A language that lacks a sentence does not compile.
+ */
+
+import type { CAUTION_GROUPS, ReasonCode, ReasonData } from './reason.js';
+
+export type Sentence = (data: ReasonData) => string;
+
+export interface Words {
+  readonly sentences: Readonly<Record<ReasonCode, Sentence>>;
+  readonly cautions: Readonly<Record<(typeof CAUTION_GROUPS)[number], string>>;
+  /** What to say for a failing check whose code a catalogue made up, without a text of its own. */
+  readonly ownCode: Sentence;
+  /** So many points, such as the holes of a pattern. */
+  readonly points: (count: number) => string;
+  /** The name of a part that a question writes out: its first (`a`) or its second (`b`). */
+  readonly partOfQuestion: (end: string) => string;
+}

@@ -1,0 +1,44 @@
+/**
+ * The service on a port, spoken to in bytes: for what a client of Node would not send.
+ */
+
+import { connect } from 'node:net';
+import { afterEach } from 'vitest';
+import { type RunningServer, type ServerOptions, startServer } from '../../src/http/server.js';
+import { type Rig, type RigOptions, rigOf } from './fixture.js';
+
+const running: RunningServer[] = [];
+
+afterEach(async () => {
+  await Promise.all(running.splice(0).map((server) => server.close()));
+});
+
+/** Listens until the test is over. */
+export async function serve(
+  options: RigOptions & Partial<ServerOptions> = {},
+): Promise<{ rig: Rig; server: RunningServer }> {
+  const rig = rigOf(options);
+  const { log } = rig;
+  const server = await startServer(rig.app, { port: 0, host: '127.0.0.1', ...options, log });
+  running.push(server);
+  return { rig, server };
+}
+
+/** Sends bytes as they are, and gives everything that comes back until the other side ends. */
+export function raw({ url }: RunningServer, bytes: string): Promise<string> {
+  const { hostname, port } = new URL(url);
+  return new Promise((resolve, reject) => {
+    const socket = connect(Number(port), hostname, () => socket.write(bytes));
+    let text = '';
+    socket.setEncoding('utf8').on('data', (chunk: string) => {
+      text += chunk;
+    });
+    socket.on('end', () => resolve(text)).on('error', reject);
+  });
+}
+
+export function parts(response: string) {
+  const [head = '', ...body] = response.split('\r\n\r\n');
+  const [first = '', ...headers] = head.split('\r\n');
+  return { status: Number(first.split(' ')[1]), headers, body: body.join('\r\n\r\n') };
+}

@@ -6,7 +6,7 @@ import type { FitAnswer } from '../usecases/answer.js';
 import { ANSWER_HEAD } from './answer-head.js';
 import { cautionSchema, JUDGED, measureSchema, orderSchema, outcomeSchema } from './judged.js';
 import { z } from './openapi-zod.js';
-import type { Operation } from './operation.js';
+import { ALSO_QUERY, type Operation } from './operation.js';
 import {
   ADAPTER_GROUP,
   FACT_GROUP,
@@ -147,7 +147,7 @@ export const askFitOperation: Operation = {
   summary: 'The same question in a body',
   description:
     'Takes the fields of the question as JSON, with more places than a URL has room for and with ' +
-    'a part for each hand. It changes nothing and may be repeated.',
+    `a part for each hand. ${ALSO_QUERY}`,
   segment: null,
   query: NO_PARAMETERS,
   body: fitQuestionSchema,

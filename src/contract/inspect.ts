@@ -12,7 +12,7 @@ import {
   outcomeSchema,
 } from './judged.js';
 import { z } from './openapi-zod.js';
-import type { Operation } from './operation.js';
+import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS } from './parameters.js';
 import { VEHICLE_FIELDS } from './question.js';
 import { saidReasonSchema } from './reason.js';
@@ -48,9 +48,7 @@ export const inspectOperation: Operation = {
   operationId: 'inspectVehicle',
   tag: 'inspect',
   summary: 'Is this vehicle right as it stands?',
-  description:
-    'Judges the vehicle with what the question says is on it. It changes nothing and may be ' +
-    'repeated.',
+  description: `Judges the vehicle with what the question says is on it. ${ALSO_QUERY}`,
   segment: null,
   query: NO_PARAMETERS,
   body: inspectQuestionSchema,

@@ -6,7 +6,7 @@ import type { MateAnswer } from '../usecases/answer.js';
 import { ANSWER_HEAD } from './answer-head.js';
 import { cautionSchema, matingSchema, measureSchema, outcomeSchema } from './judged.js';
 import { z } from './openapi-zod.js';
-import type { Operation } from './operation.js';
+import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS, parameter, type QueryGrammar } from './parameters.js';
 import { adaptersSchema, COMMON_FIELDS, partField, useField } from './question.js';
 import { saidReasonSchema } from './reason.js';
@@ -118,8 +118,8 @@ export const askMateOperation: Operation = {
   operationId: 'askMate',
   summary: 'The same question in a body',
   description:
-    'Either end may be a face of a recorded part, or one that the question writes out. It ' +
-    'changes nothing and may be repeated.',
+    'Either end may be a face of a recorded part, or one that the question writes out. ' +
+    ALSO_QUERY,
   segment: null,
   query: NO_PARAMETERS,
   body: mateQuestionSchema,

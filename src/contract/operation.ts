@@ -28,6 +28,12 @@ export interface Operation {
   readonly errors: readonly QuestionErrorCode[];
 }
 
+/** Of every question in a body: OpenAPI 3.1 has no word for the method. */
+export const ALSO_QUERY =
+  'It changes nothing and may be repeated. The method `QUERY` takes the same body to the same ' +
+  'answer and says so: its answer has an `ETag`, may be kept as long as that of GET, and ' +
+  '`If-None-Match` is answered with 304.';
+
 export const TAGS = {
   fit: 'Does this part fit this vehicle?',
   inspect: 'Is this vehicle right as it stands?',

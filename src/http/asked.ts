@@ -8,11 +8,13 @@
  */
 
 import { languageFor } from '../contract/language.js';
+import { LIMITS } from '../contract/limits.js';
+import type { QueryGrammar } from '../contract/parameters.js';
 import type { Library } from '../usecases/library.js';
 import type { EditionHead } from '../usecases/ports.js';
 import { type Exchange, type Headers, JSON_TYPE, jsonReply, vary } from './exchange.js';
 import { wishedLanguage } from './negotiation.js';
-import { canonicalSearch, type Pair } from './query.js';
+import { canonicalSearch } from './query.js';
 import { keyOf, ordered } from './question-key.js';
 import type { Service } from './service.js';
 
@@ -57,41 +59,50 @@ export function settle({ library }: Service, { request }: Exchange, asked: Asked
 export interface Question<Input extends object> {
   /** The path in the contract, however the client spelt it. */
   readonly path: string;
+  /** How it stands in a URL; null where there is no such URL. */
+  readonly query: QueryGrammar | null;
+  /** As the client said it. */
+  readonly asked: Asked;
+  readonly lifetimes: Lifetimes;
   readonly input: Input;
   readonly judge: (library: Library, input: Input) => object;
 }
 
-/** An answer to a question in a URL: not even judged where the client has it already. */
-export function answerAt<Input extends object>(
+/**
+ * Where the method says that nothing is changed, what the client has already is not even judged.
+ * POST does not say so: no cache keeps what it gives.
+ */
+export function answerTo<Input extends object>(
   service: Service,
   exchange: Exchange,
-  { head, lang }: Settled,
-  asked: Asked & { readonly pairs: readonly Pair[]; readonly lifetimes: Lifetimes },
+  settled: Settled,
   question: Question<Input>,
 ): Response {
-  const { key, text } = answerTo(service, head, question);
-  const search = canonicalSearch(asked.pairs, { edition: head.number, lang });
-  const { pinned, floating } = asked.lifetimes;
+  const { head, lang } = settled;
+  const { asked, lifetimes } = question;
+  const { key, text } = judged(service, head, question);
   const headers = {
-    ...editionHeaders(head, lang),
-    'cache-control': asked.edition === undefined ? floating : pinned,
-    'content-location': `${question.path}?${search}`,
-    etag: etagOf(key),
+    'faying-edition': String(head.number),
+    'content-language': lang,
+    ...placeOf(question, settled),
     ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),
   };
-  return unlessKnown(exchange, headers, text);
+  if (exchange.request.method === 'POST') {
+    return jsonReply(exchange, text(), { ...headers, 'cache-control': 'no-store' });
+  }
+  const kept = asked.edition === undefined ? lifetimes.floating : lifetimes.pinned;
+  return unlessKnown(exchange, { ...headers, 'cache-control': kept, etag: etagOf(key) }, text);
 }
 
-/** An answer to a question in a body, which no cache on the way keeps. */
-export function answerIn<Input extends object>(
-  service: Service,
-  exchange: Exchange,
+/** Where the same answer can be had by GET. */
+function placeOf<Input extends object>(
+  { path, query, asked }: Question<Input>,
   { head, lang }: Settled,
-  question: Question<Input>,
-): Response {
-  const { text } = answerTo(service, head, question);
-  const headers = { ...editionHeaders(head, lang), 'cache-control': 'no-store' };
-  return jsonReply(exchange, text(), headers);
+): Headers {
+  if (query === null) return {};
+  const search = canonicalSearch(asked, query, { edition: head.number, lang });
+  if (search === null || path.length + 1 + search.length > LIMITS.urlBytes.value) return {};
+  return { 'content-location': `${path}?${search}` };
 }
 
 interface Answer {
@@ -100,7 +111,7 @@ interface Answer {
   readonly text: () => string;
 }
 
-function answerTo<Input extends object>(
+function judged<Input extends object>(
   { answers, library }: Service,
   { hash: editionHash }: EditionHead,
   { path, input: unordered, judge }: Question<Input>,
@@ -116,11 +127,12 @@ export function unlessKnown(
   headers: Headers & { readonly etag: string },
   body: () => string,
 ): Response {
-  const known = tagsOf(exchange.request.headers.get('if-none-match'));
-  if (known.includes(headers.etag)) return unchanged(exchange, headers);
+  const known = exchange.request.headers.get('if-none-match') ?? '';
+  if (tagsOf(known).includes(headers.etag)) return unchanged(exchange, headers);
   const text = body();
   // `*` asks whether there is an answer at all, which only answering tells.
-  return known.includes('*') ? unchanged(exchange, headers) : jsonReply(exchange, text, headers);
+  const isAny = known.trim() === '*';
+  return isAny ? unchanged(exchange, headers) : jsonReply(exchange, text, headers);
 }
 
 function unchanged(exchange: Exchange, headers: Headers): Response {
@@ -132,11 +144,7 @@ export function etagOf(digest: string): string {
   return `"${digest.slice(0, 22)}"`;
 }
 
-function editionHeaders({ number }: EditionHead, lang: string): Headers {
-  return { 'faying-edition': String(number), 'content-language': lang };
-}
-
 /** RFC 9110 section 13.1.2: by the weak comparison. */
-function tagsOf(header: string | null): string[] {
-  return (header ?? '').split(',').map((one) => one.trim().replace(/^W\//, ''));
+function tagsOf(header: string): string[] {
+  return header.split(',').map((one) => one.trim().replace(/^W\//, ''));
 }

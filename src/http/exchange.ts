@@ -34,7 +34,13 @@ const RETRY_AFTER = '5';
 /** Seconds that a missing thing is taken for missing: it may be published the next moment. */
 const MISSING_FOR = 30;
 
-export function openExchange(request: Request, service: Service, isStopping: boolean): Exchange {
+/** `standing` are the headers of every answer of the path. */
+export function openExchange(
+  request: Request,
+  service: Service,
+  isStopping: boolean,
+  standing: Headers,
+): Exchange {
   const { path, search } = targetOf(request.url);
   const sent = request.headers.get('x-request-id');
   const id = sent !== null && REQUEST_ID.test(sent) ? sent : service.newRequestId();
@@ -44,6 +50,7 @@ export function openExchange(request: Request, service: Service, isStopping: boo
     'x-request-id': id,
     'x-content-type-options': 'nosniff',
     'content-security-policy': "default-src 'none'",
+    ...standing,
     ...cors,
   };
   return {
@@ -113,9 +120,12 @@ export function problemReply(exchange: Exchange, refusal: Refusal): Response {
   return new Response(JSON.stringify(problem), { status: problem.status, headers });
 }
 
+/** Methods that change nothing and say so: what they lead to may be kept on the way. */
+const SHARED: ReadonlySet<string> = new Set(['GET', 'HEAD', 'QUERY']);
+
 /** The headers that follow from a problem alone. */
 export function problemHeaders(problem: ProblemWire, method: string): Headers {
-  const isShared = problem.status === 404 && (method === 'GET' || method === 'HEAD');
+  const isShared = problem.status === 404 && SHARED.has(method);
   return {
     'content-type': 'application/problem+json',
     'content-language': 'en',

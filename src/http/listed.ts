@@ -9,7 +9,7 @@ import type { Operation } from '../contract/operation.js';
 import type { Library } from '../usecases/library.js';
 import type { ListInput } from '../usecases/listing.js';
 import type { CommonInput } from '../usecases/question.js';
-import { type Asked, answerAt, type Lifetimes, type Settled, settle } from './asked.js';
+import { type Asked, answerTo, type Lifetimes, type Settled, settle } from './asked.js';
 import type { Exchange } from './exchange.js';
 import { checkForm, formRefusal } from './form.js';
 import { type App, mount } from './mount.js';
@@ -74,8 +74,9 @@ function answerList<Question extends ListQuestion, Input extends ListInput>(
     return { ...answer, next: after === null ? null : cursorText({ ...at, after }) };
   };
   const edition = cursor?.edition ?? question.edition;
-  const asked = { edition, lang: question.lang, pairs: read.pairs, lifetimes };
-  return answerAt(service, exchange, { head, lang }, asked, { path, input, judge });
+  const asked = edition === undefined ? question : { ...question, edition };
+  const settled = { head, lang };
+  return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge });
 }
 
 function cursorOf(text: string, list: string): Cursor {
@@ -140,11 +141,11 @@ function answerRead(
   const id = segmentOf(exchange.path);
   const value = { ...(read.value as object), id };
   const question = checkForm(schema, { ...read, value }, (at) => parameterAt(at, query));
-  const { head, lang } = settle(service, exchange, question);
+  const { id: _, ...asked } = question;
+  const settled = settle(service, exchange, asked);
   const path = operation.path.replace(/\{\w+\}/, encodeURIComponent(id));
-  const input = { edition: head.number, lang, id };
-  const asked = { ...question, pairs: read.pairs, lifetimes };
-  return answerAt(service, exchange, { head, lang }, asked, { path, input, judge: use });
+  const input = { edition: settled.head.number, lang: settled.lang, id };
+  return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge: use });
 }
 
 /** The last segment of a path, decoded. A plus sign stands for itself there. */

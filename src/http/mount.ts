@@ -5,7 +5,14 @@
 
 import type { Context, Hono } from 'hono';
 import { LIMITS } from '../contract/limits.js';
-import { type Exchange, openExchange, optionsReply, problemReply } from './exchange.js';
+import {
+  type Exchange,
+  type Headers,
+  JSON_TYPE,
+  openExchange,
+  optionsReply,
+  problemReply,
+} from './exchange.js';
 import { accepts } from './negotiation.js';
 import { type PlaceOf, PROBLEMS, Refusal, refusalOf } from './problem.js';
 import { isStopping, type Service, type ServiceEnv } from './service.js';
@@ -21,16 +28,35 @@ export interface Handling {
 
 export interface Methods {
   readonly get?: Handling;
-  readonly post?: Handling;
+  /** A question in a body: by POST, and by QUERY, which says besides that it changes nothing. */
+  readonly ask?: Handling;
   /** What the answers of this path are. */
   readonly mediaType: string;
 }
 
+/** Safe and idempotent, with a body: draft-ietf-httpbis-safe-method-w-body. */
+const QUERY = 'QUERY';
+
+/** The same draft, section 3: of what type the body of a QUERY may be. */
+const ACCEPT_QUERY = { 'accept-query': JSON_TYPE } as const;
+
+interface Route {
+  /** As the log names it. */
+  readonly path: string;
+  /** Headers of every answer of this path. */
+  readonly headers: Headers;
+}
+
+const NO_ROUTE: Route = { path: 'none', headers: {} };
+
 export function mount(app: App, service: Service, path: string, methods: Methods): void {
-  const { get, post, mediaType } = methods;
-  const allow = [...(get ? ['GET', 'HEAD'] : []), ...(post ? ['POST'] : []), 'OPTIONS'].join(', ');
+  const { get, ask, mediaType } = methods;
+  const allow = [...(get ? ['GET', 'HEAD'] : []), ...(ask ? ['POST', QUERY] : []), 'OPTIONS'].join(
+    ', ',
+  );
+  const route = { path, headers: ask ? ACCEPT_QUERY : {} };
   const on = (handling: Handling) => (context: Context<ServiceEnv>) =>
-    handle(context, service, path, {
+    handle(context, service, route, {
       placeOf: handling.placeOf,
       answer: (exchange) => {
         checkTarget(exchange);
@@ -41,19 +67,19 @@ export function mount(app: App, service: Service, path: string, methods: Methods
   const options = { answer: (exchange: Exchange) => optionsReply(exchange, allow), placeOf: null };
   const others = { answer: (exchange: Exchange) => refuseMethod(exchange, allow), placeOf: null };
   if (get) app.get(path, on(get));
-  if (post) app.post(path, on(post));
-  app.options(path, (context) => handle(context, service, path, options));
-  app.all(path, (context) => handle(context, service, path, others));
+  if (ask) app.on(['POST', QUERY], path, on(ask));
+  app.options(path, (context) => handle(context, service, route, options));
+  app.all(path, (context) => handle(context, service, route, others));
 }
 
 /** Whatever no path took. */
 export function mountRest(app: App, service: Service): void {
   const rest = { answer: refusePath, placeOf: null };
-  app.notFound((context) => handle(context, service, 'none', rest));
+  app.notFound((context) => handle(context, service, NO_ROUTE, rest));
   // Handlers catch what they throw, so what arrives here was thrown by the framework itself.
   app.onError((error, context) => {
     const answer = () => Promise.reject(error);
-    return handle(context, service, 'none', { answer, placeOf: null });
+    return handle(context, service, NO_ROUTE, { answer, placeOf: null });
   });
 }
 
@@ -83,11 +109,11 @@ function refusePath(exchange: Exchange): never {
 function handle(
   context: Context<ServiceEnv>,
   service: Service,
-  route: string,
+  { path: route, headers }: Route,
   { answer, placeOf }: Handling,
 ): Reply {
   const started = service.stopwatch();
-  const exchange = openExchange(context.req.raw, service, isStopping(context.env));
+  const exchange = openExchange(context.req.raw, service, isStopping(context.env), headers);
   const end = (response: Response): Response => {
     const { method } = exchange.request;
     const ms = Math.round((service.stopwatch() - started) * 1000) / 1000;

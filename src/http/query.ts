@@ -6,6 +6,7 @@
  */
 
 import { echo } from '../contract/json-pointer.js';
+import { USUAL_ENTRIES } from '../contract/list.js';
 import {
   NO_PARAMETERS,
   type ParameterGroup,
@@ -16,17 +17,12 @@ import type { FaultWire } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
 import { formRefusal, type Place, type ReadFields } from './form.js';
 
-export interface ReadQuery extends ReadFields {
-  /** Names and values as they stood there, decoded. */
-  readonly pairs: readonly Pair[];
-}
-
-export type Pair = readonly [name: string, value: string];
+type Pair = readonly [name: string, value: string];
 
 type Fields = Record<string, unknown>;
 
 /** `search` is what stands after the question mark. */
-export function readQuery(search: string, grammar: QueryGrammar): ReadQuery {
+export function readQuery(search: string, grammar: QueryGrammar): ReadFields {
   const faults: FaultWire[] = [];
   const pairs = pairsOf(search, faults);
   const value = emptyFields(grammar);
@@ -52,7 +48,7 @@ export function readQuery(search: string, grammar: QueryGrammar): ReadQuery {
     const text = `A URL has at most ${most} of them; POST takes more.`;
     faults.push(fault(prefix, 'too-many', text));
   }
-  return { value, faults, pairs };
+  return { value, faults };
 }
 
 function fault(parameter: string, code: string, text: string): FaultWire {
@@ -162,28 +158,64 @@ export function parameterCalled(at: string, grammar: QueryGrammar): Place {
 }
 
 /**
- * The one way to write this question: parameters in the order of their names, without those that
- * say what is so anyway, with the edition and the language that answer it. Two URLs that ask the
- * same are one address to caches.
+ * The one way to write this question in a URL: parameters in the order of their names, without
+ * those that say what is so anyway, with the edition and the language that answer it. However it
+ * was asked, it is one address to caches. Null where a URL cannot say it: a face that is written
+ * out, a part for each hand, more than a URL has room for.
  */
 export function canonicalSearch(
-  pairs: readonly Pair[],
+  question: object,
+  grammar: QueryGrammar,
   { edition, lang }: { readonly edition: number; readonly lang: string },
-): string {
-  const kept = pairs.filter(
-    ([name, value]) => name !== 'edition' && name !== 'lang' && DEFAULTS.get(name) !== value,
-  );
-  const all: Pair[] = [...kept, ['edition', String(edition)], ['lang', lang]];
-  return all
+): string | null {
+  const pairs = pairsIn({ ...question, edition, lang }, grammar);
+  if (pairs === null) return null;
+  return pairs
+    .filter(([name, value]) => DEFAULTS.get(name) !== value)
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, value]) => `${encodeURIComponent(name)}=${encodeURIComponent(value)}`)
     .join('&');
+}
+
+function pairsIn(
+  question: Readonly<Record<string, unknown>>,
+  { parameters, groups }: QueryGrammar,
+): Pair[] | null {
+  const pairs: Pair[] = [];
+  for (const [field, value] of Object.entries(question)) {
+    const group = groups.find((one) => one.field === field);
+    const inside = fieldsIn(value);
+    if (group !== undefined && inside.length > group.most) return null;
+    for (const [inner, one] of inside) {
+      const known = parameters.find(({ field: [a, b] }) => a === field && b === inner)?.name;
+      const name = group === undefined ? known : `${group.prefix}.${inner}`;
+      const text = textOf(one);
+      if (name === undefined || text === null) return null;
+      pairs.push([name, text]);
+    }
+  }
+  return pairs;
+}
+
+/** The fields inside a field, or the field itself where it has none. */
+function fieldsIn(value: unknown): readonly (readonly [string | undefined, unknown])[] {
+  const isOuter = typeof value === 'object' && value !== null && !Array.isArray(value);
+  return isOuter ? Object.entries(value) : [[undefined, value]];
+}
+
+/** What stands after the sign; null where nothing can. */
+function textOf(value: unknown): string | null {
+  if (typeof value === 'string') return value;
+  if (typeof value === 'number' || typeof value === 'boolean') return String(value);
+  if (!Array.isArray(value)) return null;
+  return value.some((one) => String(one).includes(',')) ? null : value.join(',');
 }
 
 /** What a question means where it does not say so. */
 const DEFAULTS: ReadonlyMap<string, string> = new Map([
   ['changes', 'no'],
   ['ignorePresent', 'false'],
+  ['limit', String(USUAL_ENTRIES)],
 ]);
 
 /** For paths that take no parameters at all. */

@@ -67,10 +67,10 @@ describe('whatever path is asked', () => {
   });
 
   test.each([
-    ['put', '/v1/fit', 'GET, HEAD, POST, OPTIONS'],
-    ['delete', '/v1/mate', 'GET, HEAD, POST, OPTIONS'],
-    ['get', '/v1/inspect', 'POST, OPTIONS'],
-    ['patch', '/v1/inspect', 'POST, OPTIONS'],
+    ['put', '/v1/fit', 'GET, HEAD, POST, QUERY, OPTIONS'],
+    ['delete', '/v1/mate', 'GET, HEAD, POST, QUERY, OPTIONS'],
+    ['get', '/v1/inspect', 'POST, QUERY, OPTIONS'],
+    ['patch', '/v1/inspect', 'POST, QUERY, OPTIONS'],
     ['post', '/v1/editions', 'GET, HEAD, OPTIONS'],
     ['post', '/livez', 'GET, HEAD, OPTIONS'],
     ['trace', '/readyz', 'GET, HEAD, OPTIONS'],

@@ -14,6 +14,8 @@ import { type Rig, type RigOptions, rigOf } from './fixture.js';
 export interface Provocation {
   readonly code: ProblemCode;
   readonly url: string;
+  /** Left out, it is GET, or POST where there is a body. */
+  readonly method?: string;
   readonly body?: unknown;
   readonly headers?: Readonly<Record<string, string>>;
   readonly rig?: RigOptions;
@@ -264,14 +266,14 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
 
 /** Asks it of a service of its own, or of that one. */
 export async function provoke(
-  { rig: options, url, body, headers, isStopping }: Provocation,
+  { rig: options, url, method, body, headers, isStopping }: Provocation,
   { app }: Rig = rigOf(options),
 ): Promise<Response> {
   const env = isStopping === undefined ? {} : { lifecycle: { isStopping } };
   if (body === undefined) return app.request(url, { headers: headers ?? {} }, env);
   const isRaw = typeof body === 'string' || body instanceof ReadableStream;
   const posted = {
-    method: 'POST',
+    method: method ?? 'POST',
     headers: { 'content-type': 'application/json', ...headers },
     body: isRaw ? body : JSON.stringify(body),
     duplex: 'half' as const,

@@ -28,7 +28,12 @@ function listEditions(exchange: Exchange, { library }: Service): Response {
   // Editions are only ever added, so the newest one says which there are.
   const parts = [newest?.hash ?? '', ENGINE_VERSION, path, String(heads.length)];
   const etag = etagOf(digestOf(parts));
-  const headers = { 'cache-control': FLOATING, etag, ...vary(exchange) };
+  const headers = {
+    'cache-control': FLOATING,
+    'content-location': path,
+    etag,
+    ...vary(exchange),
+  };
   const named = newest === undefined ? {} : { 'faying-edition': String(newest.number) };
   return unlessKnown(exchange, { ...headers, ...named }, () => {
     const items = heads.map(({ number, hash, publishedAt, note, counts }) => ({

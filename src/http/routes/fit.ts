@@ -4,7 +4,7 @@
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
 import type { FitInput } from '../../usecases/check-fit.js';
-import { answerAt, answerIn, JUDGED, type Question, type Settled, settle } from '../asked.js';
+import { answerTo, JUDGED, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
@@ -22,32 +22,35 @@ export function mountFit(app: App, service: Service): void {
       placeOf: (at) => parameterCalled(at, query),
       answer: (exchange) => checkFit(exchange, service),
     },
-    post: { placeOf: pointerCalled, answer: (exchange) => askFit(exchange, service) },
+    ask: { placeOf: pointerCalled, answer: (exchange) => askFit(exchange, service) },
   });
 }
 
 function checkFit(exchange: Exchange, service: Service): Response {
   const read = readQuery(exchange.search, query);
   const question = checkForm(fitQuestionSchema, read, (at) => parameterAt(at, query));
-  const settled = settle(service, exchange, question);
-  const asked = { ...question, pairs: read.pairs, lifetimes: JUDGED };
-  return answerAt(service, exchange, settled, asked, questionOf(question, settled, service));
+  return answer(exchange, question, service);
 }
 
 async function askFit(exchange: Exchange, service: Service): Promise<Response> {
   refuseParameters(exchange.search);
   const read = await readBody(exchange.request);
   const question = checkForm(fitQuestionSchema, read, pointerAt);
-  const settled = settle(service, exchange, question);
-  return answerIn(service, exchange, settled, questionOf(question, settled, service));
+  return answer(exchange, question, service);
 }
 
-function questionOf(
-  question: FitQuestion,
-  settled: Settled,
-  { useCases }: Service,
-): Question<FitInput> {
-  return { path, input: inputOf(question, settled), judge: useCases.checkFit };
+function answer(exchange: Exchange, asked: FitQuestion, service: Service): Response {
+  const settled = settle(service, exchange, asked);
+  const input = inputOf(asked, settled);
+  const { checkFit: judge } = service.useCases;
+  return answerTo(service, exchange, settled, {
+    path,
+    query,
+    asked,
+    lifetimes: JUDGED,
+    input,
+    judge,
+  });
 }
 
 function inputOf(question: FitQuestion, settled: Settled): FitInput {

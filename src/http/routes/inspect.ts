@@ -3,7 +3,7 @@
  */
 
 import { inspectOperation, inspectQuestionSchema } from '../../contract/inspect.js';
-import { answerIn, settle } from '../asked.js';
+import { answerTo, JUDGED, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
@@ -17,16 +17,23 @@ const { path } = inspectOperation;
 export function mountInspect(app: App, service: Service): void {
   mount(app, service, path, {
     mediaType: 'application/json',
-    post: { placeOf: pointerCalled, answer: (exchange) => inspect(exchange, service) },
+    ask: { placeOf: pointerCalled, answer: (exchange) => inspect(exchange, service) },
   });
 }
 
 async function inspect(exchange: Exchange, service: Service): Promise<Response> {
-  const { useCases } = service;
   refuseParameters(exchange.search);
   const read = await readBody(exchange.request);
-  const question = checkForm(inspectQuestionSchema, read, pointerAt);
-  const settled = settle(service, exchange, question);
-  const input = vehicleInput(question, settled);
-  return answerIn(service, exchange, settled, { path, input, judge: useCases.inspectVehicle });
+  const asked = checkForm(inspectQuestionSchema, read, pointerAt);
+  const settled = settle(service, exchange, asked);
+  const input = vehicleInput(asked, settled);
+  const { inspectVehicle: judge } = service.useCases;
+  return answerTo(service, exchange, settled, {
+    path,
+    query: null,
+    asked,
+    lifetimes: JUDGED,
+    input,
+    judge,
+  });
 }

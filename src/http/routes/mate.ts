@@ -10,7 +10,7 @@ import {
   mateUrlQuestionSchema,
 } from '../../contract/mate.js';
 import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
-import { answerAt, answerIn, JUDGED, type Question, type Settled, settle } from '../asked.js';
+import { answerTo, JUDGED, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm, type Place } from '../form.js';
@@ -27,32 +27,35 @@ export function mountMate(app: App, service: Service): void {
       placeOf: (at) => parameterCalled(at, query),
       answer: (exchange) => mateFaces(exchange, service),
     },
-    post: { placeOf: placeInBody, answer: (exchange) => askMate(exchange, service) },
+    ask: { placeOf: placeInBody, answer: (exchange) => askMate(exchange, service) },
   });
 }
 
 function mateFaces(exchange: Exchange, service: Service): Response {
   const read = readQuery(exchange.search, query);
   const question = checkForm(mateUrlQuestionSchema, read, (at) => parameterAt(at, query));
-  const settled = settle(service, exchange, question);
-  const asked = { ...question, pairs: read.pairs, lifetimes: JUDGED };
-  return answerAt(service, exchange, settled, asked, questionOf(question, settled, service));
+  return answer(exchange, question, service);
 }
 
 async function askMate(exchange: Exchange, service: Service): Promise<Response> {
   refuseParameters(exchange.search);
   const read = await readBody(exchange.request);
   const question = checkForm(mateQuestionSchema, read, pointerAt);
-  const settled = settle(service, exchange, question);
-  return answerIn(service, exchange, settled, questionOf(question, settled, service));
+  return answer(exchange, question, service);
 }
 
-function questionOf(
-  question: MateQuestion,
-  settled: Settled,
-  { useCases }: Service,
-): Question<MateInput> {
-  return { path, input: inputOf(question, settled), judge: useCases.mateFaces };
+function answer(exchange: Exchange, asked: MateQuestion, service: Service): Response {
+  const settled = settle(service, exchange, asked);
+  const input = inputOf(asked, settled);
+  const { mateFaces: judge } = service.useCases;
+  return answerTo(service, exchange, settled, {
+    path,
+    query,
+    asked,
+    lifetimes: JUDGED,
+    input,
+    judge,
+  });
 }
 
 function inputOf(question: MateQuestion, { head, lang }: Settled): MateInput {

@@ -26,7 +26,8 @@ export type Headers = Readonly<Record<string, string>>;
 const REQUEST_ID = new RegExp(`^[\\w.:-]{1,${LIMITS.requestIdCharacters.value}}$`);
 
 /** Headers that a page of another origin may read beside those that it always may. */
-const EXPOSED = 'ETag, Content-Location, Faying-Edition, Retry-After, X-Request-Id';
+const EXPOSED =
+  'ETag, Link, Content-Location, Faying-Edition, RateLimit, Retry-After, X-Request-Id';
 
 /** Seconds after which asking again makes sense; a publication or a restart takes about as long. */
 const RETRY_AFTER = '5';

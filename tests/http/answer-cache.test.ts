@@ -10,7 +10,7 @@ import { keyOf, ordered } from '../../src/http/question-key.js';
 import type { StoredEdition } from '../../src/usecases/ports.js';
 import { CART } from '../cli/catalogue.js';
 import { MemoryStore } from '../memory-store.js';
-import { FIT, LARGER_CART, publish, type Rig, rigOf } from './fixture.js';
+import { FIT, LARGER_CART, publish, type Rig, rigOf, zeros } from './fixture.js';
 
 const keeping = (more: Parameters<typeof rigOf>[0] = {}): Rig =>
   rigOf({ answerCacheBytes: 1_000_000, ...more });
@@ -55,7 +55,7 @@ describe('a question that was answered', () => {
       .expect(200);
     await client.get('/v1/mate?a=box-a&b=shaft-a').expect(200);
     await client.get('/v1/mate?b=shaft-a&a=box-a').expect(200);
-    expect(judged).toEqual({ checkFit: 0, inspectVehicle: 1, mateFaces: 2 });
+    expect(judged).toEqual({ ...zeros(), inspectVehicle: 1, mateFaces: 2 });
   });
 
   test('is judged again where anything is another', async () => {

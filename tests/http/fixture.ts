@@ -67,7 +67,8 @@ export function rigOf(options: RigOptions = {}): Rig {
 
 const NAMES = Object.keys(USE_CASES) as readonly (keyof UseCases)[];
 
-function zeros(): Record<keyof UseCases, number> {
+/** What a rig has judged that nobody has asked. */
+export function zeros(): Record<keyof UseCases, number> {
   return Object.fromEntries(NAMES.map((name) => [name, 0])) as Record<keyof UseCases, number>;
 }
 

@@ -4,7 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { type Rig, refused, rigOf } from './fixture.js';
+import { type Rig, refused, rigOf, zeros } from './fixture.js';
 
 const rig = rigOf();
 
@@ -185,7 +185,7 @@ describe('more of it than anybody reads', () => {
     expect(problem).toMatchObject({ code: 'invalid-request', errors: [{ pointer: '' }] });
     expect(problem.errors[0]).toMatchObject({ code: 'too-many' });
     expect(problem.detail).toBe('There are more than 5000 values in it.');
-    expect(own.judged).toEqual({ checkFit: 0, inspectVehicle: 0, mateFaces: 0 });
+    expect(own.judged).toEqual(zeros());
   });
 
   test('only the first faults are told', async () => {

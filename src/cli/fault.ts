@@ -68,6 +68,8 @@ const TITLES: Readonly<Record<string, string>> = {
   'unknown-position': 'The vehicle has no such position',
   'unknown-interface': 'The part has no such face',
   'unknown-layout': 'There is no such layout',
+  'unknown-role': 'There is no such role',
+  'unknown-kind': 'There is no such kind of interface',
   'invalid-question': 'The question asks for something that cannot be',
   'changes-not-supported': 'Changes around the part are not looked for',
   'bad-usage': 'The command is not used as it is meant',

@@ -102,6 +102,30 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     },
   },
   {
+    operationId: 'listRoles',
+    name: 'first-page',
+    summary: 'The first two; `next` leads on',
+    search: 'limit=2',
+  },
+  {
+    operationId: 'readRole',
+    name: 'gearbox',
+    summary: 'What is recorded of a gearbox',
+    segment: 'gearbox',
+  },
+  {
+    operationId: 'listKinds',
+    name: 'first-page',
+    summary: 'The first two; `next` leads on',
+    search: 'limit=2',
+  },
+  {
+    operationId: 'readKind',
+    name: 'propshaft-flange',
+    summary: 'What is compared where a propeller shaft is bolted on',
+    segment: 'propshaft-flange',
+  },
+  {
     operationId: 'listLayouts',
     name: 'first-page',
     summary: 'The first two; `next` leads on',

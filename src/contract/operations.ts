@@ -6,9 +6,11 @@ import { listEditionsOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
 import { liveOperation, readyOperation } from './health.js';
 import { inspectOperation } from './inspect.js';
+import { listKindsOperation, readKindOperation } from './kinds.js';
 import { listLayoutsOperation, readLayoutOperation } from './layouts.js';
 import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
+import { listRolesOperation, readRoleOperation } from './roles.js';
 
 export const OPERATIONS: readonly Operation[] = [
   checkFitOperation,
@@ -16,6 +18,10 @@ export const OPERATIONS: readonly Operation[] = [
   inspectOperation,
   mateFacesOperation,
   askMateOperation,
+  listRolesOperation,
+  readRoleOperation,
+  listKindsOperation,
+  readKindOperation,
   listLayoutsOperation,
   readLayoutOperation,
   listEditionsOperation,

@@ -9,9 +9,11 @@ import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
 import { mountHealth } from './routes/health.js';
 import { mountInspect } from './routes/inspect.js';
+import { mountKinds } from './routes/kinds.js';
 import { mountLayouts } from './routes/layouts.js';
 import { mountMate } from './routes/mate.js';
 import { mountProblems } from './routes/problems.js';
+import { mountRoles } from './routes/roles.js';
 import { type ServiceDeps, type ServiceEnv, serviceOf } from './service.js';
 
 export function createApp(deps: ServiceDeps): App {
@@ -21,6 +23,8 @@ export function createApp(deps: ServiceDeps): App {
     mountFit,
     mountInspect,
     mountMate,
+    mountRoles,
+    mountKinds,
     mountLayouts,
     mountEditions,
     mountHealth,

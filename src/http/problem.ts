@@ -106,6 +106,20 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
     retry: 'with-change',
     about: 'This edition has no layout of this id; GET /v1/layouts lists them.',
   },
+  'unknown-role': {
+    status: 404,
+    title: 'There is no such role',
+    retry: 'with-change',
+    about: 'This edition has no role of this id; GET /v1/roles lists them.',
+  },
+  'unknown-kind': {
+    status: 404,
+    title: 'There is no such kind of interface',
+    retry: 'with-change',
+    about:
+      'No kind of this id is built in, nor does this edition declare one; GET /v1/kinds lists ' +
+      'them.',
+  },
   'method-not-allowed': {
     status: 405,
     title: 'This method is not for this path',

@@ -6,7 +6,9 @@ import type { Logger } from 'pino';
 import { checkFit } from '../usecases/check-fit.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
+import { listKinds, readKind } from '../usecases/list-kinds.js';
 import { listLayouts, readLayout } from '../usecases/list-layouts.js';
+import { listRoles, readRole } from '../usecases/list-roles.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { AnswerCache } from './answer-cache.js';
 
@@ -15,6 +17,10 @@ export const USE_CASES = {
   checkFit,
   inspectVehicle,
   mateFaces,
+  listRoles,
+  readRole,
+  listKinds,
+  readKind,
   listLayouts,
   readLayout,
 } as const;

@@ -32,16 +32,24 @@ export function cautionViews(judgement: Judgement, speaker: Speaker): CautionVie
       if (kind?.caution !== null && kind?.caution !== undefined) groups.add(kind.caution);
     }
   }
-  const usual = [...groups].map(
-    (group): CautionView => ({
-      code: group,
-      group,
-      show: 'always',
-      text: sayCaution(group, speaker.lang),
-    }),
-  );
+  const usual = usualCautions(groups, speaker);
   const own = constraints.flatMap((constraint) => ownCautions(constraint, speaker));
   return once([...usual, ...signOffs(configuration, speaker), ...own]);
+}
+
+export function usualCautions(groups: Iterable<string>, speaker: Speaker): CautionView[] {
+  return [...groups].map((group) => ({
+    code: group,
+    group,
+    show: 'always',
+    text: sayCaution(group, speaker.lang),
+  }));
+}
+
+/** The cautions of what is shown by itself: the general one too, where there is any. */
+export function cautionsOf(groups: Iterable<string | null>, speaker: Speaker): CautionView[] {
+  const known = new Set([...groups].filter((group) => group !== null));
+  return known.size === 0 ? [] : usualCautions(new Set(['general', ...known]), speaker);
 }
 
 const SIGNED = {

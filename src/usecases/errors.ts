@@ -13,6 +13,8 @@ export type QuestionErrorCode =
   | 'unknown-position'
   | 'unknown-interface'
   | 'unknown-layout'
+  | 'unknown-role'
+  | 'unknown-kind'
   | 'invalid-question'
   | 'changes-not-supported';
 

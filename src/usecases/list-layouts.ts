@@ -3,7 +3,6 @@
  */
 
 import type { Catalogue, Layout, Position } from '../domain/catalogue/catalogue.js';
-import { hint } from '../domain/catalogue/faults.js';
 import type { Check } from '../domain/check/check.js';
 import { exactText, type Rational } from '../domain/quantity/rational.js';
 import type {
@@ -15,7 +14,7 @@ import type {
 import { headOf } from './head.js';
 import type { Library } from './library.js';
 import { type ListAnswer, type ListInput, pageOf } from './listing.js';
-import { type CommonInput, Faults } from './question.js';
+import { oneOf, type ReadInput } from './read-one.js';
 import { Speaker } from './speaker.js';
 
 /** In the order of their ids. */
@@ -42,20 +41,10 @@ function vehiclesByLayout({ vehicles }: Catalogue): ReadonlyMap<string, number> 
   return counts;
 }
 
-export interface ReadInput extends CommonInput {
-  readonly id: string;
-}
-
 export function readLayout(library: Library, input: ReadInput): LayoutAnswer {
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
-  const layout = catalogue.layouts.get(input.id);
-  if (layout === undefined) {
-    const faults = new Faults();
-    const like = hint(input.id, catalogue.layouts.keys());
-    faults.add('id', 'unknown-layout', `There is no layout "${input.id}".${like}`);
-    return faults.end();
-  }
+  const layout = oneOf(catalogue.layouts, 'layout', input);
   const speaker = new Speaker({ catalogue, layout, lang: input.lang });
   const view = layoutView(layout, speaker);
   return { ...headOf(edition, speaker), ...view };

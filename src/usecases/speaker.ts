@@ -2,7 +2,7 @@
  * Says things of one catalogue in one language: names, values, reasons.
  */
 
-import type { Catalogue, Layout } from '../domain/catalogue/catalogue.js';
+import type { Catalogue, Layout, ValueSpec } from '../domain/catalogue/catalogue.js';
 import type { Text } from '../domain/catalogue/document.js';
 import type { FactAddress } from '../domain/check/reading.js';
 import type { Margin, Shown } from '../domain/check/shown.js';
@@ -115,6 +115,11 @@ export class Speaker {
         : part?.faces.get(face)?.kind?.parameters.get(parameter)?.name;
     if (name !== null && name !== undefined) return this.text(name);
     return parameter.replaceAll('-', ' ');
+  }
+
+  /** The name of what a kind or a role declares. */
+  specName({ id, name }: Pick<ValueSpec, 'id' | 'name'>): string {
+    return name === null ? id.replaceAll('-', ' ') : this.text(name);
   }
 
   namedValue(address: FactAddress, value: string | null, term: string | null): NamedValue {

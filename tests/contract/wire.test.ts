@@ -8,10 +8,21 @@ import type { z } from 'zod';
 import type { editionsAnswerSchema } from '../../src/contract/editions.js';
 import type { fitAnswerSchema } from '../../src/contract/fit.js';
 import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
+import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
+import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract/layouts.js';
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
+import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
+import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
+import type { ListAnswer } from '../../src/usecases/listing.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
+import type {
+  KindAnswer,
+  KindEntry,
+  RoleAnswer,
+  RoleEntry,
+} from '../../src/usecases/vocabulary-view.js';
 
 type Editions = z.infer<typeof editionsAnswerSchema>['items'][number];
 
@@ -21,6 +32,16 @@ describe('the shapes on the wire', () => {
     expectTypeOf<Beyond<InspectAnswer, z.infer<typeof inspectAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<MateAnswer, z.infer<typeof mateAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<EditionHead, Editions>>().toBeNever();
+    expectTypeOf<Beyond<KindAnswer, z.infer<typeof kindAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<RoleAnswer, z.infer<typeof roleAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<LayoutAnswer, z.infer<typeof layoutAnswerSchema>>>().toBeNever();
+  });
+
+  test('and lists have everything of their entries', () => {
+    type List<Entry> = Omit<ListAnswer<Entry>, 'next'>;
+    expectTypeOf<Beyond<List<KindEntry>, z.infer<typeof kindsAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<List<RoleEntry>, z.infer<typeof rolesAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<List<LayoutEntry>, z.infer<typeof layoutsAnswerSchema>>>().toBeNever();
   });
 
   test('and a name that they lack is found, however deep', () => {

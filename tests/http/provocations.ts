@@ -231,6 +231,18 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       says: pointing('/adapters/1'),
     },
   ],
+  listRoles: lists('/v1/roles'),
+  readRole: [
+    ...reads('/v1/roles/gearbox'),
+    { code: 'unknown-role', url: '/v1/roles/x', says: naming('id') },
+    { code: 'invalid-request', url: '/v1/roles/%ff' },
+  ],
+  listKinds: lists('/v1/kinds'),
+  readKind: [
+    ...reads('/v1/kinds/cart-flange'),
+    { code: 'unknown-kind', url: '/v1/kinds/x', says: naming('id') },
+    { code: 'invalid-request', url: '/v1/kinds/%ff' },
+  ],
   listLayouts: lists('/v1/layouts'),
   readLayout: [
     ...reads('/v1/layouts/cart'),

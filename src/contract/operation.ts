@@ -34,12 +34,13 @@ export const ALSO_QUERY =
   'answer and says so: its answer has an `ETag`, may be kept as long as that of GET, and ' +
   '`If-None-Match` is answered with 304.';
 
+/** In the order of the alphabet, as the document lists them. */
 export const TAGS = {
+  catalogue: 'What is in the catalogue?',
+  editions: 'The numbered, immutable states of the catalogue.',
   fit: 'Does this part fit this vehicle?',
   inspect: 'Is this vehicle right as it stands?',
   mate: 'Do these two faces meet?',
-  catalogue: 'What is in the catalogue?',
-  editions: 'The numbered, immutable states of the catalogue.',
   service: 'The service itself.',
 } as const;
 

@@ -46,6 +46,7 @@ export function openapiDocument(examples: readonly Example[]): object {
       title: 'Faying',
       version: ENGINE_VERSION,
       description: DESCRIPTION,
+      contact: CONTACT,
       license: LICENSE,
     },
     servers: [{ url: '/', description: 'Where this document came from.' }],
@@ -54,8 +55,18 @@ export function openapiDocument(examples: readonly Example[]): object {
   });
 }
 
-/** OpenAPI 3.1 has the SPDX identifier; the types of the generator are of 3.0. */
-const LICENSE = { name: 'MIT', identifier: 'MIT' };
+/**
+ * Whom to ask only those know who run the service, and the document is the same for all of them.
+ * So it leads to nobody and says so: a page that is empty by RFC 6694, and a host of which RFC 6761
+ * sees to it that it is never anybody's.
+ */
+const CONTACT = {
+  name: 'Whoever runs this service',
+  url: 'about:blank',
+  email: 'nobody@faying.invalid',
+};
+
+const LICENSE = { name: 'MIT', url: 'https://spdx.org/licenses/MIT.html' };
 
 const DESCRIPTION = [
   'Answers name the edition of the catalogue they came from, the version of the program and the ' +

@@ -53,7 +53,7 @@ export const ballJointTaper: BuiltInKind = {
     'large-end': {
       type: 'measured',
       unit: 'mm',
-      name: { en: 'large diameter of the taper', de: 'grosser Durchmesser des Konus' },
+      name: { en: 'large diameter of the taper', de: 'großer Durchmesser des Konus' },
       tool: 'micrometer',
       usual: ['8 mm', '22 mm'],
     },
@@ -76,7 +76,7 @@ export const ballJointTaper: BuiltInKind = {
       optional: true,
       name: {
         en: 'distance from the large end to the split pin',
-        de: 'Abstand vom grossen Ende zum Splint',
+        de: 'Abstand vom großen Ende zum Splint',
       },
       tool: 'depth-gauge',
       usual: ['15 mm', '70 mm'],
@@ -87,7 +87,7 @@ export const ballJointTaper: BuiltInKind = {
       optional: true,
       name: {
         en: 'distance from the large end to the centre of the ball',
-        de: 'Abstand vom grossen Ende zur Kugelmitte',
+        de: 'Abstand vom großen Ende zur Kugelmitte',
       },
       tool: 'caliper',
       usual: ['5 mm', '60 mm'],
@@ -129,7 +129,7 @@ export const ballJointTaper: BuiltInKind = {
       code: 'neither-taper-nor-pinch',
       text: {
         en: 'Only tapers and pinched stems are compared here: any other joint is another kind.',
-        de: 'Nur Konus und Klemmung werden hier verglichen: anderes ist eine andere Art.',
+        de: 'Verglichen werden hier nur Konus und Klemmung: Anderes ist eine andere Art.',
       },
     },
     {
@@ -242,7 +242,7 @@ export const ballJointTaper: BuiltInKind = {
       code: 'groove-misses-the-bolt',
       text: {
         en: 'The groove must lie at the pinch bolt, within 0.5 mm: the bolt holds the stem.',
-        de: 'Die Nut muss auf 0,5 mm bei der Klemmschraube liegen: sie sichert den Zapfen.',
+        de: 'Die Nut muss auf 0,5 mm bei der Klemmschraube liegen: Die hält den Zapfen.',
       },
     },
     {
@@ -262,6 +262,6 @@ export const ballJointTaper: BuiltInKind = {
       en: 'swing of the ball and room for its boot',
       de: 'Ausschlag der Kugel, Platz der Manschette',
     },
-    { en: 'load that the joint may carry', de: 'zulässige Last des Gelenks' },
+    { en: 'load that the joint may carry', de: 'Last, die das Gelenk trägt' },
   ],
 };

@@ -67,7 +67,7 @@ export const bearingUnit: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'unit',
-      name: { en: 'spigot diameter of the unit', de: 'Zentrierbund der Einheit' },
+      name: { en: 'spigot diameter of the unit', de: 'Zentrierdurchmesser der Einheit' },
       tool: 'micrometer',
       usual: ['60 mm', '100 mm'],
     },
@@ -169,7 +169,7 @@ export const bearingUnit: BuiltInKind = {
       max: '0.1 mm',
       text: {
         en: 'The spigot carries the unit: it must go in, with at most 0.10 mm of play.',
-        de: 'Der Bund trägt die Einheit: er muss hineingehen, mit höchstens 0,10 mm Spiel.',
+        de: 'Der Bund trägt die Einheit: Er muss hineingehen, mit höchstens 0,10 mm Spiel.',
       },
     },
     {
@@ -188,7 +188,7 @@ export const bearingUnit: BuiltInKind = {
       code: 'moves-wheel-and-disc',
       text: {
         en: 'Another stand-off moves wheel, brake disc and track: it must agree within 0.2 mm.',
-        de: 'Ein anderer Abstand verschiebt Rad, Bremsscheibe und Spur: auf 0,2 mm gleich.',
+        de: 'Anderer Abstand verschiebt Rad, Scheibe und Spur: Er muss auf 0,2 mm gleich sein.',
       },
     },
     {
@@ -207,7 +207,7 @@ export const bearingUnit: BuiltInKind = {
       code: 'no-sensor-built-in',
       text: {
         en: 'The knuckle is made for a unit with a sensor: without it a wheel speed is missing.',
-        de: 'Hier war ein Sensor in der Einheit: ohne ihn fehlt eine Raddrehzahl.',
+        de: 'Der Achsschenkel ist für eine Einheit mit Sensor: Sonst fehlt eine Raddrehzahl.',
       },
     },
   ],

@@ -144,7 +144,7 @@ export const bellHousing: BuiltInKind = {
       equal: 'pattern',
       text: {
         en: 'The hole patterns must be the same: some holes that line up are not enough.',
-        de: 'Die Lochbilder müssen gleich sein: ein paar passende Löcher genügen nicht.',
+        de: 'Die Lochbilder müssen gleich sein: Ein paar passende Löcher genügen nicht.',
       },
     },
     {
@@ -181,7 +181,7 @@ export const bellHousing: BuiltInKind = {
       code: 'dowels-do-not-line-up',
       text: {
         en: 'The dowels must stand in the same places within 0.05 mm: they centre the gearbox.',
-        de: 'Die Passhülsen müssen auf 0,05 mm gleich liegen: sie zentrieren das Getriebe.',
+        de: 'Die Passhülsen müssen auf 0,05 mm gleich liegen: Sie zentrieren das Getriebe.',
       },
     },
     {
@@ -223,7 +223,7 @@ export const bellHousing: BuiltInKind = {
       code: 'dowel-differs',
       text: {
         en: 'The dowels must agree within 0.05 mm: they hold the gearbox in line.',
-        de: 'Die Passhülsen müssen auf 0,05 mm gleich sein: sie halten das Getriebe in Flucht.',
+        de: 'Die Passhülsen müssen auf 0,05 mm gleich sein: Sie halten das Getriebe in Flucht.',
       },
     },
     {
@@ -243,7 +243,7 @@ export const bellHousing: BuiltInKind = {
       code: 'pilot-differs',
       text: {
         en: 'The pilot diameters must be of one nominal size.',
-        de: 'Die Zentrierdurchmesser müssen dasselbe Nennmass haben.',
+        de: 'Die Zentrierdurchmesser müssen dasselbe Nennmaß haben.',
       },
     },
     {
@@ -267,8 +267,14 @@ export const bellHousing: BuiltInKind = {
   ],
   notChecked: [
     { en: 'bolt lengths', de: 'Schraubenlängen' },
-    { en: 'reach of the input shaft and pilot nose', de: 'Länge von Eingangswelle und Zapfen' },
-    { en: 'room for clutch, flywheel and ring gear', de: 'Platz für Kupplung und Schwungrad' },
+    {
+      en: 'reach of the input shaft and pilot nose',
+      de: 'Länge von Eingangswelle und Führungszapfen',
+    },
+    {
+      en: 'room for clutch, flywheel and ring gear',
+      de: 'Platz für Kupplung, Schwungrad und Zahnkranz',
+    },
     { en: 'pitch and depth of the starter pinion', de: 'Verzahnung und Lage des Anlasserritzels' },
   ],
 };

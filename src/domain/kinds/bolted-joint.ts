@@ -187,7 +187,7 @@ export const boltedJoint: BuiltInKind = {
       equal: 'thread',
       text: {
         en: 'Bolt and thread must be equal in size and pitch: a near pitch starts and strips.',
-        de: 'Gewinde und Steigung müssen gleich sein: eine ähnliche fasst an und reisst aus.',
+        de: 'Gewinde und Steigung müssen gleich sein: Eine ähnliche fasst an und reißt aus.',
       },
     },
     {
@@ -206,7 +206,7 @@ export const boltedJoint: BuiltInKind = {
       code: 'yields-earlier',
       text: {
         en: 'In place of class 4.8 a bolt of 5.6 breaks later but stretches earlier.',
-        de: 'Anstelle von 4.8 reisst eine Schraube 5.6 später, dehnt sich aber früher.',
+        de: 'Anstelle von 4.8 reißt eine Schraube 5.6 später, dehnt sich aber früher.',
       },
     },
     {
@@ -215,7 +215,7 @@ export const boltedJoint: BuiltInKind = {
       code: 'not-an-iso-class',
       text: {
         en: 'The mark on the bolt is no class of ISO 898-1; inch grades are another scale.',
-        de: 'Die Marke der Schraube ist keine Klasse nach ISO 898-1; Zollgrade zählen anders.',
+        de: 'Das Zeichen der Schraube ist keine Klasse nach ISO 898-1; Zollgrade zählen anders.',
       },
     },
     {
@@ -234,7 +234,7 @@ export const boltedJoint: BuiltInKind = {
       code: 'harder-than-original',
       text: {
         en: "A higher class does not raise the torque: the maker's figure holds for the thread.",
-        de: 'Eine höhere Klasse erlaubt nicht mehr Drehmoment: die Angabe des Herstellers gilt.',
+        de: 'Eine höhere Klasse erlaubt nicht mehr Drehmoment: Die Angabe des Herstellers gilt.',
       },
     },
     {
@@ -262,7 +262,7 @@ export const boltedJoint: BuiltInKind = {
       code: 'bottoms',
       text: {
         en: 'The bolt may not come to the end of a blind thread: tight, it would not clamp.',
-        de: 'Die Schraube darf im Sackloch nicht anstehen: sie wäre fest und klemmte nicht.',
+        de: 'Die Schraube darf im Sackloch nicht anstehen: Sie wäre fest und klemmte nicht.',
       },
     },
     {
@@ -323,7 +323,7 @@ export const boltedJoint: BuiltInKind = {
       code: 'head-fouls',
       text: {
         en: 'The head must clear what stands or turns above it.',
-        de: 'Der Kopf muss freigehen von dem, was darüber steht oder dreht.',
+        de: 'Der Kopf muss frei sein von allem, was darüber steht oder sich dreht.',
       },
     },
   ],

@@ -177,7 +177,7 @@ export const caliperMount: BuiltInKind = {
       code: 'knuckle-hole-too-wide',
       text: {
         en: 'Knuckle: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
-        de: 'Achsschenkel: Löcher mit mehr als 1,5 mm Spiel sind zu gross oder aufgebohrt.',
+        de: 'Achsschenkel: Löcher über 1,5 mm Spiel sind für größere Schrauben oder aufgebohrt.',
       },
     },
     {
@@ -187,7 +187,7 @@ export const caliperMount: BuiltInKind = {
       code: 'caliper-hole-too-wide',
       text: {
         en: 'Caliper: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
-        de: 'Sattel: Löcher mit über 1,5 mm Spiel sind für grössere Schrauben oder aufgebohrt.',
+        de: 'Sattel: Löcher mit über 1,5 mm Spiel sind für größere Schrauben oder aufgebohrt.',
       },
     },
     {
@@ -259,7 +259,7 @@ export const caliperMount: BuiltInKind = {
       code: 'disc-too-thin',
       text: {
         en: 'On a disc too thin the pistons come out too far as it wears.',
-        de: 'Ist die Scheibe zu dünn, kommen die Kolben beim Verschleiss zu weit heraus.',
+        de: 'Ist die Scheibe zu dünn, kommen die Kolben beim Verschleiß zu weit heraus.',
       },
     },
     {
@@ -268,13 +268,16 @@ export const caliperMount: BuiltInKind = {
       code: 'other-side-of-the-axle',
       text: {
         en: 'A caliper that changes place may have its bleed nipple below: it cannot be bled.',
-        de: 'Am andern Ort liegt der Entlüfter womöglich unten: so lässt sich nicht entlüften.',
+        de: 'An anderer Stelle liegt der Entlüfter womöglich unten: So lässt sich nicht entlüften.',
       },
     },
   ],
   notChecked: [
     { en: 'room for the caliper inside the wheel', de: 'Platz für den Sattel im Rad' },
-    { en: 'length and strength class of the bolts', de: 'Länge und Festigkeit der Schrauben' },
+    {
+      en: 'length and strength class of the bolts',
+      de: 'Länge und Festigkeitsklasse der Schrauben',
+    },
     { en: 'hose: port, length and way', de: 'Bremsschlauch: Anschluss, Länge und Verlegung' },
     { en: 'piston area and balance of the brakes', de: 'Kolbenfläche und Bremskraftverteilung' },
     { en: 'height of the pads on the disc', de: 'Höhe der Beläge auf der Scheibe' },

@@ -152,7 +152,7 @@ export const clutchCover: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'flywheel',
-      name: { en: 'outer diameter of the friction face', de: 'Aussendurchmesser der Reibfläche' },
+      name: { en: 'outer diameter of the friction face', de: 'Außendurchmesser der Reibfläche' },
       tool: 'caliper',
       usual: ['162 mm', '290 mm'],
     },
@@ -169,7 +169,7 @@ export const clutchCover: BuiltInKind = {
       type: 'designation',
       unit: 'mm',
       of: 'cover',
-      name: { en: 'outer diameter of the disc', de: 'Aussendurchmesser der Scheibe' },
+      name: { en: 'outer diameter of the disc', de: 'Außendurchmesser der Scheibe' },
       tool: 'caliper',
       usual: ['160 mm', '260 mm'],
     },
@@ -241,7 +241,7 @@ export const clutchCover: BuiltInKind = {
       equal: 'centring',
       text: {
         en: 'Plain bolts do not centre: both must have the same dowels, register or fitted bolts.',
-        de: 'Schrauben zentrieren nicht: beide brauchen dieselbe Zentrierung.',
+        de: 'Schrauben zentrieren nicht: Beide brauchen dieselben Stifte, Bünde, Passschrauben.',
       },
     },
     {
@@ -251,7 +251,7 @@ export const clutchCover: BuiltInKind = {
       code: 'other-centring',
       text: {
         en: 'Dowels, register and fitted bolts are compared in full, any other by its name alone.',
-        de: 'Passstifte, Bund und Passschrauben werden ganz verglichen, anderes nur beim Namen.',
+        de: 'Passstifte, Bund und Passschrauben vergleicht man ganz, anderes nur dem Namen nach.',
       },
     },
     {
@@ -281,7 +281,7 @@ export const clutchCover: BuiltInKind = {
       when: both('centring', 'dowels'),
       text: {
         en: 'The dowels centre the cover: they must go in, with at most 0.10 mm of play.',
-        de: 'Die Passstifte zentrieren: sie müssen hineingehen, mit höchstens 0,10 mm Spiel.',
+        de: 'Die Passstifte zentrieren: Sie müssen hineingehen, mit höchstens 0,10 mm Spiel.',
       },
     },
     {
@@ -330,7 +330,7 @@ export const clutchCover: BuiltInKind = {
       code: 'step-differs',
       text: {
         en: 'The step sets clamp load and finger height: it must agree within 0.1 mm.',
-        de: 'Der Absatz bestimmt Anpresskraft und Zungenhöhe: er muss auf 0,1 mm gleich sein.',
+        de: 'Der Absatz bestimmt Anpresskraft und Zungenhöhe: Er muss auf 0,1 mm gleich sein.',
       },
     },
     {
@@ -340,7 +340,7 @@ export const clutchCover: BuiltInKind = {
       code: 'disc-overhangs',
       text: {
         en: 'The friction face must be 2 mm larger than the disc that the cover is made for.',
-        de: 'Die Reibfläche muss 2 mm grösser sein als die Scheibe, für die die Druckplatte ist.',
+        de: 'Die Reibfläche muss 2 mm größer sein als die Scheibe, für die die Druckplatte ist.',
       },
     },
     {
@@ -357,8 +357,11 @@ export const clutchCover: BuiltInKind = {
     { en: 'angle between dowels and bolts', de: 'Winkel zwischen Passstiften und Schrauben' },
     { en: 'clamp load and torque', de: 'Anpresskraft und Drehmoment' },
     { en: 'height of the fingers', de: 'Höhe der Zungen' },
-    { en: 'room for the cover in the bell-housing', de: 'Platz in der Kupplungsglocke' },
+    {
+      en: 'room for the cover in the bell-housing',
+      de: 'Platz für die Druckplatte in der Kupplungsglocke',
+    },
     { en: 'length and class of the bolts', de: 'Länge und Festigkeitsklasse der Schrauben' },
-    { en: 'wear and cracks of the friction face', de: 'Verschleiss und Risse der Reibfläche' },
+    { en: 'wear and cracks of the friction face', de: 'Verschleiß und Risse der Reibfläche' },
   ],
 };

@@ -51,7 +51,7 @@ export const clutchDisc: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'disc',
-      name: { en: 'outer diameter of the lining', de: 'Aussendurchmesser des Belags' },
+      name: { en: 'outer diameter of the lining', de: 'Außendurchmesser des Belags' },
       tool: 'caliper',
       usual: ['160 mm', '260 mm'],
     },
@@ -67,7 +67,7 @@ export const clutchDisc: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'plate',
-      name: { en: 'outer diameter of the friction face', de: 'Aussendurchmesser der Reibfläche' },
+      name: { en: 'outer diameter of the friction face', de: 'Außendurchmesser der Reibfläche' },
       tool: 'caliper',
       usual: ['160 mm', '290 mm'],
     },
@@ -135,7 +135,7 @@ export const clutchDisc: BuiltInKind = {
       code: 'neither-plate',
       text: {
         en: 'A disc is clamped between a flywheel and a pressure plate: say which this is.',
-        de: 'Die Scheibe liegt zwischen Schwungrad und Anpressplatte: sagen, welche das ist.',
+        de: 'Die Scheibe liegt zwischen Schwungrad und Anpressplatte: angeben, was davon.',
       },
     },
     {
@@ -146,7 +146,7 @@ export const clutchDisc: BuiltInKind = {
       code: 'lining-overhangs',
       text: {
         en: 'The friction face of the flywheel must be 2 mm larger than the lining.',
-        de: 'Die Reibfläche des Schwungrads muss 2 mm grösser sein als der Belag.',
+        de: 'Die Reibfläche des Schwungrads muss 2 mm größer sein als der Belag.',
       },
     },
     {
@@ -156,7 +156,7 @@ export const clutchDisc: BuiltInKind = {
       code: 'lining-overhangs-pressure-plate',
       text: {
         en: 'The pressure plate must be as large as the lining.',
-        de: 'Die Anpressplatte muss so gross sein wie der Belag.',
+        de: 'Die Anpressplatte muss so groß sein wie der Belag.',
       },
     },
     {
@@ -168,7 +168,7 @@ export const clutchDisc: BuiltInKind = {
       code: 'plate-for-larger-disc',
       text: {
         en: 'The cover is made for a larger disc: this one carries less torque.',
-        de: 'Die Druckplatte ist für eine grössere Scheibe: diese überträgt weniger Drehmoment.',
+        de: 'Die Druckplatte ist für eine größere Scheibe: Diese überträgt weniger Drehmoment.',
       },
     },
     {
@@ -188,7 +188,7 @@ export const clutchDisc: BuiltInKind = {
       code: 'thickness-differs',
       text: {
         en: 'The cover is set up for one thickness of disc: another moves fingers and clamp load.',
-        de: 'Die Druckplatte ist für eine Dicke: eine andere ändert Zungenhöhe und Anpresskraft.',
+        de: 'Die Druckplatte ist für eine Dicke: Eine andere ändert Zungenhöhe und Anpresskraft.',
       },
     },
     {
@@ -226,7 +226,7 @@ export const clutchDisc: BuiltInKind = {
     { en: 'the spline of the hub', de: 'die Verzahnung der Nabe' },
     { en: 'which way round the disc was put in', de: 'wie herum die Scheibe eingelegt wurde' },
     { en: 'torque and spring rate of the damper', de: 'Drehmoment und Federrate des Dämpfers' },
-    { en: 'sort and wear of the lining', de: 'Art und Verschleiss des Belags' },
+    { en: 'sort and wear of the lining', de: 'Art und Verschleiß des Belags' },
     { en: 'run-out of disc and plate', de: 'Planlauf von Scheibe und Platte' },
   ],
 };

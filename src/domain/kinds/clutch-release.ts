@@ -59,7 +59,10 @@ export const clutchRelease: BuiltInKind = {
       unit: 'mm',
       of: 'cover',
       optional: true,
-      name: { en: 'bearing travel that the cover bears', de: 'grösster zulässiger Ausrückweg' },
+      name: {
+        en: 'bearing travel that the cover bears',
+        de: 'größter Ausrückweg, den die Kupplung erträgt',
+      },
       tool: 'depth-gauge',
       usual: ['7 mm', '16 mm'],
     },
@@ -112,7 +115,7 @@ export const clutchRelease: BuiltInKind = {
       unit: 'mm',
       of: 'cover',
       unless: ON_THE_QUILL,
-      name: { en: 'outer diameter of the finger tips', de: 'Aussendurchmesser der Zungenspitzen' },
+      name: { en: 'outer diameter of the finger tips', de: 'Außendurchmesser der Zungenspitzen' },
       tool: 'caliper',
       usual: ['30 mm', '100 mm'],
     },
@@ -128,7 +131,7 @@ export const clutchRelease: BuiltInKind = {
       equal: 'type',
       text: {
         en: 'Cover and release must both push, or both pull; no adapter turns one into the other.',
-        de: 'Beide müssen drücken oder beide ziehen; kein Adapter macht das eine zum andern.',
+        de: 'Beide müssen drücken oder beide ziehen; kein Adapter macht das eine zum anderen.',
       },
     },
     {
@@ -137,7 +140,7 @@ export const clutchRelease: BuiltInKind = {
       code: 'neither-push-nor-pull',
       text: {
         en: 'A cover is pushed or pulled: look for the collar that a pull cover has.',
-        de: 'Gedrückt oder gezogen: gezogene Kupplungen haben einen Kragen in der Mitte.',
+        de: 'Gedrückt oder gezogen: Gezogene Kupplungen haben einen Kragen in der Mitte.',
       },
     },
     {
@@ -194,7 +197,7 @@ export const clutchRelease: BuiltInKind = {
       code: 'outside-the-tips',
       text: {
         en: 'The bearing must touch the fingers at their tips, not further out.',
-        de: 'Das Lager muss die Zungen an den Spitzen berühren, nicht weiter aussen.',
+        de: 'Das Lager muss die Zungen an den Spitzen berühren, nicht weiter außen.',
       },
     },
     {
@@ -204,7 +207,7 @@ export const clutchRelease: BuiltInKind = {
       },
       text: {
         en: 'A pull bearing latches into the cover: both need the same latch.',
-        de: 'Ein gezogenes Lager rastet in der Kupplung ein: beide brauchen dieselbe Verriegelung.',
+        de: 'Ein gezogenes Lager rastet in der Kupplung ein: Beide brauchen dieselbe Verriegelung.',
       },
     },
   ],

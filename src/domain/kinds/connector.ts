@@ -44,7 +44,7 @@ export const connector: BuiltInKind = {
     },
     key: {
       type: 'code',
-      name: { en: 'key that keeps other plugs out', de: 'Kodierung des Steckers' },
+      name: { en: 'key that keeps other plugs out', de: 'Codierung des Steckers' },
       tool: 'visual-check',
     },
     pinout: {
@@ -86,7 +86,7 @@ export const connector: BuiltInKind = {
       unit: 'A',
       of: 'socket',
       optional: true,
-      name: { en: 'current drawn on a pole', de: 'Strom, der über einen Pol fliesst' },
+      name: { en: 'current drawn on a pole', de: 'Strom, der über einen Pol fließt' },
       tool: 'multimeter',
       usual: ['1 A', '60 A'],
     },
@@ -112,7 +112,7 @@ export const connector: BuiltInKind = {
       code: 'key-keeps-out',
       text: {
         en: 'The keys must be equal: they are there to keep the wrong plug out.',
-        de: 'Die Kodierungen müssen gleich sein: sie halten den falschen Stecker fern.',
+        de: 'Die Codierungen müssen gleich sein: Sie halten den falschen Stecker fern.',
       },
     },
     {
@@ -120,7 +120,7 @@ export const connector: BuiltInKind = {
       code: 'another-pinout',
       text: {
         en: 'The same shape with another pinout plugs in and does harm: it needs a loom between.',
-        de: 'Gleiche Form mit anderer Belegung steckt und schadet: es braucht ein Adapterkabel.',
+        de: 'Gleiche Form, andere Belegung: geht hinein und schadet; es braucht ein Adapterkabel.',
       },
     },
     {
@@ -137,7 +137,7 @@ export const connector: BuiltInKind = {
       code: 'does-not-lock',
       text: {
         en: 'The plug goes in and does not lock: it will shake loose.',
-        de: 'Der Stecker geht hinein und rastet nicht: er wird sich losrütteln.',
+        de: 'Der Stecker geht hinein und rastet nicht: Er wird sich losrütteln.',
       },
     },
     {
@@ -146,7 +146,7 @@ export const connector: BuiltInKind = {
       code: 'not-sealed',
       text: {
         en: 'Only one half is sealed, or each in its own way: keep it dry.',
-        de: 'Nur eine Hälfte ist dicht, oder jede anders: trocken verlegen.',
+        de: 'Nur eine Hälfte ist abgedichtet, oder jede anders: trocken verlegen.',
       },
     },
     {
@@ -156,13 +156,16 @@ export const connector: BuiltInKind = {
       code: 'pole-runs-hot',
       text: {
         en: 'More current is drawn than a pole of the plug bears: it runs hot.',
-        de: 'Es fliesst mehr Strom, als ein Pol des Steckers erträgt: er wird heiss.',
+        de: 'Es fließt mehr Strom, als ein Pol des Steckers erträgt: Er wird heiß.',
       },
     },
   ],
   notChecked: [
     { en: 'each single pole and its wire', de: 'jeder einzelne Pol und seine Leitung' },
-    { en: 'corrosion, bent pins and broken locks', de: 'Korrosion, verbogene Stifte, Bruch' },
+    {
+      en: 'corrosion, bent pins and broken locks',
+      de: 'Korrosion, verbogene Stifte, gebrochene Rasten',
+    },
     { en: 'length of the loom', de: 'Länge des Kabelbaums' },
     { en: 'coding and immobiliser of the unit', de: 'Codierung und Wegfahrsperre des Geräts' },
     { en: 'fuse and cross-section of the supply', de: 'Sicherung und Querschnitt der Speisung' },

@@ -45,7 +45,7 @@ function rangeChecks(types: readonly string[], lowest: string, highest: string, 
       code: 'above-the-range',
       text: {
         en: 'The highest value must lie within what the unit takes, or it reports a fault.',
-        de: 'Der grösste Wert muss im Bereich des Geräts liegen, sonst meldet es einen Fehler.',
+        de: 'Der größte Wert muss im Bereich des Geräts liegen, sonst meldet es einen Fehler.',
       },
     },
     {
@@ -64,7 +64,7 @@ function rangeChecks(types: readonly string[], lowest: string, highest: string, 
       code: 'reads-too-little',
       text: {
         en: 'The signal fills less than nine tenths of the range: the unit reads too little.',
-        de: 'Das Signal füllt keine neun Zehntel des Bereichs: das Gerät liest zu wenig.',
+        de: 'Das Signal füllt keine neun Zehntel des Bereichs: Das Gerät liest zu wenig.',
       },
     },
   ];
@@ -76,7 +76,10 @@ export const controlSignal: BuiltInKind = {
   standard: 'none',
   sides: ['unit', 'source'],
   sideNames: {
-    unit: { en: 'the control unit or lamp that expects it', de: 'das Gerät, das es erwartet' },
+    unit: {
+      en: 'the control unit or lamp that expects it',
+      de: 'das Steuergerät oder die Lampe, die es erwartet',
+    },
     source: { en: 'the switch or sensor that gives it', de: 'der Schalter oder Geber' },
   },
   caution: 'electrical',
@@ -111,7 +114,7 @@ export const controlSignal: BuiltInKind = {
     'highest-voltage': {
       type: 'measured',
       unit: 'V',
-      name: { en: 'highest voltage', de: 'grösste Spannung' },
+      name: { en: 'highest voltage', de: 'größte Spannung' },
       tool: 'multimeter',
       usual: ['1 V', '24 V'],
     },
@@ -123,7 +126,7 @@ export const controlSignal: BuiltInKind = {
     },
     highest: {
       type: 'designation',
-      name: { en: 'highest value in ohms or hertz', de: 'grösster Wert in Ohm oder Hertz' },
+      name: { en: 'highest value in ohms or hertz', de: 'größter Wert in Ohm oder Hertz' },
       tool: 'marking',
       usual: ['1', '1000000'],
     },
@@ -163,7 +166,7 @@ export const controlSignal: BuiltInKind = {
       code: 'other-signal-type',
       text: {
         en: 'A signal of this type goes by its name alone: compare both wiring diagrams.',
-        de: 'Ein solches Signal wird nur beim Namen verglichen: beide Schaltpläne vergleichen.',
+        de: 'Ein solches Signal wird nur dem Namen nach verglichen: beide Schaltpläne vergleichen.',
       },
     },
     {
@@ -172,7 +175,7 @@ export const controlSignal: BuiltInKind = {
       code: 'sense-reversed',
       text: {
         en: 'The sense must agree: closed is not open, rising is not falling.',
-        de: 'Der Wirksinn muss stimmen: zu ist nicht offen, steigend ist nicht fallend.',
+        de: 'Der Wirksinn muss stimmen: Zu ist nicht offen, steigend ist nicht fallend.',
       },
     },
     {
@@ -181,7 +184,7 @@ export const controlSignal: BuiltInKind = {
       code: 'switches-the-other-pole',
       text: {
         en: 'One that switches to ground does not replace one that switches to battery.',
-        de: 'Wer Masse schaltet, ersetzt keinen, der Plus schaltet.',
+        de: 'Was nach Masse schaltet, ersetzt nicht, was nach Plus schaltet.',
       },
     },
     ...rangeChecks(['voltage'], 'lowest-voltage', 'highest-voltage', 'voltage-'),
@@ -208,7 +211,10 @@ export const controlSignal: BuiltInKind = {
     { en: 'pulses for each turn or kilometre', de: 'Impulse je Umdrehung oder Kilometer' },
     { en: 'how the value runs between its ends', de: 'Verlauf zwischen den Endwerten' },
     { en: 'coding, calibration and immobiliser', de: 'Codierung, Anlernen, Wegfahrsperre' },
-    { en: 'plug and wires (a connector of its own)', de: 'Stecker und Leitungen (je für sich)' },
+    {
+      en: 'plug and wires (a connector of its own)',
+      de: 'Stecker und Leitungen (eine eigene Steckverbindung)',
+    },
     { en: 'load that a switch bears', de: 'Last, die ein Schalter erträgt' },
   ],
 };

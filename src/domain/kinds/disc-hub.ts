@@ -93,7 +93,7 @@ export const discHub: BuiltInKind = {
     diameter: {
       type: 'designation',
       unit: 'mm',
-      name: { en: 'outside diameter', de: 'Aussendurchmesser' },
+      name: { en: 'outside diameter', de: 'Außendurchmesser' },
       tool: 'caliper',
       usual: ['220 mm', '400 mm'],
     },
@@ -164,7 +164,7 @@ export const discHub: BuiltInKind = {
       code: 'studs-do-not-pass',
       text: {
         en: 'The studs or bolts must pass the holes, even where the pitch circles differ.',
-        de: 'Die Radbolzen müssen durch die Löcher, auch wo die Lochkreise abweichen.',
+        de: 'Die Radbolzen müssen durch die Löcher gehen, auch wo die Lochkreise abweichen.',
       },
     },
     {
@@ -240,7 +240,7 @@ export const discHub: BuiltInKind = {
       code: 'wears-past-the-caliper',
       text: {
         en: 'This disc may wear further than its caliper bears: the limit of the caliper counts.',
-        de: 'Die Scheibe darf mehr verschleissen als der Sattel erträgt: dessen Grenze gilt.',
+        de: 'Die Scheibe darf mehr verschleißen, als der Sattel erträgt: Dessen Grenze gilt.',
       },
     },
     {
@@ -256,11 +256,14 @@ export const discHub: BuiltInKind = {
   notChecked: [
     {
       en: 'a drum in the hat: it is compared as a parking-brake drum',
-      de: 'eine Trommel im Topf: sie wird als Feststellbremstrommel verglichen',
+      de: 'eine Trommel im Topf: Sie wird als Feststellbremstrommel verglichen',
     },
     { en: 'run-out and unevenness of the disc', de: 'Seitenschlag und Dickenschwankung' },
     { en: 'hole for the locating screw', de: 'Loch der Fixierschraube' },
     { en: 'room for disc and hat inside the wheel', de: 'Platz für Scheibe und Topf im Rad' },
-    { en: 'how much less stud is left for the wheel', de: 'wie viel Bolzen dem Rad übrig bleibt' },
+    {
+      en: 'how much less stud is left for the wheel',
+      de: 'wie viel Bolzenlänge dem Rad übrig bleibt',
+    },
   ],
 };

@@ -100,7 +100,7 @@ export const finalDriveSet: BuiltInKind = {
       of: 'axle',
       name: {
         en: 'highest ratio of this carrier',
-        de: 'grösste Übersetzung dieses Ausgleichsgehäuses',
+        de: 'größte Übersetzung dieses Ausgleichsgehäuses',
       },
       tool: 'marking',
       usual: ['2.5', '8'],
@@ -134,7 +134,7 @@ export const finalDriveSet: BuiltInKind = {
     'mounting-distance': {
       type: 'measured',
       unit: 'mm',
-      name: { en: 'mounting distance of the pinion', de: 'Einbaumass des Kegelrads' },
+      name: { en: 'mounting distance of the pinion', de: 'Einbaumaß des Kegelrads' },
       tool: 'depth-gauge',
       usual: ['60 mm', '160 mm'],
     },
@@ -191,7 +191,7 @@ export const finalDriveSet: BuiltInKind = {
       code: 'register-differs',
       text: {
         en: 'The register centres the crown wheel: play or grip of 0.05 mm at most.',
-        de: 'Die Zentrierung führt das Tellerrad: höchstens 0,05 mm Spiel oder Übermass.',
+        de: 'Die Zentrierung führt das Tellerrad: höchstens 0,05 mm Spiel oder Übermaß.',
       },
     },
     {
@@ -202,7 +202,7 @@ export const finalDriveSet: BuiltInKind = {
       code: 'below-carrier-break',
       text: {
         en: 'The ratio is below the span of this carrier: it takes another one.',
-        de: 'Die Übersetzung liegt unter dem Bereich dieses Gehäuses: es braucht ein anderes.',
+        de: 'Die Übersetzung liegt unter dem Bereich dieses Gehäuses: Es braucht ein anderes.',
       },
     },
     {
@@ -213,7 +213,7 @@ export const finalDriveSet: BuiltInKind = {
       code: 'above-carrier-break',
       text: {
         en: 'The ratio is above the span of this carrier: it takes another one.',
-        de: 'Die Übersetzung liegt über dem Bereich dieses Gehäuses: es braucht ein anderes.',
+        de: 'Die Übersetzung liegt über dem Bereich dieses Gehäuses: Es braucht ein anderes.',
       },
     },
     {
@@ -241,7 +241,7 @@ export const finalDriveSet: BuiltInKind = {
       code: 'head-bearing-differs',
       text: {
         en: 'The bearing must press on at the head of the pinion, with up to 0.06 mm of grip.',
-        de: 'Das Lager muss am Kopf des Kegelrads fest sitzen, mit bis zu 0,06 mm Übermass.',
+        de: 'Das Lager muss am Kopf des Kegelrads fest sitzen, mit bis zu 0,06 mm Übermaß.',
       },
     },
     {
@@ -252,7 +252,7 @@ export const finalDriveSet: BuiltInKind = {
       code: 'tail-bearing-differs',
       text: {
         en: 'The bearing at the tail of the pinion must sit within 0.03 mm.',
-        de: 'Das Lager am Schaft des Kegelrads muss auf 0,03 mm passen.',
+        de: 'Das Lager am Schaft des Kegelrads muss auf 0,03 mm passend sitzen.',
       },
     },
     {
@@ -263,7 +263,7 @@ export const finalDriveSet: BuiltInKind = {
       code: 'beyond-shims',
       text: {
         en: 'The mounting distance must be one that shims reach.',
-        de: 'Das Einbaumass muss mit Ausgleichsscheiben erreichbar sein.',
+        de: 'Das Einbaumaß muss mit Ausgleichsscheiben erreichbar sein.',
       },
     },
   ],

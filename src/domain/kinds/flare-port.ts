@@ -58,14 +58,14 @@ export const flarePort: BuiltInKind = {
       type: 'code',
       name: {
         en: 'nut threaded outside or inside',
-        de: 'Überwurfschraube aussen oder Mutter innen mit Gewinde',
+        de: 'Überwurfschraube außen oder Mutter innen mit Gewinde',
       },
       tool: 'visual-check',
     },
     'pipe-diameter': {
       type: 'designation',
       unit: 'mm',
-      name: { en: 'outer diameter of the pipe', de: 'Aussendurchmesser des Rohrs' },
+      name: { en: 'outer diameter of the pipe', de: 'Außendurchmesser des Rohrs' },
       tool: 'caliper',
       usual: ['4.75 mm', '8 mm'],
     },
@@ -100,7 +100,7 @@ export const flarePort: BuiltInKind = {
       code: 'another-flare',
       text: {
         en: 'Flare and seat must be of one form: the right thread alone does not seal.',
-        de: 'Bördel und Sitz müssen dieselbe Form haben: das Gewinde allein dichtet nicht.',
+        de: 'Bördel und Sitz müssen dieselbe Form haben: Das Gewinde allein dichtet nicht.',
       },
     },
     {
@@ -109,7 +109,7 @@ export const flarePort: BuiltInKind = {
       code: 'another-angle',
       text: {
         en: 'Cones of 37 and 45 degrees touch on a line only, and leak.',
-        de: 'Kegel von 37 und 45 Grad berühren sich nur auf einer Linie und lecken.',
+        de: 'Kegel von 37 und 45 Grad berühren sich nur auf einer Linie und sind undicht.',
       },
     },
     {
@@ -119,7 +119,7 @@ export const flarePort: BuiltInKind = {
       code: 'other-flare-form',
       text: {
         en: 'Only bubble, double and single flares are known; others go by their name alone.',
-        de: 'Bekannt sind Bubble-, Doppel- und Einfachbördel, alles andere nur beim Namen.',
+        de: 'Bekannt sind Bubble-, Doppel- und Einfachbördel, alles andere nur dem Namen nach.',
       },
     },
     {
@@ -134,7 +134,7 @@ export const flarePort: BuiltInKind = {
       code: 'both-threads-outside-or-inside',
       text: {
         en: 'A nut with its thread outside needs a port with its thread inside, and vice versa.',
-        de: 'Aussengewinde am Rohr braucht Innengewinde am Anschluss, und umgekehrt.',
+        de: 'Außengewinde am Rohr braucht Innengewinde am Anschluss, und umgekehrt.',
       },
     },
     {
@@ -143,7 +143,7 @@ export const flarePort: BuiltInKind = {
       code: 'neither-outside-nor-inside',
       text: {
         en: 'A nut has its thread outside, as a tube nut, or inside, as a union nut: look.',
-        de: 'Das Gewinde ist aussen (Überwurfschraube) oder innen (Überwurfmutter): nachsehen.',
+        de: 'Das Gewinde ist außen (Überwurfschraube) oder innen (Überwurfmutter): nachsehen.',
       },
     },
     {
@@ -153,7 +153,7 @@ export const flarePort: BuiltInKind = {
       code: 'another-pipe',
       text: {
         en: 'The pipe must have the size that seat and nut are made for, within 0.1 mm.',
-        de: 'Das Rohr muss auf 0,1 mm das Mass haben, für das der Sitz gemacht ist.',
+        de: 'Das Rohr muss auf 0,1 mm das Maß haben, für das der Sitz gemacht ist.',
       },
     },
     {
@@ -173,7 +173,7 @@ export const flarePort: BuiltInKind = {
       code: 'nut-crushes-flare',
       text: {
         en: 'Behind a double flare belongs a countersunk nut: a flat one crushes the flare.',
-        de: 'Hinter einen Doppelbördel gehört eine angesenkte Schraube: eine flache quetscht ihn.',
+        de: 'Hinter einen Doppelbördel gehört eine angesenkte Schraube: Eine flache quetscht ihn.',
       },
     },
     {

@@ -87,7 +87,7 @@ export const fluidGrade: BuiltInKind = {
     },
     'sae-grade': {
       type: 'designation',
-      name: { en: 'SAE grade when hot', de: 'SAE-Klasse in der Wärme' },
+      name: { en: 'SAE grade when hot', de: 'SAE-Klasse des warmen Öls' },
       tool: 'marking',
       usual: ['65', '250'],
     },
@@ -117,7 +117,7 @@ export const fluidGrade: BuiltInKind = {
     },
     specification: {
       type: 'code',
-      name: { en: 'specification', de: 'Freigabe' },
+      name: { en: 'specification', de: 'Spezifikation' },
       tool: 'marking',
     },
   },
@@ -178,7 +178,7 @@ export const fluidGrade: BuiltInKind = {
       code: 'thicker-than-asked',
       text: {
         en: 'A thicker oil than asked for shifts hard in the cold and costs fuel.',
-        de: 'Dickeres Öl als verlangt schaltet kalt schwer und kostet Treibstoff.',
+        de: 'Mit dickerem Öl als verlangt schaltet es sich kalt schwer; es kostet Kraftstoff.',
       },
     },
     {
@@ -208,7 +208,7 @@ export const fluidGrade: BuiltInKind = {
       code: 'attacks-synchronisers',
       text: {
         en: 'GL-5 that is not asked for attacks synchronisers of brass or bronze: they grate.',
-        de: 'Nicht verlangtes GL-5 greift Synchronringe aus Messing oder Bronze an: es kratzt.',
+        de: 'Nicht verlangtes GL-5 greift Synchronringe aus Messing oder Bronze an: Sie kratzen.',
       },
     },
     {
@@ -240,7 +240,7 @@ export const fluidGrade: BuiltInKind = {
       code: 'synchronisers-slip',
       text: {
         en: 'A friction modifier that is not asked for makes synchronisers slip and grate.',
-        de: 'Ein Reibwertzusatz, der nicht verlangt ist, lässt Synchronringe rutschen.',
+        de: 'Ein Reibwertzusatz, der nicht verlangt ist, lässt Synchronringe rutschen und kratzen.',
       },
     },
     {
@@ -259,7 +259,7 @@ export const fluidGrade: BuiltInKind = {
       when: NEITHER_BRAKE_NOR_GEAR,
       text: {
         en: 'Only its specification tells such a fluid: it must be the one asked for.',
-        de: 'Diese Flüssigkeit kennzeichnet nur ihre Freigabe: es muss die verlangte sein.',
+        de: 'Diese Flüssigkeit kennzeichnet nur ihre Spezifikation: Es muss die verlangte sein.',
       },
     },
   ],

@@ -73,7 +73,7 @@ export const flywheelCrank: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'crankshaft',
-      name: { en: 'spigot diameter of the crankshaft', de: 'Zentrierbund der Kurbelwelle' },
+      name: { en: 'spigot diameter of the crankshaft', de: 'Zentrierdurchmesser der Kurbelwelle' },
       tool: 'micrometer',
       usual: ['30 mm', '90 mm'],
     },
@@ -175,7 +175,7 @@ export const flywheelCrank: BuiltInKind = {
       max: '0.05 mm',
       text: {
         en: 'The spigot centres the flywheel: it must go in, with at most 0.05 mm of play.',
-        de: 'Der Bund zentriert das Schwungrad: er muss hineingehen, mit höchstens 0,05 mm Spiel.',
+        de: 'Der Bund zentriert das Schwungrad: Er muss hineingehen, mit höchstens 0,05 mm Spiel.',
       },
     },
     {
@@ -205,7 +205,7 @@ export const flywheelCrank: BuiltInKind = {
       code: 'holes-for-larger-bolts',
       text: {
         en: 'Holes over 1 mm wider than the bolts may be for larger ones: look at the heads.',
-        de: 'Löcher über 1 mm weiter als die Schrauben sind wohl für grössere: Köpfe ansehen.',
+        de: 'Löcher über 1 mm weiter als die Schrauben sind wohl für größere: Köpfe ansehen.',
       },
     },
     {
@@ -241,7 +241,7 @@ export const flywheelCrank: BuiltInKind = {
       code: 'other-position',
       text: {
         en: 'Offset hole and dowel are compared in full, any other by its name alone.',
-        de: 'Versatzloch und Passstift werden ganz verglichen, anderes nur beim Namen.',
+        de: 'Versatzloch und Passstift werden ganz verglichen, anderes nur dem Namen nach.',
       },
     },
     {

@@ -50,7 +50,7 @@ export const halfShaftInner: BuiltInKind = {
   sideNames: {
     differential: {
       en: 'the differential with its side gear or flange, and the seal',
-      de: 'das Differential mit Achswellenrad oder Flansch, und der Dichtring',
+      de: 'das Differenzial mit Achswellenrad oder Flansch, und der Dichtring',
     },
     shaft: {
       en: 'the half-shaft with its inner joint',
@@ -113,7 +113,7 @@ export const halfShaftInner: BuiltInKind = {
       type: 'designation',
       unit: 'mm',
       of: 'differential',
-      name: { en: 'shaft size of the seal', de: 'Wellenmass des Dichtrings' },
+      name: { en: 'shaft size of the seal', de: 'Wellenmaß des Dichtrings' },
       tool: 'marking',
       usual: ['30 mm', '60 mm'],
     },
@@ -231,7 +231,7 @@ export const halfShaftInner: BuiltInKind = {
       code: 'other-retention',
       text: {
         en: 'Only a ring is compared in full, any other retention by its name: pull at the shaft.',
-        de: 'Nur ein Ring wird ganz verglichen, anderes beim Namen: an der Welle ziehen.',
+        de: 'Nur ein Ring wird ganz verglichen, anderes dem Namen nach: an der Welle ziehen.',
       },
     },
     {
@@ -254,7 +254,7 @@ export const halfShaftInner: BuiltInKind = {
       code: 'seal-does-not-suit',
       text: {
         en: 'The journal must be of the size of the seal, at most 0.16 mm under it.',
-        de: 'Die Lauffläche muss das Mass des Dichtrings haben, höchstens 0,16 mm darunter.',
+        de: 'Die Lauffläche muss das Maß des Dichtrings haben, höchstens 0,16 mm darunter.',
       },
     },
     {
@@ -297,7 +297,7 @@ export const halfShaftInner: BuiltInKind = {
   notChecked: [
     {
       en: 'pressure angle and flanks: an involute-spline interface of its own compares them',
-      de: 'Eingriffswinkel und Flanken: die vergleicht eine eigene Zahnwellen-Schnittstelle',
+      de: 'Eingriffswinkel und Flanken: Die vergleicht eine eigene Zahnwellen-Schnittstelle',
     },
     { en: 'length, plunge and angles of the shaft', de: 'Länge, Verschiebeweg, Beugewinkel' },
     { en: 'left or right', de: 'links oder rechts' },
@@ -305,6 +305,6 @@ export const halfShaftInner: BuiltInKind = {
       en: 'register, thickness and bolt length of a flange',
       de: 'Zentrierung, Flanschdicke, Schraubenlänge',
     },
-    { en: 'wear of journal and seal; the seal is renewed', de: 'Verschleiss; Dichtring erneuern' },
+    { en: 'wear of journal and seal; the seal is renewed', de: 'Verschleiß; Dichtring erneuern' },
   ],
 };

@@ -32,13 +32,13 @@ const TWO_NAMES_OF_ONE = {
 
 export const halfShaftOuter: BuiltInKind = {
   id: 'half-shaft-outer',
-  name: { en: 'outer end of a half-shaft', de: 'äusseres Ende der Antriebswelle' },
+  name: { en: 'outer end of a half-shaft', de: 'äußeres Ende der Antriebswelle' },
   standard: 'none; splines by their own standards',
   sides: ['shaft', 'hub'],
   sideNames: {
     shaft: {
       en: 'the half-shaft with its outer joint',
-      de: 'die Antriebswelle mit ihrem äusseren Gelenk',
+      de: 'die Antriebswelle mit ihrem äußeren Gelenk',
     },
     hub: {
       en: 'the hub with its bearing and its nut',
@@ -95,7 +95,7 @@ export const halfShaftOuter: BuiltInKind = {
       of: 'hub',
       name: {
         en: 'outside diameter of the inner ring inside the seal',
-        de: 'Aussendurchmesser des Innenrings innerhalb der Dichtung',
+        de: 'Außendurchmesser des Innenrings innerhalb der Dichtung',
       },
       tool: 'caliper',
       usual: ['30 mm', '80 mm'],
@@ -204,7 +204,7 @@ export const halfShaftOuter: BuiltInKind = {
       code: 'shoulder-on-seal',
       text: {
         en: 'The shoulder must not press on the seal or the outer ring.',
-        de: 'Die Schulter darf nicht auf Dichtung oder Aussenring drücken.',
+        de: 'Die Schulter darf nicht auf Dichtung oder Außenring drücken.',
       },
     },
     {
@@ -239,7 +239,7 @@ export const halfShaftOuter: BuiltInKind = {
   notChecked: [
     {
       en: 'pressure angle and flanks: an involute-spline interface of its own compares them',
-      de: 'Eingriffswinkel und Flanken: die vergleicht eine eigene Zahnwellen-Schnittstelle',
+      de: 'Eingriffswinkel und Flanken: Die vergleicht eine eigene Zahnwellen-Schnittstelle',
     },
     {
       en: 'torque and locking of the nut; it is renewed',

@@ -30,7 +30,7 @@ const NEITHER_BANJO = {
 
 export const hoseEnd: BuiltInKind = {
   id: 'hose-end',
-  name: { en: 'brake or clutch hose end', de: 'Anschluss des Bremsschlauchs' },
+  name: { en: 'brake or clutch hose end', de: 'Ende des Brems- oder Kupplungsschlauchs' },
   standard: 'ISO 3996, SAE J1401, ISO 4038, ISO 13486-1; banjo rings none',
   sides: ['hose', 'port'],
   sideNames: {
@@ -105,7 +105,7 @@ export const hoseEnd: BuiltInKind = {
       unit: 'mm',
       of: 'hose',
       optional: true,
-      name: { en: 'outer diameter of the washers', de: 'Aussendurchmesser der Dichtringe' },
+      name: { en: 'outer diameter of the washers', de: 'Außendurchmesser der Dichtringe' },
       tool: 'caliper',
       usual: ['12 mm', '22 mm'],
     },
@@ -125,7 +125,7 @@ export const hoseEnd: BuiltInKind = {
       code: 'another-style',
       text: {
         en: 'A banjo, a male and a female end each need a port made for them.',
-        de: 'Ringstück, Aussengewinde und Innengewinde brauchen je ihren eigenen Anschluss.',
+        de: 'Ringstück, Außengewinde und Innengewinde brauchen je ihren eigenen Anschluss.',
       },
     },
     {
@@ -135,14 +135,14 @@ export const hoseEnd: BuiltInKind = {
       code: 'other-style',
       text: {
         en: 'Only banjo, male and female ends are known; others go by their name alone.',
-        de: 'Bekannt sind Ringstück, Aussen- und Innengewinde, alles andere nur beim Namen.',
+        de: 'Bekannt sind Ringstück, Außen- und Innengewinde, alles andere nur dem Namen nach.',
       },
     },
     {
       equal: 'thread',
       text: {
         en: 'Thread and pitch must be equal: a near pitch starts and strips.',
-        de: 'Gewinde und Steigung müssen gleich sein: eine ähnliche fasst an und reisst aus.',
+        de: 'Gewinde und Steigung müssen gleich sein: Eine ähnliche fasst an und reißt aus.',
       },
     },
     {
@@ -162,7 +162,7 @@ export const hoseEnd: BuiltInKind = {
       code: 'other-seat',
       text: {
         en: 'Bubble, double and washer seats are known; another goes by its name alone.',
-        de: 'Bekannt sind Bubble- und Doppelbördelsitz und Dichtring, anderes nur beim Namen.',
+        de: 'Bekannt sind Bubble- und Doppelbördelsitz und Dichtring, anderes nur dem Namen nach.',
       },
     },
     {
@@ -232,7 +232,10 @@ export const hoseEnd: BuiltInKind = {
     { en: 'length and routing from lock to lock', de: 'Länge und Verlegung bei vollem Einschlag' },
     { en: 'angle at which the end leaves', de: 'Winkel, in dem der Schlauch abgeht' },
     { en: 'bracket, clip and hexagon that it is held by', de: 'Halter, Klammer und Sechskant' },
-    { en: 'age, approval and fluid of the hose', de: 'Alter, Zulassung, Flüssigkeit' },
+    {
+      en: 'age, approval and fluid of the hose',
+      de: 'Alter, Prüfzeichen und Flüssigkeit des Schlauchs',
+    },
     { en: 'two rings on one bolt', de: 'zwei Ringstücke auf einer Schraube' },
   ],
 };

@@ -62,7 +62,7 @@ export const hubBearing: BuiltInKind = {
   parameters: {
     ring: {
       type: 'code',
-      name: { en: 'inner or outer ring', de: 'Innenring oder Aussenring' },
+      name: { en: 'inner or outer ring', de: 'Innenring oder Außenring' },
       tool: 'visual-check',
     },
     motion: {
@@ -147,7 +147,7 @@ export const hubBearing: BuiltInKind = {
       equal: 'ring',
       text: {
         en: 'A journal takes an inner ring, a housing an outer one.',
-        de: 'Auf den Zapfen gehört ein Innenring, ins Gehäuse ein Aussenring.',
+        de: 'Auf den Zapfen gehört ein Innenring, ins Gehäuse ein Außenring.',
       },
     },
     {
@@ -156,7 +156,7 @@ export const hubBearing: BuiltInKind = {
       code: 'neither-inner-nor-outer',
       text: {
         en: 'A ring is the inner or the outer one.',
-        de: 'Ein Ring ist der innere oder der äussere.',
+        de: 'Ein Ring ist der innere oder der äußere.',
       },
     },
     {
@@ -165,7 +165,7 @@ export const hubBearing: BuiltInKind = {
       code: 'neither-turning-nor-standing',
       text: {
         en: 'A ring turns with the wheel or stands still: that decides its fit.',
-        de: 'Ein Ring dreht mit dem Rad oder steht: das bestimmt seine Passung.',
+        de: 'Ein Ring dreht mit dem Rad oder steht: Das bestimmt seine Passung.',
       },
     },
     {
@@ -176,7 +176,7 @@ export const hubBearing: BuiltInKind = {
       code: 'journal-too-large',
       text: {
         en: 'No bearing is pressed on with more than 0.10 mm: the journal is too large.',
-        de: 'Über 0,10 mm presst man kein Lager auf: der Zapfen ist zu gross.',
+        de: 'Über 0,10 mm presst man kein Lager auf: Der Zapfen ist zu groß.',
       },
     },
     {
@@ -187,7 +187,7 @@ export const hubBearing: BuiltInKind = {
       code: 'housing-too-small',
       text: {
         en: 'No bearing is pressed in with more than 0.10 mm: the housing is too small.',
-        de: 'Über 0,10 mm presst man kein Lager ein: das Gehäuse ist zu klein.',
+        de: 'Über 0,10 mm presst man kein Lager ein: Das Gehäuse ist zu klein.',
       },
     },
     {
@@ -209,7 +209,7 @@ export const hubBearing: BuiltInKind = {
       code: 'ring-creeps-in-housing',
       text: {
         en: 'An outer ring that turns with the wheel needs a press fit, or it creeps.',
-        de: 'Ein drehender Aussenring braucht einen Presssitz, sonst wandert er.',
+        de: 'Ein drehender Außenring braucht einen Presssitz, sonst wandert er.',
       },
     },
     {
@@ -231,7 +231,7 @@ export const hubBearing: BuiltInKind = {
       code: 'loose-in-housing',
       text: {
         en: 'An outer ring that stands still may have 0.05 mm of play, not more.',
-        de: 'Ein stehender Aussenring darf 0,05 mm Spiel haben, nicht mehr.',
+        de: 'Ein stehender Außenring darf 0,05 mm Spiel haben, nicht mehr.',
       },
     },
     {
@@ -243,7 +243,7 @@ export const hubBearing: BuiltInKind = {
       code: 'cannot-be-adjusted',
       text: {
         en: 'The nut must move this ring on its journal to adjust the bearing: it is too tight.',
-        de: 'Zum Einstellen muss der Ring auf dem Zapfen gleiten: er sitzt zu stramm.',
+        de: 'Zum Einstellen muss der Ring auf dem Zapfen gleiten: Er sitzt zu stramm.',
       },
     },
     {
@@ -305,7 +305,7 @@ export const hubBearing: BuiltInKind = {
       code: 'other-clearance-class',
       text: {
         en: 'Another internal clearance in the same size will do only if the maker says so.',
-        de: 'Andere Lagerluft bei gleicher Grösse geht nur, wenn der Hersteller es sagt.',
+        de: 'Andere Lagerluft bei gleicher Größe geht nur, wenn der Hersteller es sagt.',
       },
     },
     {
@@ -326,7 +326,7 @@ export const hubBearing: BuiltInKind = {
       severity: 'caution',
       text: {
         en: 'Another type of bearing carries other loads in the same size: ask its maker.',
-        de: 'Eine andere Bauart trägt bei gleicher Grösse anders: den Hersteller fragen.',
+        de: 'Eine andere Bauart trägt bei gleicher Größe anders: den Hersteller fragen.',
       },
     },
     {

@@ -42,7 +42,7 @@ export const involuteSpline: BuiltInKind = {
   standard: 'ISO 4156-1, ANSI B92.1, ANSI B92.2M, DIN 5480-1',
   sides: ['shaft', 'hub'],
   sideNames: {
-    shaft: { en: 'the shaft, teeth outside', de: 'die Welle, Zähne aussen' },
+    shaft: { en: 'the shaft, teeth outside', de: 'die Welle, Zähne außen' },
     hub: { en: 'the hub or sleeve, teeth inside', de: 'die Nabe oder Muffe, Zähne innen' },
   },
   caution: 'driveline',
@@ -83,7 +83,7 @@ export const involuteSpline: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       optional: true,
-      name: { en: 'major diameter', de: 'grosser Durchmesser' },
+      name: { en: 'major diameter', de: 'großer Durchmesser' },
       tool: 'caliper',
       usual: ['12 mm', '63 mm'],
     },
@@ -141,7 +141,7 @@ export const involuteSpline: BuiltInKind = {
       when: { not: TWO_NAMES_OF_ONE },
       text: {
         en: 'Both splines must be of one standard: others share teeth and module, not flanks.',
-        de: 'Beide brauchen dieselbe Norm: andere haben gleiche Zähne und Module, nicht Flanken.',
+        de: 'Beide brauchen eine Norm: Andere gleichen sich in Zähnen und Modul, nicht Flanken.',
       },
     },
     {
@@ -172,7 +172,7 @@ export const involuteSpline: BuiltInKind = {
       when: bothOf(['din-5480']),
       text: {
         en: 'In DIN 5480 the reference diameter fixes the profile shift and must be equal.',
-        de: 'Nach DIN 5480 bestimmt der Bezugsdurchmesser die Verschiebung: er muss gleich sein.',
+        de: 'Nach DIN 5480 bestimmt der Bezugsdurchmesser die Verschiebung: Er muss gleich sein.',
       },
     },
     {
@@ -234,12 +234,12 @@ export const involuteSpline: BuiltInKind = {
     },
   ],
   notChecked: [
-    { en: 'fit class and root form', de: 'Passung und Fussform' },
+    { en: 'fit class and root form', de: 'Passung und Fußform' },
     {
       en: 'how far the hub sits on the teeth once everything is mounted',
       de: 'wie weit die Nabe im eingebauten Zustand auf den Zähnen sitzt',
     },
-    { en: 'wear, run-out, hardness and coating', de: 'Verschleiss, Rundlauf, Härte, Beschichtung' },
+    { en: 'wear, run-out, hardness and coating', de: 'Verschleiß, Rundlauf, Härte, Beschichtung' },
     {
       en: 'a missing tooth that only marks the position',
       de: 'ein Zahn, der nur die Lage markiert',

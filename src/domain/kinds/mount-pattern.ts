@@ -51,11 +51,11 @@ export const mountPattern: BuiltInKind = {
   sideNames: {
     mount: {
       en: 'the mount, cross-member or subframe that is bolted on',
-      de: 'Lager, Querträger oder Hilfsrahmen, der angeschraubt wird',
+      de: 'Lager, Querträger oder Fahrschemel, der angeschraubt wird',
     },
     body: {
       en: 'what it is bolted to: body, subframe or gearbox',
-      de: 'woran er kommt: Karosserie, Hilfsrahmen oder Getriebe',
+      de: 'woran er kommt: Karosserie, Fahrschemel oder Getriebe',
     },
   },
   caution: 'general',
@@ -121,7 +121,7 @@ export const mountPattern: BuiltInKind = {
       unit: 'mm',
       of: 'mount',
       optional: true,
-      name: { en: 'outside diameter of the bush', de: 'Aussendurchmesser der Buchse' },
+      name: { en: 'outside diameter of the bush', de: 'Außendurchmesser der Buchse' },
       tool: 'micrometer',
       usual: ['20 mm', '120 mm'],
     },
@@ -229,7 +229,7 @@ export const mountPattern: BuiltInKind = {
       code: 'bush-loose',
       text: {
         en: 'A bush must be pressed in: one that is smaller than its eye works loose.',
-        de: 'Eine Buchse muss eingepresst sein: ist sie kleiner als ihr Auge, wandert sie.',
+        de: 'Eine Buchse muss eingepresst sein: Ist sie kleiner als ihr Auge, wandert sie.',
       },
     },
     {
@@ -239,7 +239,7 @@ export const mountPattern: BuiltInKind = {
       code: 'bush-too-large',
       text: {
         en: 'A bush more than 0.3 mm over its eye cannot be pressed in without harm.',
-        de: 'Mit mehr als 0,3 mm Übermass lässt sich die Buchse nicht ohne Schaden einpressen.',
+        de: 'Mit mehr als 0,3 mm Übermaß lässt sich die Buchse nicht ohne Schaden einpressen.',
       },
     },
     {
@@ -257,11 +257,14 @@ export const mountPattern: BuiltInKind = {
   notChecked: [
     {
       en: 'holes between the corners, or that form no rectangle',
-      de: 'Löcher zwischen den Ecken oder in keinem Rechteck',
+      de: 'Löcher zwischen den Ecken oder nicht im Rechteck',
     },
     { en: 'where along the car the pattern lies', de: 'wo in Längsrichtung das Lochbild liegt' },
     { en: 'whether the pattern is square: its diagonals', de: 'Winkligkeit: die Diagonalen' },
-    { en: 'length and strength class of the bolts', de: 'Länge und Festigkeit der Schrauben' },
+    {
+      en: 'length and strength class of the bolts',
+      de: 'Länge und Festigkeitsklasse der Schrauben',
+    },
     { en: 'hardness and direction of the rubber', de: 'Härte und Einbaulage des Gummis' },
     { en: 'room for exhaust and tunnel', de: 'Platz für Auspuff und Tunnel' },
   ],

@@ -83,7 +83,7 @@ export const parkingDrum: BuiltInKind = {
       of: 'place',
       name: {
         en: 'greatest inside diameter stamped on the drum',
-        de: 'eingeschlagener grösster Innendurchmesser',
+        de: 'eingeschlagener größter Innendurchmesser',
       },
       tool: 'marking',
       usual: ['150 mm', '232 mm'],
@@ -177,7 +177,7 @@ export const parkingDrum: BuiltInKind = {
       equal: 'joint',
       text: {
         en: 'Drum meets drum, backplate knuckle and cable lever: the joints must be the same.',
-        de: 'Trommel, Ankerplatte und Seil haben je ihr Gegenstück: die Stellen müssen stimmen.',
+        de: 'Trommel gehört an Trommel, Ankerplatte an Achsschenkel, Seil an Hebel.',
       },
     },
     {
@@ -197,7 +197,7 @@ export const parkingDrum: BuiltInKind = {
       code: 'drum-too-small',
       text: {
         en: 'The drum must go over the shoes: at most 0.3 mm under their nominal diameter.',
-        de: 'Die Trommel muss über die Backen gehen: höchstens 0,3 mm unter dem Nennmass.',
+        de: 'Die Trommel muss über die Backen gehen: höchstens 0,3 mm unter dem Nennmaß.',
       },
     },
     {
@@ -208,7 +208,7 @@ export const parkingDrum: BuiltInKind = {
       code: 'drum-too-large',
       text: {
         en: 'In a drum more than 1 mm over their diameter the shoes bear in their middle alone.',
-        de: 'Mit mehr als 1 mm Übermass der Trommel tragen die Backen nur in der Mitte.',
+        de: 'Mit mehr als 1 mm Übermaß der Trommel tragen die Backen nur in der Mitte.',
       },
     },
     {
@@ -218,7 +218,7 @@ export const parkingDrum: BuiltInKind = {
       code: 'drum-worn-out',
       text: {
         en: 'A drum beyond the limit stamped on it is refused.',
-        de: 'Über dem eingeschlagenen Grenzmass ist die Trommel Ausschuss.',
+        de: 'Über dem eingeschlagenen Grenzmaß ist die Trommel Ausschuss.',
       },
     },
     {

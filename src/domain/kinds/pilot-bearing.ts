@@ -40,7 +40,7 @@ export const pilotBearing: BuiltInKind = {
     },
     nose: {
       en: 'the nose of the input shaft, or the bearing from outside',
-      de: 'der Zapfen der Eingangswelle, oder das Lager von aussen',
+      de: 'der Zapfen der Eingangswelle, oder das Lager von außen',
     },
   },
   caution: 'driveline',
@@ -62,7 +62,7 @@ export const pilotBearing: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'nose',
-      name: { en: 'outside diameter', de: 'Aussendurchmesser' },
+      name: { en: 'outside diameter', de: 'Außendurchmesser' },
       tool: 'micrometer',
       usual: ['10 mm', '60 mm'],
     },
@@ -156,7 +156,7 @@ export const pilotBearing: BuiltInKind = {
       code: 'too-tight-to-press',
       text: {
         en: 'With more than 0.06 mm of grip the bearing is crushed or does not go in.',
-        de: 'Mit mehr als 0,06 mm Übermass klemmt das Lager oder geht nicht hinein.',
+        de: 'Mit mehr als 0,06 mm Übermaß klemmt das Lager oder geht nicht hinein.',
       },
     },
     {
@@ -218,6 +218,9 @@ export const pilotBearing: BuiltInKind = {
     { en: 'how deep a bearing of its own sits', de: 'wie tief ein einzelnes Lager sitzt' },
     { en: 'internal clearance, grease and seals', de: 'Lagerluft, Fett und Dichtung' },
     { en: 'length of the ground nose', de: 'Länge des geschliffenen Zapfens' },
-    { en: 'run-out and wear of bore and nose', de: 'Rundlauf und Verschleiss von beiden' },
+    {
+      en: 'run-out and wear of bore and nose',
+      de: 'Rundlauf und Verschleiß von Bohrung und Zapfen',
+    },
   ],
 };

@@ -115,7 +115,7 @@ export const propshaftFlange: BuiltInKind = {
       max: '0.1 mm',
       text: {
         en: 'The register centres the shaft: it must go in, with at most 0.10 mm of play.',
-        de: 'Der Bund zentriert die Welle: er muss hineingehen, mit höchstens 0,10 mm Spiel.',
+        de: 'Der Bund zentriert die Welle: Er muss hineingehen, mit höchstens 0,10 mm Spiel.',
       },
     },
     {
@@ -124,7 +124,7 @@ export const propshaftFlange: BuiltInKind = {
       code: 'register-bottoms',
       text: {
         en: 'The recess must be as deep as the register is high, or the flanges do not close.',
-        de: 'Die Bohrung muss so tief sein wie der Bund hoch, sonst schliessen die Flansche nicht.',
+        de: 'Die Bohrung muss so tief sein wie der Bund hoch, sonst schließen die Flansche nicht.',
       },
     },
     {
@@ -160,7 +160,7 @@ export const propshaftFlange: BuiltInKind = {
       code: 'bolts-do-not-pass',
       text: {
         en: 'The bolts must pass both flanges, even where the pitch circles differ.',
-        de: 'Die Schrauben müssen durch beide gehen, auch wo die Lochkreise abweichen.',
+        de: 'Die Schrauben müssen durch beide Flansche gehen, auch wo die Lochkreise abweichen.',
       },
     },
   ],

@@ -33,7 +33,7 @@ export const screwThread: BuiltInKind = {
   standard: 'ISO 68-1, ISO 724 and ISO 965-1; ASME B1.1',
   sides: ['external', 'internal'],
   sideNames: {
-    external: { en: 'the bolt, stud or stub', de: 'die Schraube oder der Zapfen, Gewinde aussen' },
+    external: { en: 'the bolt, stud or stub', de: 'die Schraube oder der Zapfen, Gewinde außen' },
     internal: { en: 'the nut or tapped hole', de: 'die Mutter oder Bohrung, Gewinde innen' },
   },
   caution: 'general',
@@ -134,7 +134,7 @@ export const screwThread: BuiltInKind = {
       },
       text: {
         en: 'Both threads must be of one form: others have another flank angle.',
-        de: 'Beide Gewinde müssen dieselbe Form haben: andere haben andere Flankenwinkel.',
+        de: 'Beide Gewinde müssen dieselbe Form haben: Andere haben andere Flankenwinkel.',
       },
     },
     {
@@ -149,7 +149,7 @@ export const screwThread: BuiltInKind = {
       code: 'starts-and-strips',
       text: {
         en: 'The pitches must be equal: a near one starts, jams after some turns and strips.',
-        de: 'Die Steigungen müssen gleich sein: eine ähnliche fasst an, klemmt und reisst aus.',
+        de: 'Die Steigungen müssen gleich sein: Eine ähnliche fasst an, klemmt und reißt aus.',
       },
     },
     {
@@ -165,7 +165,7 @@ export const screwThread: BuiltInKind = {
       code: 'neither-right-nor-left',
       text: {
         en: 'A thread is right-hand or left-hand: hold it upright and see which way it climbs.',
-        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten, wohin steigt es?',
+        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten, sehen, wohin es steigt.',
       },
     },
     {
@@ -175,7 +175,7 @@ export const screwThread: BuiltInKind = {
       code: 'not-a-standard-form',
       text: {
         en: 'This form is compared by its name alone: lay a pitch gauge on both threads.',
-        de: 'Diese Form wird nur beim Namen verglichen: Gewindelehre an beide Gewinde halten.',
+        de: 'Diese Form wird nur dem Namen nach verglichen: Gewindelehre an beide Gewinde halten.',
       },
     },
     {
@@ -185,7 +185,7 @@ export const screwThread: BuiltInKind = {
       code: 'may-bind',
       text: {
         en: 'This class of the external thread may leave no play: try it on by hand.',
-        de: 'Diese Klasse des Aussengewindes lässt vielleicht kein Spiel: von Hand probieren.',
+        de: 'Diese Klasse des Außengewindes lässt vielleicht kein Spiel: von Hand probieren.',
       },
     },
     {
@@ -204,7 +204,7 @@ export const screwThread: BuiltInKind = {
       code: 'flanks-bind',
       text: {
         en: 'The flanks must clear: the internal pitch diameter may not be the smaller one.',
-        de: 'Die Flanken müssen Spiel haben: innen darf der Flankendurchmesser nicht kleiner sein.',
+        de: 'Die Flanken müssen Spiel haben: Innen darf der Flankendurchmesser nicht kleiner sein.',
       },
     },
     {
@@ -213,7 +213,7 @@ export const screwThread: BuiltInKind = {
       code: 'crests-touch-roots',
       text: {
         en: 'The crests of the internal thread must clear the roots of the external one.',
-        de: 'Die Spitzen des Innengewindes müssen im Grund des Aussengewindes Platz haben.',
+        de: 'Die Spitzen des Innengewindes müssen im Grund des Außengewindes Platz haben.',
       },
     },
     {
@@ -248,12 +248,12 @@ export const screwThread: BuiltInKind = {
     },
   ],
   notChecked: [
-    { en: 'wear, damage and repair inserts', de: 'Verschleiss, Schäden, Gewindeeinsätze' },
+    { en: 'wear, damage and repair inserts', de: 'Verschleiß, Schäden, Gewindeeinsätze' },
     { en: 'locking patch, glue or staking', de: 'Klebung, Klemmteil oder Verstemmung' },
     { en: 'strength class, thin nuts', de: 'Festigkeitsklasse, flache Muttern' },
     {
       en: 'length of threads in materials softer than aluminium',
-      de: 'Länge von Gewinden in weicherem als Aluminium',
+      de: 'Länge von Gewinden in weicherem Werkstoff als Aluminium',
     },
     { en: 'whether the bolt bottoms in the hole', de: 'ob die Schraube im Loch aufsteht' },
     { en: 'thickness of the coating', de: 'Dicke der Beschichtung' },

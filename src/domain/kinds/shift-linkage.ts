@@ -142,7 +142,7 @@ export const shiftLinkage: BuiltInKind = {
       code: 'other-type',
       text: {
         en: 'A linkage of another type is compared by its name and its ends alone.',
-        de: 'Eine Schaltung anderer Bauart wird nur mit Namen und Anschlüssen verglichen.',
+        de: 'Eine Schaltung anderer Bauart wird nur nach Name und Anschlüssen verglichen.',
       },
     },
     {
@@ -151,7 +151,7 @@ export const shiftLinkage: BuiltInKind = {
       code: 'gate-missing',
       text: {
         en: 'The lever must have all the gates of the gearbox: a sixth gear needs one more.',
-        de: 'Der Hebel braucht alle Gassen des Getriebes: ein sechster Gang braucht eine mehr.',
+        de: 'Der Hebel braucht alle Gassen des Getriebes: Ein sechster Gang braucht eine mehr.',
       },
     },
     {
@@ -233,7 +233,7 @@ export const shiftLinkage: BuiltInKind = {
       code: 'needs-stop',
       text: {
         en: 'With more than 25 % too much travel the box bears the hand: fit a stop.',
-        de: 'Mit mehr als 25 % zu viel Weg trägt das Getriebe die Hand: Anschlag setzen.',
+        de: 'Bei über 25 % zu viel Weg fängt das Getriebe die Hand auf: Anschlag setzen.',
       },
     },
     {
@@ -242,7 +242,7 @@ export const shiftLinkage: BuiltInKind = {
       code: 'too-little-selection',
       text: {
         en: 'The linkage must reach the outermost gate.',
-        de: 'Das Gestänge muss die äusserste Gasse erreichen.',
+        de: 'Das Gestänge muss die äußerste Gasse erreichen.',
       },
     },
     {

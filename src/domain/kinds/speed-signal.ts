@@ -101,7 +101,7 @@ export const speedSignal: BuiltInKind = {
       code: 'other-drive',
       text: {
         en: 'Any other sort of signal is compared by its name and its pulses alone.',
-        de: 'Andere Arten von Signalen werden nur mit Namen und Impulszahl verglichen.',
+        de: 'Andere Arten von Signalen werden nur nach Name und Impulszahl verglichen.',
       },
     },
     {
@@ -159,7 +159,7 @@ export const speedSignal: BuiltInKind = {
       de: 'angezeigte Geschwindigkeit (UN R39), auch von Achse und Reifen bestimmt',
     },
     { en: 'plug and pins', de: 'Stecker und Belegung' },
-    { en: 'voltage of a coil at low speed', de: 'Spannung einer Spule bei kleinem Tempo' },
+    { en: 'voltage of a coil at low speed', de: 'Spannung einer Spule bei langsamer Fahrt' },
     { en: 'length and run of the cable', de: 'Länge und Verlegung der Tachowelle' },
     { en: 'who else uses the signal', de: 'wer das Signal sonst noch braucht' },
   ],

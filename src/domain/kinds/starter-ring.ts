@@ -217,7 +217,7 @@ export const starterRing: BuiltInKind = {
       code: 'not-this-blank',
       text: {
         en: 'The tip diameter belongs to a blank of other teeth: was the pinion only counted?',
-        de: 'Der Kopfkreis gehört zu einem andern Radkörper: wurde das Ritzel nur gezählt?',
+        de: 'Der Kopfkreis gehört zu einem anderen Radkörper: Wurde das Ritzel nur gezählt?',
       },
     },
     {
@@ -253,7 +253,7 @@ export const starterRing: BuiltInKind = {
       code: 'chamfer-on-the-other-side',
       text: {
         en: 'The chamfers of the ring must face the pinion: turn the ring on the flywheel.',
-        de: 'Die Anfasung des Kranzes muss zum Ritzel zeigen: Zahnkranz auf dem Rad umdrehen.',
+        de: 'Die Fasen des Kranzes müssen zum Ritzel zeigen: Kranz auf dem Schwungrad wenden.',
       },
     },
   ],
@@ -264,6 +264,6 @@ export const starterRing: BuiltInKind = {
     },
     { en: 'room for the body of the starter', de: 'Platz für das Gehäuse des Anlassers' },
     { en: 'power of the starter for this engine', de: 'Leistung des Anlassers für diesen Motor' },
-    { en: 'wear and hardness of the teeth', de: 'Verschleiss und Härte der Zähne' },
+    { en: 'wear and hardness of the teeth', de: 'Verschleiß und Härte der Zähne' },
   ],
 };

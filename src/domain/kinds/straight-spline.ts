@@ -51,7 +51,7 @@ export const straightSpline: BuiltInKind = {
     'outer-diameter': {
       type: 'measured',
       unit: 'mm',
-      name: { en: 'outer diameter', de: 'Aussendurchmesser' },
+      name: { en: 'outer diameter', de: 'Außendurchmesser' },
       tool: 'caliper',
       usual: ['14 mm', '65 mm'],
     },
@@ -145,6 +145,6 @@ export const straightSpline: BuiltInKind = {
       de: 'ob die Passung gleiten oder fest sitzen soll',
     },
     { en: 'length of the teeth and torque', de: 'tragende Länge und Drehmoment' },
-    { en: 'wear, run-out and hardness', de: 'Verschleiss, Rundlauf und Härte' },
+    { en: 'wear, run-out and hardness', de: 'Verschleiß, Rundlauf und Härte' },
   ],
 };

@@ -132,7 +132,7 @@ export const strutClevis: BuiltInKind = {
       code: 'strut-hole-too-wide',
       text: {
         en: 'Bracket: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
-        de: 'Lasche: Löcher mit über 1,5 mm Spiel sind für grössere Schrauben oder aufgebohrt.',
+        de: 'Lasche: Löcher mit über 1,5 mm Spiel sind für größere Schrauben oder aufgebohrt.',
       },
     },
     {
@@ -142,7 +142,7 @@ export const strutClevis: BuiltInKind = {
       code: 'knuckle-hole-too-wide',
       text: {
         en: 'Knuckle: holes with over 1.5 mm of play are for larger bolts, or were drilled.',
-        de: 'Achsschenkel: Löcher mit mehr als 1,5 mm Spiel sind zu gross oder aufgebohrt.',
+        de: 'Achsschenkel: Löcher über 1,5 mm Spiel sind für größere Schrauben oder aufgebohrt.',
       },
     },
     {
@@ -194,7 +194,7 @@ export const strutClevis: BuiltInKind = {
       code: 'not-as-made',
       text: {
         en: 'Round, slot or eccentric as the works made it: a filed hole is an engineered change.',
-        de: 'Rund, Langloch oder Exzenter ab Werk: gefeilte Löcher sind Sache des Ingenieurs.',
+        de: 'Rund, Langloch oder Exzenter ab Werk: Gefeilte Löcher sind Sache des Ingenieurs.',
       },
     },
     {
@@ -204,7 +204,7 @@ export const strutClevis: BuiltInKind = {
       code: 'camber-to-set',
       text: {
         en: 'A slot or an eccentric bolt sets the camber: align the wheels afterwards.',
-        de: 'Langloch oder Exzenter bestimmen den Sturz: danach die Achse vermessen.',
+        de: 'Langloch oder Exzenter bestimmen den Sturz: danach die Achse vermessen lassen.',
       },
     },
     {
@@ -226,13 +226,16 @@ export const strutClevis: BuiltInKind = {
       code: 'camber-changes',
       text: {
         en: 'Another angle is that much camber: the adjusters must be able to take it back.',
-        de: 'Anderer Winkel gibt so viel Sturz: die Einstellung muss ihn zurückholen können.',
+        de: 'Anderer Winkel gibt so viel Sturz: Die Einstellung muss ihn zurückholen können.',
       },
     },
   ],
   notChecked: [
     { en: 'how far the camber can be set', de: 'wie weit sich der Sturz einstellen lässt' },
-    { en: 'length and strength class of the bolts', de: 'Länge und Festigkeit der Schrauben' },
+    {
+      en: 'length and strength class of the bolts',
+      de: 'Länge und Festigkeitsklasse der Schrauben',
+    },
     { en: 'length of the strut, spring and damper', de: 'Länge des Federbeins, Feder, Dämpfer' },
     {
       en: 'room for the wheel, the drive shaft and the stabilizer link',

@@ -69,7 +69,7 @@ export const trackRodEnd: BuiltInKind = {
     'large-end': {
       type: 'measured',
       unit: 'mm',
-      name: { en: 'large diameter of the taper', de: 'grosser Durchmesser des Konus' },
+      name: { en: 'large diameter of the taper', de: 'großer Durchmesser des Konus' },
       tool: 'micrometer',
       usual: ['8 mm', '22 mm'],
     },
@@ -97,7 +97,7 @@ export const trackRodEnd: BuiltInKind = {
       unit: 'mm',
       name: {
         en: 'height of the large end over the lower ball joint',
-        de: 'Höhe des grossen Endes über dem unteren Traggelenk',
+        de: 'Höhe des großen Endes über dem unteren Traggelenk',
       },
       tool: 'depth-gauge',
       usual: ['0 mm', '200 mm'],
@@ -268,7 +268,7 @@ export const trackRodEnd: BuiltInKind = {
       code: 'neither-right-nor-left',
       text: {
         en: 'A thread is right-hand or left-hand: hold it upright and see which way it climbs.',
-        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten, wohin steigt es?',
+        de: 'Ein Gewinde ist rechts- oder linksgängig: senkrecht halten, sehen, wohin es steigt.',
       },
     },
   ],

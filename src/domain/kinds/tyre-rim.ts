@@ -94,7 +94,7 @@ export const tyreRim: BuiltInKind = {
       equal: 'diameter-code',
       text: {
         en: 'Tyre and rim must have the same diameter code: half an inch apart, a bead bursts.',
-        de: 'Reifen und Felge brauchen dieselbe Kennzahl: ½ Zoll daneben, und der Wulst reisst.',
+        de: 'Reifen und Felge brauchen dieselbe Kennzahl: ½ Zoll daneben, und der Wulst reißt.',
       },
     },
     {
@@ -137,7 +137,7 @@ export const tyreRim: BuiltInKind = {
       code: 'no-such-rim',
       text: {
         en: 'A rim holds air by itself, or it needs a tube: spokes and rivets leak.',
-        de: 'Eine Felge ist dicht oder braucht einen Schlauch: Speichen und Nieten lecken.',
+        de: 'Eine Felge ist dicht oder braucht einen Schlauch: Speichen und Nieten sind undicht.',
       },
     },
     {
@@ -179,7 +179,7 @@ export const tyreRim: BuiltInKind = {
       code: 'tube-not-allowed',
       text: {
         en: 'On this rim a tubeless tyre needs a tube, which its maker must allow.',
-        de: 'Auf dieser Felge braucht der Reifen einen Schlauch: sein Hersteller muss es erlauben.',
+        de: 'Auf dieser Felge braucht der Reifen einen Schlauch: Sein Hersteller muss es erlauben.',
       },
     },
   ],

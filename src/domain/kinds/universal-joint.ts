@@ -63,7 +63,7 @@ export const universalJoint: BuiltInKind = {
     span: {
       type: 'measured',
       unit: 'mm',
-      name: { en: 'span between the stops', de: 'Mass zwischen den Anschlägen' },
+      name: { en: 'span between the stops', de: 'Maß zwischen den Anschlägen' },
       tool: 'micrometer',
       usual: ['35 mm', '160 mm'],
     },
@@ -95,7 +95,7 @@ export const universalJoint: BuiltInKind = {
       code: 'other-retention',
       text: {
         en: 'Caps held in another way are compared by name and size alone: try them on.',
-        de: 'Anders gehaltene Büchsen werden nur nach Name und Mass verglichen: anprobieren.',
+        de: 'Anders gehaltene Büchsen werden nur nach Name und Maß verglichen: anprobieren.',
       },
     },
     {
@@ -106,7 +106,7 @@ export const universalJoint: BuiltInKind = {
       code: 'cap-too-large',
       text: {
         en: 'The caps must go into the yoke, with at most 0.05 mm of grip.',
-        de: 'Die Büchsen müssen in die Gabel gehen, mit höchstens 0,05 mm Übermass.',
+        de: 'Die Büchsen müssen in die Gabel gehen, mit höchstens 0,05 mm Übermaß.',
       },
     },
     {
@@ -128,7 +128,7 @@ export const universalJoint: BuiltInKind = {
       code: 'span-differs',
       text: {
         en: 'The cross must go between the stops, with no more play than rings take up.',
-        de: 'Das Kreuz muss zwischen die Anschläge gehen, mit nicht mehr Spiel, als Ringe füllen.',
+        de: 'Das Kreuz muss zwischen die Anschläge, mit nicht mehr Spiel, als Ringe ausgleichen.',
       },
     },
     {
@@ -139,7 +139,7 @@ export const universalJoint: BuiltInKind = {
       code: 'needs-thicker-rings',
       text: {
         en: 'More than 0.05 mm of end play: choose thicker rings, or the shaft runs out.',
-        de: 'Mehr als 0,05 mm Spiel: dickere Ringe wählen, sonst läuft die Welle unrund.',
+        de: 'Mehr als 0,05 mm Axialspiel: dickere Ringe wählen, sonst läuft die Welle unrund.',
       },
     },
     {
@@ -166,6 +166,6 @@ export const universalJoint: BuiltInKind = {
     { en: 'angle of the joint and phase of the yokes', de: 'Beugewinkel und Lage der Gabeln' },
     { en: 'straps, U-bolts and their threads', de: 'Bügel und ihre Gewinde' },
     { en: 'grease nipple and its room', de: 'Schmiernippel und Platz dafür' },
-    { en: 'torque, wear and balance', de: 'Drehmoment, Verschleiss und Wuchtung' },
+    { en: 'torque, wear and balance', de: 'Drehmoment, Verschleiß und Wuchtung' },
   ],
 };

@@ -174,7 +174,7 @@ export const wheelMount: BuiltInKind = {
       code: 'not-centred',
       text: {
         en: 'Flat seats do not centre: the spigot must, with at most 0.10 mm of play.',
-        de: 'Flachbund zentriert nicht: das muss die Nabe tun, mit höchstens 0,10 mm Spiel.',
+        de: 'Flachbund zentriert nicht: Das muss die Nabe tun, mit höchstens 0,10 mm Spiel.',
       },
     },
     {
@@ -207,7 +207,7 @@ export const wheelMount: BuiltInKind = {
       code: 'other-seat-form',
       text: {
         en: 'Cone, ball and flat seats are compared in full, any other by its name alone.',
-        de: 'Kegel-, Kugel- und Flachbund werden ganz verglichen, alles andere nur beim Namen.',
+        de: 'Kegel-, Kugel- und Flachbund werden ganz verglichen, alles andere nur dem Namen nach.',
       },
     },
     {

@@ -86,7 +86,7 @@ export const wheelSpeedTarget: BuiltInKind = {
       type: 'measured',
       unit: 'mm',
       of: 'ring',
-      name: { en: 'outer diameter of the ring', de: 'Aussendurchmesser des Rings' },
+      name: { en: 'outer diameter of the ring', de: 'Außendurchmesser des Rings' },
       tool: 'caliper',
       usual: ['40 mm', '180 mm'],
     },
@@ -125,7 +125,7 @@ export const wheelSpeedTarget: BuiltInKind = {
       equal: 'target',
       text: {
         en: 'A sensor for poles does not see teeth, and one for teeth no poles.',
-        de: 'Ein Sensor für Magnetpole sieht keine Zähne, und umgekehrt.',
+        de: 'Ein Sensor für Magnetpole sieht keine Zähne, einer für Zähne keine Pole.',
       },
     },
     {
@@ -144,7 +144,7 @@ export const wheelSpeedTarget: BuiltInKind = {
       code: 'teeth-differ',
       text: {
         en: 'The control unit must get as many pulses a turn as it expects: one a tooth.',
-        de: 'Das Steuergerät braucht so viele Impulse, wie es erwartet: einen je Zahn.',
+        de: 'Das Steuergerät braucht die Impulse je Umdrehung, die es erwartet: einen je Zahn.',
       },
     },
     {
@@ -154,7 +154,7 @@ export const wheelSpeedTarget: BuiltInKind = {
       code: 'poles-differ',
       text: {
         en: 'The control unit must get as many pulses a turn as it expects: one a pair of poles.',
-        de: 'Das Steuergerät braucht so viele Impulse, wie es erwartet: einen je Polpaar.',
+        de: 'Das Steuergerät braucht die Impulse je Umdrehung, die es erwartet: einen je Polpaar.',
       },
     },
     {
@@ -189,7 +189,7 @@ export const wheelSpeedTarget: BuiltInKind = {
       code: 'neither-radial-nor-axial',
       text: {
         en: 'A ring is read from outside, radially, or on its face, axially.',
-        de: 'Ein Ring wird von aussen, radial, oder an der Stirn, axial, abgetastet.',
+        de: 'Ein Ring wird von außen, radial, oder an der Stirn, axial, abgetastet.',
       },
     },
     {
@@ -243,7 +243,7 @@ export const wheelSpeedTarget: BuiltInKind = {
       code: 'outside-the-track',
       text: {
         en: 'The tip must stand over the track of the ring, not outside it.',
-        de: 'Die Spitze muss über der Spur des Rings stehen, nicht ausserhalb.',
+        de: 'Die Spitze muss über der Spur des Rings stehen, nicht außerhalb.',
       },
     },
     {

@@ -139,7 +139,9 @@ function withValues({ state, primitive, text, data, left, right }: CheckView): s
   const isSaid = (side: SideView, said: CheckView['data']['left']) =>
     side.value.text === null ||
     // Computed values are rounded for the sentence; the data has them as they are said.
-    [side.value.text, said?.value ?? null].some((value) => value !== null && text.includes(value));
+    [side.value.text, said?.value?.text ?? null].some(
+      (value) => value !== null && text.includes(value),
+    );
   if (isSaid(left, data.left) && (right === null || isSaid(right, data.right))) return text;
   const sides = [left, ...(right === null ? [] : [right])];
   return `${text} (${sides.flatMap(sideText).join(' against ')})`;

@@ -155,9 +155,11 @@ export const measureSchema = z
     id: z.string(),
     on: factSchema,
     now: orNull(shownValueSchema).openapi({ description: 'What is recorded now.' }),
-    needed: z.string().nullable().openapi({
-      description: 'How finely to measure; null where no tolerance is certain to decide.',
-      example: '±0.05 mm',
+    needed: orNull(shownValueSchema).openapi({
+      description:
+        'How finely to measure: a reading may be off by as much as `high`, to either side. Null ' +
+        'where no tolerance is certain to decide.',
+      example: { text: '±0.05 mm', low: '-0.05', high: '0.05', unit: 'mm' },
     }),
     tool: z.string().nullable(),
     purpose: z.string().openapi({

@@ -21,10 +21,15 @@ export const shownValueSchema = z
       description: 'As people read it; null where nothing is recorded.',
       example: '56.1 mm',
     }),
-    low: z.string().nullable().openapi({
-      description:
-        'Lower end, a decimal or a fraction in `unit`; null for a code, and where there is none.',
-    }),
+    low: z
+      .string()
+      .nullable()
+      .openapi({
+        description:
+          'Lower end, a decimal or a fraction in `unit`, always with a point; null for a code, ' +
+          'and where there is none. The end itself need not belong: `3.583` is from 3.5825 up ' +
+          'to, and not including, 3.5835, which is then `high`. No value lies outside the ends.',
+      }),
     high: z.string().nullable().openapi({
       description: 'Upper end; equal to `low` where the value is exact.',
     }),
@@ -34,6 +39,10 @@ export const shownValueSchema = z
     }),
   })
   .openapi('ShownValue', { description: 'A value for people and for programs.' });
+
+const shownPointSchema = z
+  .strictObject({ text: z.string(), x: shownValueSchema, y: shownValueSchema })
+  .openapi('ShownPoint', { description: 'A point in the plane of a face: across and up.' });
 
 const NAMED = {
   position: z.string().nullable(),
@@ -56,8 +65,8 @@ const namedValueSchema = z
     ...NAMED,
     parameter: z.string().nullable(),
     parameterName: z.string().nullable(),
-    value: z.string().nullable().openapi({
-      description: 'As recorded or as computed; null where it is not recorded.',
+    value: orNull(shownValueSchema).openapi({
+      description: 'As recorded or as computed; null where it is not recorded, or not known yet.',
     }),
   })
   .openapi('NamedValue', { description: 'One value of a check, by id and by name.' });
@@ -68,7 +77,13 @@ export const reasonDataSchema = z
     right: namedValueSchema.optional(),
     missing: z.array(namedValueSchema).optional(),
     odd: z
-      .object({ of: z.enum(['left', 'right']), point: z.string(), apart: z.string().optional() })
+      .strictObject({
+        of: z.enum(['left', 'right']),
+        point: shownPointSchema,
+        apart: shownValueSchema.optional().openapi({
+          description: 'How far the nearest is at least; missing where the other side has none.',
+        }),
+      })
       .optional()
       .openapi({ description: 'Of points that do not all meet, one that has no partner.' }),
     choices: z.array(namedValueSchema).optional(),
@@ -77,16 +92,22 @@ export const reasonDataSchema = z
     b: namedSchema.optional(),
     adapters: z.array(z.string()).optional(),
     part: namedSchema.optional(),
-    margin: z.string().optional(),
+    margin: shownValueSchema.optional().openapi({
+      description: 'In one number: the greatest mismatch of a loop, the least reserve otherwise.',
+    }),
     vehicles: z.array(z.string()).optional(),
     basis: z.string().optional(),
     because: z.string().optional(),
     statement: z.string().optional(),
     between: z.array(z.string()).optional(),
-    order: z.string().optional(),
+    order: shownValueSchema.optional().openapi({
+      description: 'What to order. The text lies within what suits; the ends are all that suits.',
+    }),
     text: z.string().optional(),
     count: z.int().optional(),
-    needed: z.string().optional(),
+    needed: shownValueSchema.optional().openapi({
+      description: 'How finely to measure: how far a reading may be off, to either side.',
+    }),
     tool: z.string().optional(),
     group: z.string().optional(),
     names: z.array(z.string()).optional(),

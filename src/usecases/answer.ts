@@ -3,24 +3,15 @@
  * Open words (a reader must take an unknown one as "other"): codes, groups, roles, kinds, units.
  */
 
-import type { ReasonData } from '../domain/explain/reason.js';
+import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
+
+export type { ShownValue } from '../domain/explain/reason.js';
 
 export type Hand = 'left' | 'right';
 export type Outcome = 'holds' | 'open' | 'fails';
 export type State = Outcome | 'given';
 export type Severity = 'must' | 'caution';
 export type Basis = 'built' | 'measured' | 'drawing' | 'maker' | 'inferred' | 'reported';
-
-/** A value as people read it, and exactly: low = high where it is exact. */
-export interface ShownValue {
-  /** Null where nothing is recorded. */
-  text: string | null;
-  /** Decimal or fraction in `unit`; null for a code, and where there is no end. */
-  low: string | null;
-  high: string | null;
-  /** Empty for pure numbers and codes. */
-  unit: string;
-}
 
 export interface SaidReason {
   code: string;
@@ -128,8 +119,8 @@ export interface MeasureView extends SaidReason {
   on: FactView;
   /** What is recorded now; null where nothing is. */
   now: ShownValue | null;
-  /** Half-width that decides, such as "±0.05 mm"; null where no tolerance is certain to. */
-  needed: string | null;
+  /** How far a reading may be off, such as "±0.05 mm"; null where no tolerance is certain. */
+  needed: ShownValue | null;
   tool: string | null;
   purpose: 'to-decide' | 'to-order' | 'to-confirm';
   /** Constraints that this fact alone settles. */

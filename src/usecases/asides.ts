@@ -4,17 +4,18 @@
  */
 
 import { type FactAddress, NOWHERE } from '../domain/check/reading.js';
+import type { ShownValue } from '../domain/explain/reason.js';
 import { handsOf, isChanged, partAt, seatAt } from '../domain/judge/configuration.js';
 import type { Constraint } from '../domain/judge/constraint.js';
 import type { Judgement } from '../domain/judge/judge.js';
 import { type Measure, measureFor } from '../domain/judge/measure.js';
 import { unmatedOptionalFaces } from '../domain/judge/place.js';
-import { point } from '../domain/quantity/interval.js';
-import { formatQuantity } from '../domain/quantity/quantity.js';
+import { closed, point } from '../domain/quantity/interval.js';
+import { negate, type Rational } from '../domain/quantity/rational.js';
 import { toolOf } from '../domain/quantity/tool.js';
 import type { MeasureView, OrderView, SaidReason } from './answer.js';
 import { once } from './cautions.js';
-import { orderText } from './check-words.js';
+import { orderValue } from './check-words.js';
 import type { Speaker } from './speaker.js';
 
 /** What would decide the open points of several judgements, each fact once. */
@@ -51,7 +52,8 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
   const dimension =
     reading?.form === 'number' || reading?.form === 'points' ? reading.dimension : null;
   const now = nowOf(measure, speaker);
-  const tolerance = needed === null || dimension === null ? null : halfWidth(needed, dimension);
+  const allowed =
+    needed === null || dimension === null ? null : tolerance(needed, dimension, speaker);
   const toolId = reading !== null && 'tool' in reading ? reading.tool : null;
   const fine = toolId === null ? null : fineEnough(toolId, dimension, needed);
   const tool = fine === null ? null : speaker.toolName(fine);
@@ -59,10 +61,10 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
   const isExact = toolId !== null && toolOf(toolId)?.reading === 'exact';
   const basis = reading !== null && 'basis' in reading ? reading.basis : null;
   const data = {
-    left: speaker.namedValue(address, now?.text ?? null, null),
+    left: speaker.namedValue(address, now, null),
     part: speaker.named(address),
     ...howToFindOut(address.fact, speaker),
-    ...(tolerance === null || isExact ? {} : { needed: tolerance }),
+    ...(allowed === null || isExact ? {} : { needed: allowed }),
     ...(tool === null ? {} : { tool }),
     ...(basis === null ? {} : { basis }),
   };
@@ -74,7 +76,7 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
     id: `m${index + 1}`,
     on,
     now,
-    needed: tolerance,
+    needed: allowed,
     tool,
     purpose,
     settles: settled,
@@ -102,14 +104,16 @@ function howToFindOut(fact: string | null, speaker: Speaker): { readonly text?: 
   return how === undefined || how === null ? {} : { text: speaker.text(how) };
 }
 
-function nowOf({ reading }: Measure, speaker: Speaker) {
+function nowOf({ reading }: Measure, speaker: Speaker): ShownValue | null {
   if (reading === null || !('text' in reading) || reading.text === null) return null;
-  if (reading.form !== 'number') return { text: reading.text, low: null, high: null, unit: '' };
-  return { ...speaker.interval(reading.domain, reading.dimension), text: reading.text };
+  if (reading.form !== 'number') return speaker.word(reading.text);
+  return speaker.recorded(reading.text, reading.domain, reading.dimension);
 }
 
-function halfWidth(needed: NonNullable<Measure['needed']>, dimension: string): string {
-  return `±${formatQuantity(point(needed), dimension).text}`;
+/** How far a reading may be off, to either side. */
+function tolerance(half: Rational, dimension: string, speaker: Speaker): ShownValue {
+  const { text } = speaker.interval(point(half), dimension);
+  return { ...speaker.interval(closed(negate(half), half), dimension), text: `±${text}` };
 }
 
 function measureCode({ address, reading, purpose }: Measure): string {
@@ -168,11 +172,9 @@ function orderView(
   dimension: string,
   speaker: Speaker,
 ): OrderView {
-  const exact = order === null ? null : speaker.interval(order, dimension);
-  const text = order === null ? null : orderText(order, dimension, speaker);
-  const value = exact === null ? null : { ...exact, text };
-  const left = speaker.namedValue(address, value?.text ?? null, null);
-  const data = { left, ...(value?.text == null ? {} : { order: value.text }) };
+  const value = order === null ? null : orderValue(order, dimension, speaker);
+  const left = speaker.namedValue(address, value, null);
+  const data = { left, ...(value === null ? {} : { order: value }) };
   const code = value === null ? 'order-after-measuring' : 'order-to-suit';
   return { on: speaker.fact(address), value, ...speaker.said(code, data) };
 }

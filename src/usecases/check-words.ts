@@ -7,7 +7,7 @@ import type { OddPoint } from '../domain/check/coincide.js';
 import type { FactAddress } from '../domain/check/reading.js';
 import { type CheckResult, isUnrecorded } from '../domain/check/result.js';
 import type { Shown } from '../domain/check/shown.js';
-import type { NamedValue, ReasonData } from '../domain/explain/reason.js';
+import type { NamedValue, ReasonData, ShownValue } from '../domain/explain/reason.js';
 import { sayPoints } from '../domain/explain/words.js';
 import type { ChoiceConstraint } from '../domain/judge/constraint.js';
 import { type Interval, point } from '../domain/quantity/interval.js';
@@ -17,14 +17,14 @@ import type { Speaker } from './speaker.js';
 
 export function checkData(result: CheckResult, speaker: Speaker): ReasonData {
   const { check, left, right, margin, code, basis } = result;
-  const word = speaker.marginWord(margin);
+  const worst = margin === null ? null : speaker.worstOf(margin);
   const missing = missingIn(result, speaker);
   const choices = choicesIn(result, speaker);
   return {
     left: namedSide(left, result, speaker),
     ...(right === null ? {} : { right: namedSide(right, result, speaker) }),
     ...(check.text === null ? {} : { says: speaker.text(check.text) }),
-    ...(word === undefined ? {} : { margin: word }),
+    ...(worst === null ? {} : { margin: worst }),
     ...(missing.length === 0 ? {} : { missing }),
     ...(result.odd === null ? {} : { odd: oddPoint(result, result.odd, speaker) }),
     ...(choices.length === 0 ? {} : { choices }),
@@ -38,19 +38,23 @@ function namedSide(side: Shown, { readings }: CheckResult, speaker: Speaker): Na
   const isMissing = readings.some(
     (reading) => isUnrecorded(reading) && 'address' in reading && isSame(reading.address, address),
   );
-  return speaker.namedValue(address, isMissing ? null : spokenText(side, speaker), term);
+  return speaker.namedValue(address, isMissing ? null : spokenValue(side, speaker), term);
 }
 
-/** As recorded; a computed value in no more digits than it is known to. */
-function spokenText(side: Shown, speaker: Speaker): string | null {
+/** As recorded; a computed value is said in no more digits than it is known to. */
+function spokenValue(side: Shown, speaker: Speaker): ShownValue | null {
   const { text, interval, dimension, codes, points } = side;
-  if (points !== null) return sayPoints(points, speaker.lang);
+  if (points !== null) return speaker.word(sayPoints(points, speaker.lang));
+  const value = speaker.value(side);
   if (text !== null || interval === null || dimension === null || codes !== null) {
-    return speaker.value(side).text;
+    return value.text === null ? null : value;
   }
   // Tooth counts say more than their quotient.
   const known = dimension === '1' ? interval : roundedOutwards(interval, dimension);
-  return speaker.interval(known, dimension).text;
+  return {
+    ...speaker.interval(interval, dimension),
+    text: speaker.interval(known, dimension).text,
+  };
 }
 
 /** The point that has no partner; how far the nearest is, in no more digits than are known. */
@@ -61,10 +65,12 @@ function oddPoint(
 ): NonNullable<ReasonData['odd']> {
   const { of, point: at, squaredDistance } = odd;
   const dimension = readings.find((reading) => reading.form === 'points')?.dimension;
-  if (squaredDistance === null || dimension === undefined) return { of, point: at.text };
+  if (dimension === undefined) throw new Error('points that do not meet are read from somewhere');
+  const shown = { of, point: speaker.point(at, dimension) };
+  if (squaredDistance === null) return shown;
+  // A root is cut off, and the points are known only so well: it is so far at least.
   const distance = point(squareRootDown(squaredDistance, DISTANCE_PLACES));
-  const apart = speaker.interval(distance, dimension).text;
-  return { of, point: at.text, ...(apart === null ? {} : { apart }) };
+  return { ...shown, apart: { ...speaker.interval(distance, dimension), high: null } };
 }
 
 /** Hundredths of a millimetre: bolt holes are placed no more finely. */
@@ -93,14 +99,15 @@ function choicesIn({ outcome, readings, orders }: CheckResult, speaker: Speaker)
     if (reading.form !== 'range' || reading.key === null) return [];
     const order = orders.get(reading.key);
     if (order === undefined) return [];
-    const text = order === null ? null : orderText(order, reading.dimension, speaker);
-    return [speaker.namedValue(reading.address, text, null)];
+    const value = order === null ? null : orderValue(order, reading.dimension, speaker);
+    return [speaker.namedValue(reading.address, value, null)];
   });
 }
 
-/** What to order, for people: never wider than what suits. */
-export function orderText(order: Interval, dimension: string, speaker: Speaker): string | null {
-  return speaker.interval(roundedInwards(order, dimension), dimension).text;
+/** What to order: exactly all that suits, and for people never wider than that. */
+export function orderValue(order: Interval, dimension: string, speaker: Speaker): ShownValue {
+  const { text } = speaker.interval(roundedInwards(order, dimension), dimension);
+  return { ...speaker.interval(order, dimension), text };
 }
 
 /** What is picked or ordered; where nothing suits, what the checks that clash say. */
@@ -123,8 +130,8 @@ function namedChoices(
   speaker: Speaker,
 ): NamedValue[] {
   if (pick !== null) return pickedValues(address, pick, speaker);
-  const text = order === null ? null : orderText(order, dimension, speaker);
-  return [speaker.namedValue(address, text, null)];
+  const value = order === null ? null : orderValue(order, dimension, speaker);
+  return [speaker.namedValue(address, value, null)];
 }
 
 /** The values in which the picked alternative of a face, or the picked size, differs. */
@@ -134,11 +141,16 @@ function pickedValues(address: FactAddress, pick: number, speaker: Speaker): Nam
   if (name === null) {
     const value = part?.values.get(parameter ?? '');
     const item = value?.form === 'set' ? value.items[pick] : undefined;
-    return item === undefined ? [] : [speaker.namedValue(address, item.text, null)];
+    if (item === undefined || value === undefined) return [];
+    const shown = speaker.recorded(item.text, item.interval, value.spec.dimension);
+    return [speaker.namedValue(address, shown, null)];
   }
   const alternatives = part?.faces.get(name)?.alternatives ?? [];
-  return [...(alternatives[pick] ?? [])].flatMap(([key, { text }]) => {
+  return [...(alternatives[pick] ?? [])].flatMap(([key, value]) => {
+    const { text, spec } = value;
     if (alternatives.every((other) => other.get(key)?.text === text)) return [];
-    return [speaker.namedValue({ ...address, parameter: key }, text, null)];
+    const interval = value.form === 'number' ? value.interval : null;
+    const shown = speaker.recorded(text, interval, spec.dimension);
+    return [speaker.namedValue({ ...address, parameter: key }, shown, null)];
   });
 }

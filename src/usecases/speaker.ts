@@ -7,10 +7,18 @@ import type { Text } from '../domain/catalogue/document.js';
 import type { FactAddress } from '../domain/check/reading.js';
 import type { Margin, Shown } from '../domain/check/shown.js';
 import { textIn } from '../domain/explain/language.js';
-import type { Named, NamedValue, Reason, ReasonData } from '../domain/explain/reason.js';
+import type {
+  Named,
+  NamedValue,
+  Reason,
+  ReasonData,
+  ShownPoint,
+  ShownValue,
+} from '../domain/explain/reason.js';
 import { say, spokenFor } from '../domain/explain/words.js';
 import type { End } from '../domain/judge/constraint.js';
 import { type Interval, point } from '../domain/quantity/interval.js';
+import type { PlanePoint } from '../domain/quantity/plane-point.js';
 import { formatQuantity } from '../domain/quantity/quantity.js';
 import {
   absolute,
@@ -20,7 +28,7 @@ import {
   shortText,
 } from '../domain/quantity/rational.js';
 import { toolOf } from '../domain/quantity/tool.js';
-import type { FactView, SaidReason, ShownValue, SideView } from './answer.js';
+import type { FactView, SaidReason, SideView } from './answer.js';
 import { roundedOutwards } from './rounded.js';
 
 export interface SpeakerContext {
@@ -122,15 +130,15 @@ export class Speaker {
     return name === null ? id.replaceAll('-', ' ') : this.text(name);
   }
 
-  namedValue(address: FactAddress, value: string | null, term: string | null): NamedValue {
+  namedValue(address: FactAddress, value: ShownValue | null, term: string | null): NamedValue {
     const name = this.parameterName(address) ?? term?.replaceAll('-', ' ') ?? null;
     return { ...this.named(address), parameter: address.parameter, parameterName: name, value };
   }
 
   value(shown: Shown): ShownValue {
     const { text, interval, dimension, codes } = shown;
-    if (codes !== null) return { text: codes.join(' or '), low: null, high: null, unit: '' };
-    if (interval === null || dimension === null) return { text, low: null, high: null, unit: '' };
+    if (codes !== null) return this.word(codes.join(' or '));
+    if (interval === null || dimension === null) return this.word(text);
     const { low, high, unit, text: formatted } = formatQuantity(interval, dimension);
     if (text !== null) return { text, low, high, unit };
     // One value without a text and without an end was not recorded: that it is at least nothing
@@ -142,6 +150,20 @@ export class Speaker {
 
   interval(interval: Interval, dimension: string): ShownValue {
     return formatQuantity(interval, dimension);
+  }
+
+  /** A value that has no ends: a code, a list of points. */
+  word(text: string | null): ShownValue {
+    return { text, low: null, high: null, unit: '' };
+  }
+
+  /** As recorded; what may be ordered, picked or measured has its ends beside. */
+  recorded(text: string, interval: Interval | null, dimension: string): ShownValue {
+    return interval === null ? this.word(text) : { ...this.interval(interval, dimension), text };
+  }
+
+  point({ text, x, y }: PlanePoint, dimension: string): ShownPoint {
+    return { text, x: this.interval(x, dimension), y: this.interval(y, dimension) };
   }
 
   side(shown: Shown): SideView {
@@ -173,18 +195,18 @@ export class Speaker {
   }
 
   /** A margin in one number: the greatest mismatch of a loop, the least reserve otherwise. */
-  marginWord(margin: Margin | null): string | undefined {
-    if (margin === null) return undefined;
+  worstOf(margin: Margin): ShownValue | null {
     const { low, high } = margin.interval;
     if (margin.measure === '%') {
-      if (low === null || high === null) return undefined;
-      return `${shortText(larger(absolute(low), absolute(high)), 2)} %`;
+      if (low === null || high === null) return null;
+      return this.margin({ ...margin, interval: point(larger(absolute(low), absolute(high))) });
     }
-    if (low === null) return undefined;
-    if (margin.measure === 'ratio') return shortText(low, 2);
+    if (low === null) return null;
+    const shown = this.margin({ ...margin, interval: point(low) });
+    if (margin.measure === 'ratio') return shown;
     // In few digits, and never more than there is.
     const known = roundedOutwards(point(low), margin.measure).low ?? low;
-    return formatQuantity(point(known), margin.measure).text;
+    return { ...shown, text: formatQuantity(point(known), margin.measure).text };
   }
 }
 

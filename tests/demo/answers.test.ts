@@ -74,7 +74,7 @@ describe('the six-speed gearbox of the second series in the first', () => {
         code: 'confirm',
         purpose: 'to-confirm',
         on: { part: 'axle-hulvane', interface: 'side', parameter: 'pcd' },
-        needed: '±0.2 mm',
+        needed: { text: '±0.2 mm', low: '-0.2', high: '0.2', unit: 'mm' },
       },
     ]);
     expect(onlyPosition(answer).order[0]?.value?.text).toBe('1362 ±2 mm');
@@ -106,7 +106,7 @@ describe('one part', () => {
         code: 'measure-to-decide',
         on: { position: 'front-hub', interface: 'wheel', parameter: 'spigot' },
         now: { text: '58.9 mm', low: '57.9', high: '59.9', unit: 'mm' },
-        needed: '±0.1 mm',
+        needed: { text: '±0.1 mm' },
         tool: 'micrometer',
         settles: ['front-hub-wheel'],
       },
@@ -197,7 +197,9 @@ describe('sides, choices and optional places', () => {
     const answer = fits['wheel-on-dual-drilled-hub']();
     expect(answer).toMatchObject({ verdict: 'fits', at: ['rear-wheel'], ambiguous: true });
     const [choice] = positionOf(answer, 'rear-wheel').choices;
-    expect(choice?.data.choices).toMatchObject([{ parameter: 'pcd', value: '117 mm' }]);
+    expect(choice?.data.choices).toMatchObject([
+      { parameter: 'pcd', value: { text: '117 mm', low: '117', high: '117', unit: 'mm' } },
+    ]);
     expect(positionOf(answer, 'front-wheel').alone).toBe('fails');
     const texts = answer.cautions.map(({ text }) => text).join('\n');
     expect(texts).toContain('centring ring');

@@ -82,7 +82,7 @@ function ordersOf(answer: Answer): (string | null)[] {
 
 function asked({ code, on, needed, tool }: MeasureView): string {
   const place = [on.position ?? on.part, on.interface, on.parameter];
-  return [code, place.filter((one) => one !== null).join('.'), needed, tool]
+  return [code, place.filter((one) => one !== null).join('.'), needed?.text ?? null, tool]
     .filter((one) => one !== null)
     .join(' ');
 }

@@ -150,7 +150,9 @@ it('what no named tool tells so finely is measured with one that does', () => {
     },
     cars: { car: { box: 'box-a', prop: 'prop-a' } },
   });
-  expect(fitOf(cars, 'box-b').measure).toMatchObject([{ needed: '±0.02 mm', tool: 'micrometer' }]);
+  expect(fitOf(cars, 'box-b').measure).toMatchObject([
+    { needed: { text: '±0.02 mm' }, tool: 'micrometer' },
+  ]);
 });
 
 it('what is recorded is not to be refined before it is known what stands beside it', () => {

@@ -141,7 +141,7 @@ describe('how finely: as far as the best estimate lies from the edge of what dec
       {
         on: { position: 'box', part: 'box-a', interface: 'rear', parameter: 'dia' },
         now: { low: '19.9', high: '20.3', unit: 'mm' },
-        needed: '±0.05 mm',
+        needed: { text: '±0.05 mm', low: '-0.05', high: '0.05', unit: 'mm' },
         tool: 'three-point bore gauge',
         purpose: 'to-decide',
         settles: ['box-prop'],

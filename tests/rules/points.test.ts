@@ -56,10 +56,17 @@ describe('points', () => {
     expect(factsOf(judged(cars, changed))).toEqual(['box.rear.holes to-decide ±0.2']);
   });
 
+  const exactly = (mm: string) => ({ text: `${mm} mm`, low: mm, high: mm, unit: 'mm' });
+
   it('that are missed are said in a sentence, with how far the nearest is', () => {
     const [view] = fitOf(plates('0 ±0, 0 ±0 mm', '53 ±0, 4 ±0 mm'), 'box-b').positions;
     const [check] = view?.matings.flatMap(({ checks }) => checks) ?? [];
-    expect(check?.data.odd).toEqual({ of: 'left', point: '53 ±0, 4 ±0 mm', apart: '5 mm' });
+    expect(check?.data.odd).toEqual({
+      of: 'left',
+      point: { text: '53 ±0, 4 ±0 mm', x: exactly('53'), y: exactly('4') },
+      // At least: the text is cut off.
+      apart: { text: '5 mm', low: '5', high: null, unit: 'mm' },
+    });
     expect(check?.text).toBe(
       'Holes 2 points (the box “box-b”) against 2 points (the prop “prop-a”); the one at ' +
         '53 ±0, 4 ±0 mm on the box “box-b” has none nearer than 5 mm.',

@@ -36,7 +36,7 @@ export function parameter(value: NamedValue | undefined): string {
 }
 
 export function shown(value: NamedValue | undefined): string {
-  return value?.value ?? 'not recorded';
+  return value?.value?.text ?? 'not recorded';
 }
 
 /** ` of “…”`; nothing for a fact of the vehicle or a computed value. */

@@ -22,7 +22,7 @@ import {
   unrecorded,
   upper,
 } from './english-phrases.js';
-import { emptyEnd, isPart } from './phrases.js';
+import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
 
@@ -42,7 +42,7 @@ const checks = {
     `${lead(d)}${upper(parameter(d.left))}: all ${shown(d.left)} lie on those of the other.`,
   agrees: (d: ReasonData) =>
     `${lead(d)}${upper(path(d.left, 'the first path'))} and ${path(d.right, 'the second path')} ` +
-    `agree${d.margin === undefined || d.margin === '0 %' ? '' : ` within ${d.margin}`}.`,
+    `agree${within(d)}.`,
   carries: (d: ReasonData) => `${lead(d)}${upper(told(d.left))} carries ${shown(d.right)}.`,
   'not-equal': (d: ReasonData) =>
     `${lead(d)}${upper(parameter(d.left))} differs: ${shown(d.left)} on ${label(d.left)}, ` +
@@ -54,11 +54,11 @@ const checks = {
     `${lead(d)}${upper(told(d.left))} is less than what it must carry: ${shown(d.right)}.`,
   'points-apart': (d: ReasonData) => `${lead(d)}${upper(compared(d))}${oddOne(d)}.`,
   'first-too-fast': (d: ReasonData) =>
-    `${lead(d)}The ${path(d.left, 'first path')} runs ${d.margin ?? 'far'} too fast for the ` +
-    `${path(d.right, 'second path')}.`,
+    `${lead(d)}The ${path(d.left, 'first path')} runs ${amount(d.margin, 'far')} too fast for ` +
+    `the ${path(d.right, 'second path')}.`,
   'first-too-slow': (d: ReasonData) =>
-    `${lead(d)}The ${path(d.left, 'first path')} runs ${d.margin ?? 'far'} too slowly for the ` +
-    `${path(d.right, 'second path')}.`,
+    `${lead(d)}The ${path(d.left, 'first path')} runs ${amount(d.margin, 'far')} too slowly for ` +
+    `the ${path(d.right, 'second path')}.`,
   'out-of-range': (d: ReasonData) =>
     `${lead(d)}No value that can be ordered or set suits: ${compared(d)}.`,
   'not-recorded': (d: ReasonData) => `${lead(d)}Nobody has recorded ${unrecorded(d)}.`,
@@ -76,24 +76,33 @@ const checks = {
 /** Which point a person would look at first. */
 function oddOne({ odd, left, right }: ReasonData): string {
   if (odd === undefined) return '';
-  const far = odd.apart === undefined ? 'has none beside it' : `has none nearer than ${odd.apart}`;
-  return `; the one at ${odd.point} on ${label(odd.of === 'left' ? left : right)} ${far}`;
+  const { apart, point } = odd;
+  const far = apart?.text == null ? 'has none beside it' : `has none nearer than ${apart.text}`;
+  return `; the one at ${point.text} on ${label(odd.of === 'left' ? left : right)} ${far}`;
 }
 
 /** How much a check that holds has in reserve. */
 function spare({ margin }: ReasonData): string {
-  return margin === undefined ? '' : `, ${margin} to spare`;
+  return margin === undefined ? '' : `, ${amount(margin, 'some')} to spare`;
+}
+
+/** How nearly the two paths of a loop agree. */
+function within(d: ReasonData): string {
+  const most = mismatch(d);
+  return most === null ? '' : ` within ${most}`;
 }
 
 const cautionsOfChecks = {
   'winds-up': (d: ReasonData) =>
-    `The axles differ by ${d.margin ?? 'a little'}: the centre works all the time, or winds up.`,
+    `The axles differ by ${amount(d.margin, 'a little')}: the centre works all the time, or ` +
+    'winds up.',
   'may-wind-up': (d: ReasonData) =>
-    `The axles may differ by up to ${d.margin ?? 'a little'}: the centre may work all the time.`,
+    `The axles may differ by up to ${amount(d.margin, 'a little')}: the centre may work all the ` +
+    'time.',
   'off-road-only': (d: ReasonData) =>
-    `The axles differ by ${d.margin ?? 'much'}: on loose ground only, not on the road.`,
+    `The axles differ by ${amount(d.margin, 'much')}: on loose ground only, not on the road.`,
   'may-be-off-road-only': (d: ReasonData) =>
-    `The axles may differ by up to ${d.margin ?? 'much'}: perhaps for loose ground only.`,
+    `The axles may differ by up to ${amount(d.margin, 'much')}: perhaps for loose ground only.`,
   'caution-fails': (d: ReasonData) => d.text ?? 'One caution applies.',
   'caution-open': (d: ReasonData) => `Not known for certain: ${d.text ?? 'one caution'}`,
   'engineer-signs': (d: ReasonData) => `${d.text ?? 'It'}: an engineer must sign for the work.`,
@@ -250,16 +259,14 @@ const rest = {
     `Find out: ${parameter(d.left)}.${d.text === undefined ? '' : ` ${d.text}`}`,
   'record-face': (d: ReasonData) => `Look at the ${face(d.part)} of ${label(d.part)}.`,
   'order-to-suit': (d: ReasonData) =>
-    `Order ${label(d.left)} with a ${parameter(d.left)} of ${d.order ?? 'what suits'}.`,
+    `Order ${label(d.left)} with a ${parameter(d.left)} of ${amount(d.order, 'what suits')}.`,
   'order-after-measuring': (d: ReasonData) =>
     `Order ${label(d.left)} with the ${parameter(d.left)} that suits, once measured.`,
-  'use-alternative': (d: ReasonData) =>
-    `Use ${d.order ?? 'the alternative'} of the ${face(d.part)} of ${label(d.part)}.`,
 } as const;
 
 function precision({ needed, tool }: ReasonData): string {
   const how = tool === undefined ? '' : ` with ${oneOf(tool)}`;
-  return needed === undefined ? how : `${how} to ${needed}`;
+  return needed?.text == null ? how : `${how} to ${needed.text}`;
 }
 
 export const ENGLISH: Words = {

@@ -57,7 +57,7 @@ export function parameter(value: NamedValue | undefined): string {
 }
 
 export function shown(value: NamedValue | undefined): string {
-  return value?.value ?? 'nicht erfasst';
+  return value?.value?.text ?? 'nicht erfasst';
 }
 
 /** ` („…“)`, ` (Einbauplatz „…“)`; nothing for a fact of the vehicle or a computed value. */

@@ -26,7 +26,7 @@ import {
   told,
   unrecorded,
 } from './german-phrases.js';
-import { emptyEnd, isPart } from './phrases.js';
+import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
 
@@ -49,7 +49,7 @@ const checks = {
     `${lead(d)}${start(parameter(d.left))}: ${shown(d.left)}, alle auf denen der Gegenseite.`,
   agrees: (d: ReasonData) =>
     `${lead(d)}${start(path(d.left, FIRST))} und ${path(d.right, SECOND)} stimmen überein` +
-    `${d.margin === undefined || d.margin === '0 %' ? '' : `, bis auf ${d.margin}`}.`,
+    `${within(d)}.`,
   carries: (d: ReasonData) => `${lead(d)}${start(told(d.left))}: reicht für ${shown(d.right)}.`,
   'not-equal': (d: ReasonData) =>
     `${lead(d)}${start(parameter(d.left))} verschieden: ${owned(d.left)}, ${owned(d.right)}.`,
@@ -84,20 +84,27 @@ const checks = {
 } as const;
 
 function faster({ margin }: ReasonData): string {
-  return margin === undefined ? 'Weit' : `Um ${margin}`;
+  return margin === undefined ? 'Weit' : `Um ${amount(margin, 'viel')}`;
+}
+
+/** How nearly the two paths of a loop agree. */
+function within(d: ReasonData): string {
+  const most = mismatch(d);
+  return most === null ? '' : `, bis auf ${most}`;
 }
 
 /** Which point a person would look at first. */
 function oddOne({ odd, left, right }: ReasonData): string {
   if (odd === undefined) return '';
-  const far = odd.apart === undefined ? 'keinen neben sich' : `keinen näher als ${odd.apart}`;
+  const { apart, point } = odd;
+  const far = apart?.text == null ? 'keinen neben sich' : `keinen näher als ${apart.text}`;
   const owner = odd.of === 'left' ? left : right;
-  return `; der bei ${odd.point}${ofPart(owner)} hat ${far}`;
+  return `; der bei ${point.text}${ofPart(owner)} hat ${far}`;
 }
 
 /** How much a check that holds has in reserve. */
 function spare({ margin }: ReasonData): string {
-  return margin === undefined ? '' : `, Reserve ${margin}`;
+  return margin === undefined ? '' : `, Reserve ${amount(margin, 'vorhanden')}`;
 }
 
 /** How a value or a statement is known. */
@@ -112,16 +119,16 @@ const BASES: Readonly<Record<string, string>> = {
 
 const cautionsOfChecks = {
   'winds-up': (d: ReasonData) =>
-    `Die Achsen laufen um ${d.margin ?? 'ein wenig'} verschieden schnell: Der Ausgleich zwischen ` +
-    'ihnen arbeitet ständig, oder er verspannt sich.',
+    `Die Achsen laufen um ${amount(d.margin, 'ein wenig')} verschieden schnell: Der Ausgleich ` +
+    'zwischen ihnen arbeitet ständig, oder er verspannt sich.',
   'may-wind-up': (d: ReasonData) =>
-    `Die Achsen laufen vielleicht um bis zu ${d.margin ?? 'ein wenig'} verschieden schnell: Der ` +
-    'Ausgleich zwischen ihnen arbeitet vielleicht ständig.',
+    `Die Achsen laufen vielleicht um bis zu ${amount(d.margin, 'ein wenig')} verschieden ` +
+    'schnell: Der Ausgleich zwischen ihnen arbeitet vielleicht ständig.',
   'off-road-only': (d: ReasonData) =>
-    `Die Achsen laufen um ${d.margin ?? 'viel'} verschieden schnell: nur auf losem Grund, nicht ` +
-    'auf der Straße.',
+    `Die Achsen laufen um ${amount(d.margin, 'viel')} verschieden schnell: nur auf losem Grund, ` +
+    'nicht auf der Straße.',
   'may-be-off-road-only': (d: ReasonData) =>
-    `Die Achsen laufen vielleicht um bis zu ${d.margin ?? 'viel'} verschieden schnell: ` +
+    `Die Achsen laufen vielleicht um bis zu ${amount(d.margin, 'viel')} verschieden schnell: ` +
     'vielleicht nur für losen Grund.',
   'caution-fails': (d: ReasonData) => d.text ?? 'Ein Hinweis trifft zu.',
   'caution-open': (d: ReasonData) => `Nicht mit Gewissheit bekannt: ${d.text ?? 'ein Hinweis'}`,
@@ -294,15 +301,13 @@ const rest = {
     `Zu klären: ${parameter(d.left)}.${d.text === undefined ? '' : ` ${d.text}`}`,
   'record-face': (d: ReasonData) => `Anzusehen: ${face(d.part)} von ${label(d.part)}.`,
   'order-to-suit': (d: ReasonData) =>
-    `Zu bestellen: ${label(d.left)}, ${parameter(d.left)} ${d.order ?? 'passend'}.`,
+    `Zu bestellen: ${label(d.left)}, ${parameter(d.left)} ${amount(d.order, 'passend')}.`,
   'order-after-measuring': (d: ReasonData) =>
     `Zu bestellen: ${label(d.left)}, ${parameter(d.left)} passend, sobald gemessen ist.`,
-  'use-alternative': (d: ReasonData) =>
-    `Zu verwenden: ${d.order ?? 'die andere Möglichkeit'} am ${face(d.part)} von ${label(d.part)}.`,
 } as const;
 
 function precision({ needed, tool }: ReasonData): string {
-  const fine = needed === undefined ? '' : `, auf ${needed} genau`;
+  const fine = needed?.text == null ? '' : `, auf ${needed.text} genau`;
   return tool === undefined ? fine : `${fine}, per ${tool}`;
 }
 

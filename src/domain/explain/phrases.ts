@@ -3,7 +3,7 @@
  * whether both sides are values of one parameter. No words of any language.
  */
 
-import type { Named, NamedValue, ReasonData } from './reason.js';
+import type { Named, NamedValue, ReasonData, ShownValue } from './reason.js';
 
 export function isPart(named: Named | undefined): boolean {
   return named !== undefined && named.part !== null;
@@ -12,6 +12,16 @@ export function isPart(named: Named | undefined): boolean {
 /** Whether a value stands on a part or at a place; a fact or a computed value does not. */
 export function isOfPart(value: NamedValue | undefined): value is NamedValue {
   return value !== undefined && (value.part !== null || value.position !== null);
+}
+
+/** A value that stands for itself: a margin, a tolerance, what to order. */
+export function amount(value: ShownValue | undefined, otherwise: string): string {
+  return value?.text ?? otherwise;
+}
+
+/** How nearly the two paths of a loop agree; null where that is exactly, or nobody can say. */
+export function mismatch({ margin }: ReasonData): string | null {
+  return margin?.text === '0 %' ? null : (margin?.text ?? null);
 }
 
 /** The end of a mating where nothing is fitted. */

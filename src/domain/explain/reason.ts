@@ -3,6 +3,27 @@
  * makes of them. Codes are stable. No decision is made here.
  */
 
+/** A value as people read it, and exactly: low = high where it is exact. */
+export interface ShownValue {
+  /** Null where nothing is recorded. */
+  readonly text: string | null;
+  /**
+   * Decimal or fraction in `unit`; null for a code, and where there is no end. The least that the
+   * value can be, or what it comes arbitrarily near to: an end need not belong to the set.
+   */
+  readonly low: string | null;
+  readonly high: string | null;
+  /** Empty for pure numbers and codes. */
+  readonly unit: string;
+}
+
+/** A point in the plane of a face. */
+export interface ShownPoint {
+  readonly text: string;
+  readonly x: ShownValue;
+  readonly y: ShownValue;
+}
+
 /** A part at its place, as sentences name it. */
 export interface Named {
   readonly position: string | null;
@@ -19,8 +40,8 @@ export interface Named {
 export interface NamedValue extends Named {
   readonly parameter: string | null;
   readonly parameterName: string | null;
-  /** As recorded, or as computed; null where it is not recorded. */
-  readonly value: string | null;
+  /** As recorded, or as computed; null where it is not recorded, or not known yet. */
+  readonly value: ShownValue | null;
 }
 
 export interface ReasonData {
@@ -31,23 +52,30 @@ export interface ReasonData {
   /** What one may set, order or pick, with the values that suit; null where it must be measured. */
   readonly choices?: readonly NamedValue[];
   /** Of points that do not all meet, one that has no partner, and how far the nearest is. */
-  readonly odd?: { readonly of: 'left' | 'right'; readonly point: string; readonly apart?: string };
+  readonly odd?: {
+    readonly of: 'left' | 'right';
+    readonly point: ShownPoint;
+    readonly apart?: ShownValue;
+  };
   /** What the check says of itself, in words of the trade. */
   readonly says?: string;
   readonly a?: Named;
   readonly b?: Named;
   readonly adapters?: readonly string[];
   readonly part?: Named;
-  readonly margin?: string;
+  /** In one number: the greatest mismatch of a loop, the least reserve otherwise. */
+  readonly margin?: ShownValue;
   readonly vehicles?: readonly string[];
   readonly basis?: string;
   readonly because?: string;
   readonly statement?: string;
   readonly between?: readonly string[];
-  readonly order?: string;
+  /** What to order: the text lies within what suits, the ends are all that suits. */
+  readonly order?: ShownValue;
   readonly text?: string;
   readonly count?: number;
-  readonly needed?: string;
+  /** How finely to measure: how far a reading may be off, to either side. */
+  readonly needed?: ShownValue;
   readonly tool?: string;
   readonly group?: string;
   readonly names?: readonly string[];
@@ -165,7 +193,7 @@ export const MEASURE_CODES = [
   'ask-fact',
 ] as const;
 
-export const ORDER_CODES = ['order-to-suit', 'order-after-measuring', 'use-alternative'] as const;
+export const ORDER_CODES = ['order-to-suit', 'order-after-measuring'] as const;
 
 /** Caution groups that roles and kinds name, and the two that every answer may carry. */
 export const CAUTION_GROUPS = [

@@ -12,6 +12,7 @@ import {
   type NamedValue,
   REASON_CODES,
   type ReasonData,
+  type ShownValue,
 } from '../../../src/domain/explain/reason.js';
 import type { Words } from '../../../src/domain/explain/sentence.js';
 import {
@@ -41,7 +42,11 @@ const named: Named = {
 };
 
 function value(parameterName: string, text: string | null): NamedValue {
-  return { ...named, parameter: 'x', parameterName, value: text };
+  return { ...named, parameter: 'x', parameterName, value: text === null ? null : shown(text) };
+}
+
+function shown(text: string): ShownValue {
+  return { text, low: '1', high: '2', unit: 'mm' };
 }
 
 /** As little as an answer ever gives. */
@@ -56,22 +61,26 @@ const UNCHOSEN: ReasonData = {
   left: value('Qalpha', '1 mm'),
   right: value('Qbeta', '2 mm'),
   missing: [value('Qgamma', null), { ...value('Qdelta', null), part: null, partName: null }],
-  odd: { of: 'left', point: '(3, 4) mm', apart: '5 mm' },
+  odd: {
+    of: 'left',
+    point: { text: '(3, 4) mm', x: shown('3 mm'), y: shown('4 mm') },
+    apart: shown('5 mm'),
+  },
   says: 'Qsays.',
   a: named,
   b: { ...named, partName: 'Qother' },
   adapters: ['Qplate'],
   part: named,
-  margin: '6 mm',
+  margin: shown('6 mm'),
   vehicles: ['Qcar'],
   basis: 'maker',
   because: 'Qbecause.',
   statement: 'qstatement',
   between: ['one', 'two'],
-  order: '8 mm',
+  order: shown('8 mm'),
   text: 'Qtext',
   count: 9,
-  needed: '±0.1 mm',
+  needed: shown('±0.1 mm'),
   tool: 'Qtool',
   names: ['Qname'],
 };

@@ -60,9 +60,9 @@ export async function bySpectral(document: object): Promise<readonly Complaint[]
 
 /** `recommended-strict`: what others only warn of is an error there. */
 export async function byRedocly(document: object): Promise<readonly Complaint[]> {
-  const { createConfig, lintFromString } = await load<Redocly>('@redocly/openapi-core');
-  const config = await createConfig({ extends: ['recommended-strict'] });
-  const found = await lintFromString({ source: JSON.stringify(document), config });
+  const redocly = await load<Redocly>('@redocly/openapi-core');
+  const config = await redocly.createConfig({ extends: ['recommended-strict'] });
+  const found = await redocly.lintFromString({ source: JSON.stringify(document), config });
   return found.map(({ ruleId, location: [at], message }) => {
     return `${ruleId}: ${at?.pointer ?? ''}: ${message}`;
   });

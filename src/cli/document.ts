@@ -12,7 +12,8 @@ import {
   readNdjson,
   type UnreadLines,
 } from '../contract/ndjson-text.js';
-import { CommandFault } from './fault.js';
+import { sayFault, sayStop } from '../contract/problems/words.js';
+import { CommandFault, OWN_LANGUAGE } from './fault.js';
 import type { World } from './world.js';
 
 export interface ReadDocument {
@@ -43,9 +44,15 @@ export async function readDocument(file: string, world: World): Promise<ReadDocu
   if (/\.ndjson$/i.test(file) || isNdjson(written)) return inLines(name, readNdjson(written));
   const read = readJson(written);
   if (read.isJson) {
-    return { name, value: read.value, faults: read.faults, placed: (said) => said };
+    const faults = read.faults.map(({ pointer, ...fault }) => ({
+      pointer,
+      code: fault.code,
+      text: sayFault(fault, OWN_LANGUAGE),
+    }));
+    return { name, value: read.value, faults, placed: (said) => said };
   }
-  const { line, column, text } = read.stop;
+  const { line, column } = read.stop;
+  const text = sayStop(read.stop, OWN_LANGUAGE);
   throw new CommandFault('malformed-json', `${name}, line ${line}, column ${column}: ${text}.`);
 }
 

@@ -3,6 +3,9 @@
  * says that the question, the document, the usage or the store is at fault; 1 that the program is.
  */
 
+import type { FaultWire } from '../contract/problem.js';
+import { typeOf } from '../contract/problems/problem-type.js';
+import { problemWords, saidFault, sayDetail } from '../contract/problems/words.js';
 import { DocumentRefused, QuestionError, StoreFault } from '../usecases/errors.js';
 
 /** The exit codes of every command. That a part does not fit is an answer. */
@@ -16,6 +19,9 @@ export type CommandFaultCode =
   | 'bad-configuration'
   | 'port-not-free';
 
+/** The language of what the commands themselves say, and of the faults of documents. */
+export const OWN_LANGUAGE = 'en';
+
 export interface Place {
   /** Of a document that is written in lines, from 1; null where it is of none of them. */
   readonly line?: number | null;
@@ -24,7 +30,11 @@ export interface Place {
   /** Name of the question's field: `vehicle`, `with.clutch`. */
   readonly parameter?: string;
   readonly code: string;
+  /** What the sentence is made of, where a question is at fault. */
+  readonly data?: FaultWire['data'];
   readonly text: string;
+  /** The language of the text, where it is not that of the problem. */
+  readonly lang?: string | undefined;
 }
 
 /** As the service gives it over HTTP, without `status` and `instance`. */
@@ -34,6 +44,8 @@ export interface Problem {
   readonly code: string;
   readonly title: string;
   readonly detail: string;
+  /** The language of the title, the detail and of the texts in `errors`. */
+  readonly lang: string;
   /** Whether to ask again: not at all, the same later, or something else. */
   readonly retry: 'no' | 'later' | 'with-change';
   readonly errors: readonly Place[];
@@ -60,18 +72,9 @@ export class CommandFault extends Error {
   }
 }
 
-const TITLES: Readonly<Record<string, string>> = {
-  'no-edition': 'Nothing has been published yet',
-  'unknown-edition': 'There is no such edition',
-  'unknown-vehicle': 'There is no such vehicle',
-  'unknown-part': 'There is no such part',
-  'unknown-position': 'The vehicle has no such position',
-  'unknown-interface': 'The part has no such face',
-  'unknown-layout': 'There is no such layout',
-  'unknown-role': 'There is no such role',
-  'unknown-kind': 'There is no such kind of interface',
-  'invalid-question': 'The question asks for something that cannot be',
-  'changes-not-supported': 'Changes around the part are not looked for',
+type OwnCode = CommandFaultCode | 'document-refused' | 'store-fault' | 'internal-error';
+
+const TITLES: Readonly<Record<OwnCode, string>> = {
   'bad-usage': 'The command is not used as it is meant',
   'unreadable-file': 'The file cannot be read',
   'malformed-json': 'The document is not JSON',
@@ -83,11 +86,8 @@ const TITLES: Readonly<Record<string, string>> = {
 };
 
 /** The problem of an error; null where the error is a bug of the program. */
-export function problemOf(error: unknown): Problem | null {
-  if (error instanceof QuestionError) {
-    const errors = error.faults.map(({ at, code, text }) => ({ parameter: at, code, text }));
-    return problem(error.code, error.message, { errors });
-  }
+export function problemOf(error: unknown, lang: string): Problem | null {
+  if (error instanceof QuestionError) return questionProblem(error, lang);
   if (error instanceof DocumentRefused) {
     const { faults, warnings } = error;
     const detail = `${upper(error.message)}; nothing of it was stored.`;
@@ -105,6 +105,23 @@ export function problemOf(error: unknown): Problem | null {
   return null;
 }
 
+/** A question is refused in the language in which its answer would have come. */
+function questionProblem({ code, faults }: QuestionError, lang: string): Problem {
+  const errors = faults.map(({ at, ...fault }) => ({
+    ...(at === null ? {} : { parameter: at }),
+    ...saidFault(fault, lang),
+  }));
+  return {
+    type: typeOf(code),
+    title: problemWords(lang).problems[code].title,
+    detail: sayDetail(code, faults, lang),
+    lang,
+    code,
+    retry: code === 'no-edition' ? 'later' : 'with-change',
+    errors,
+  };
+}
+
 /** What is said of a bug: nothing of its inside. */
 export function maskedProblem(): Problem {
   const detail = 'The command ended by a mistake of the program, not of the question.';
@@ -114,21 +131,21 @@ export function maskedProblem(): Problem {
 }
 
 /** Codes whose cause is not in what was asked: asking the same again may be answered. */
-const PASSING: ReadonlySet<string> = new Set([
-  'no-edition',
+const PASSING: ReadonlySet<OwnCode> = new Set<OwnCode>([
   'store-fault',
   'port-not-free',
   'internal-error',
 ]);
 
 function problem(
-  code: string,
+  code: OwnCode,
   detail: string,
   more: Pick<Partial<Problem>, 'errors' | 'warnings' | 'remedy'>,
 ): Problem {
-  const title = TITLES[code] ?? 'The question cannot be answered';
+  const title = TITLES[code];
+  const lang = OWN_LANGUAGE;
   const retry = PASSING.has(code) ? 'later' : 'with-change';
-  return { type: `/problems/${code}`, title, detail, code, retry, errors: [], ...more };
+  return { type: `/problems/${code}`, title, detail, lang, code, retry, errors: [], ...more };
 }
 
 function upper(text: string): string {

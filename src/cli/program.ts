@@ -5,7 +5,14 @@
 
 import { Command, CommanderError } from 'commander';
 import { addEditions } from './editions.js';
-import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
+import {
+  CommandFault,
+  EXIT,
+  maskedProblem,
+  OWN_LANGUAGE,
+  type Problem,
+  problemOf,
+} from './fault.js';
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
 import { addInspect } from './inspect.js';
@@ -93,7 +100,7 @@ function sentenceOf(message: string): string {
 }
 
 function endOfFault(error: unknown, words: readonly string[], world: World): number {
-  const problem = problemOf(error);
+  const problem = problemOf(error, OWN_LANGUAGE);
   if (problem === null && (world.env.FAYING_DEBUG ?? '') === '1') {
     world.err.write(`${stackOf(error)}\n`);
   }

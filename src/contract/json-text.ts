@@ -5,23 +5,20 @@
  */
 
 import { MOST_LISTED } from '../domain/catalogue/faults.js';
-import { echo, pointerTo } from './json-pointer.js';
+import { pointerTo } from './json-pointer.js';
 import { LIMITS } from './limits.js';
+import type {
+  FaultOf,
+  JsonExpected,
+  JsonFaultData,
+  JsonFound,
+  JsonStop,
+} from './problems/fault.js';
 
-export interface JsonFault {
+export type JsonFault = FaultOf<keyof JsonFaultData> & {
   /** RFC 6901 pointer. */
   readonly pointer: string;
-  readonly code: 'repeated-name' | 'reserved-name' | 'too-deep' | 'too-many';
-  readonly text: string;
-}
-
-/** Where a text stops being JSON; line and column count from 1, the offset from 0. */
-export interface JsonStop {
-  readonly offset: number;
-  readonly line: number;
-  readonly column: number;
-  readonly text: string;
-}
+};
 
 export type ReadJson =
   | {
@@ -46,23 +43,29 @@ export function readJson(text: string, mostValues = Number.POSITIVE_INFINITY): R
 
 interface Stop {
   readonly offset: number;
-  readonly expected: string;
+  readonly expected: JsonExpected;
 }
 
 function stopAt(text: string, { offset, expected }: Stop): JsonStop {
   const before = text.slice(0, offset);
   const line = before.split('\n').length;
   const column = Array.from(before.slice(before.lastIndexOf('\n') + 1)).length + 1;
-  return { offset, line, column, text: `${expected} is expected, not ${foundAt(text, offset)}` };
+  return { line, column, offset, expected, ...foundAt(text, offset) };
 }
 
-function foundAt(text: string, offset: number): string {
+function foundAt(text: string, offset: number): Pick<JsonStop, 'found' | 'sign'> {
   const rest = text.slice(offset, offset + 40);
-  if (rest === '') return 'the end of the text';
   const [word = ''] = /^([\w$.+-]+|[\s\S])/u.exec(rest) ?? [];
-  if (/^\s$/.test(word)) return word === '\n' || word === '\r' ? 'the end of the line' : 'a space';
-  if (/^\p{C}$/u.test(word)) return 'a control character';
-  return word === "'" ? 'a single quote' : word === '"' ? 'a double quote' : `"${word}"`;
+  const found = foundIn(word);
+  return { found, sign: found === 'sign' ? word : null };
+}
+
+function foundIn(word: string): JsonFound {
+  if (word === '') return 'end-of-text';
+  if (/^[\n\r]$/.test(word)) return 'end-of-line';
+  if (/^\s$/.test(word)) return 'space';
+  if (/^\p{C}$/u.test(word)) return 'control-character';
+  return word === "'" ? 'single-quote' : word === '"' ? 'double-quote' : 'sign';
 }
 
 const SPACE = /[ \t\n\r]*/y;
@@ -98,13 +101,12 @@ class Scan {
     while (stop === null && this.#open.length > 0) stop = this.#afterValue();
     if (stop !== null) return stop;
     this.#skip(SPACE);
-    return this.#at === this.#text.length ? null : this.#stop('the end of the document');
+    return this.#at === this.#text.length ? null : this.#stop('end');
   }
 
   /** The first of all faults, since whoever mends that looks at a new text. */
   tellTooMany(most: number): void {
-    const text = `There are more than ${most} values in it.`;
-    this.faults.unshift({ pointer: '', code: 'too-many', text });
+    this.faults.unshift({ pointer: '', code: 'too-many-values', data: { most } });
   }
 
   /** A scalar, or the beginning of an array or object up to its first value. */
@@ -123,7 +125,7 @@ class Scan {
       } else if (this.#text[this.#at] === '"') {
         return this.#skip(STRING) === null ? this.#badString() : null;
       } else {
-        return this.#skip(SCALAR) === null ? this.#stop('a value') : null;
+        return this.#skip(SCALAR) === null ? this.#stop('value') : null;
       }
     }
   }
@@ -136,7 +138,7 @@ class Scan {
       this.#open.pop();
       return null;
     }
-    if (!this.#take(',')) return this.#stop(`a comma or "${close}"`);
+    if (!this.#take(',')) return this.#stop(close === ']' ? 'comma-or-bracket' : 'comma-or-brace');
     if (typeof frame.step === 'number') frame.step += 1;
     else {
       const stop = this.#name();
@@ -148,21 +150,18 @@ class Scan {
   /** A member's name with its colon. */
   #name(): Stop | null {
     this.#skip(SPACE);
-    if (this.#text[this.#at] !== '"') return this.#stop('a name in double quotes');
+    if (this.#text[this.#at] !== '"') return this.#stop('name');
     const written = this.#skip(STRING);
     if (written === null) return this.#badString();
     const name = JSON.parse(written) as string;
     const frame = this.#open.at(-1);
     if (frame !== undefined) {
       frame.step = name;
-      if (frame.names?.has(name) === true) {
-        const text = `"${echo(name)}" stands here twice; only one of the two would count.`;
-        this.#fault('repeated-name', text);
-      }
-      if (name === '__proto__') this.#fault('reserved-name', '"__proto__" is the name of nothing.');
+      if (frame.names?.has(name) === true) this.#fault('repeated-name', { name });
+      if (name === '__proto__') this.#fault('reserved-name', { name });
       frame.names?.add(name);
     }
-    return this.#take(':') ? null : this.#stop('a colon');
+    return this.#take(':') ? null : this.#stop('colon');
   }
 
   /** Said once, where it begins: what is inside is too deep as well. */
@@ -170,13 +169,18 @@ class Scan {
     this.#open.push(frame);
     if (this.#open.length !== DEEPEST + 1 || this.#isTooDeep) return;
     this.#isTooDeep = true;
-    const text = `Nothing is nested more than ${DEEPEST} deep.`;
-    this.#fault('too-deep', text, this.#open.slice(0, -1));
+    this.#fault('too-deep', { most: DEEPEST }, this.#open.slice(0, -1));
   }
 
-  #fault(code: JsonFault['code'], text: string, around: readonly Frame[] = this.#open): void {
+  #fault<Code extends keyof JsonFaultData>(
+    code: Code,
+    data: JsonFaultData[Code],
+    around: readonly Frame[] = this.#open,
+  ): void {
     if (this.faults.length === MOST_LISTED) return;
-    this.faults.push({ pointer: pointerTo(around.map(({ step }) => step)), code, text });
+    const pointer = pointerTo(around.map(({ step }) => step));
+    // The compiler does not see that code and data of one call belong together.
+    this.faults.push({ pointer, code, data } as JsonFault);
   }
 
   #take(sign: string): boolean {
@@ -194,7 +198,7 @@ class Scan {
     return found[0];
   }
 
-  #stop(expected: string): Stop {
+  #stop(expected: JsonExpected): Stop {
     return { offset: this.#at, expected };
   }
 
@@ -202,6 +206,6 @@ class Scan {
   #badString(): Stop {
     this.#skip(UNCLOSED);
     const isEscape = this.#text[this.#at] === '\\';
-    return this.#stop(isEscape ? 'an escape such as \\n or \\u00e9' : 'a closing double quote');
+    return this.#stop(isEscape ? 'escape' : 'closing-quote');
   }
 }

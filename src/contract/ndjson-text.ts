@@ -8,10 +8,11 @@
  */
 
 import { ENTITY_LISTS, type EntityList } from '../domain/catalogue/document.js';
-import { hint, MOST_LISTED, nearest } from '../domain/catalogue/faults.js';
+import { FAULT_LANGUAGE, hint, MOST_LISTED, nearest } from '../domain/catalogue/faults.js';
 import { entityWord } from './entity-word.js';
 import { echo } from './json-pointer.js';
 import { type JsonFault, readJson } from './json-text.js';
+import { sayFault, sayStop } from './problems/words.js';
 
 export const LINE_FAULT_CODES = [
   'late-head',
@@ -142,15 +143,17 @@ export class NdjsonDocument {
     }
     const read = readJson(written);
     if (!read.isJson) {
-      const { column, text } = read.stop;
-      this.#fault(line, 'malformed-line', `Column ${column}: ${text}.`);
+      const said = sayStop(read.stop, FAULT_LANGUAGE);
+      this.#fault(line, 'malformed-line', `Column ${read.stop.column}: ${said}.`);
       return null;
     }
     if (!isObject(read.value)) {
       this.#fault(line, 'not-an-object', 'A line is one JSON object.');
       return null;
     }
-    for (const { pointer, code, text } of read.faults) this.#fault(line, code, text, pointer);
+    for (const fault of read.faults) {
+      this.#fault(line, fault.code, sayFault(fault, FAULT_LANGUAGE), fault.pointer);
+    }
     return read.value;
   }
 

@@ -3,7 +3,10 @@
  * answer and no problem.
  */
 
+import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
+
+const faultValueSchema = z.union([z.string(), z.number(), z.array(z.string())]).nullable();
 
 export const faultSchema = z
   .strictObject({
@@ -15,8 +18,18 @@ export const faultSchema = z
       description: 'Name of the parameter in the URL.',
       example: 'with.clutch',
     }),
-    code: z.string(),
+    code: z.string().openapi({ description: 'Stable. Open.', example: 'unknown-part' }),
+    data: z.record(z.string(), faultValueSchema).openapi({
+      description:
+        'What the sentence is made of: names as they were sent, shortened where they are long, ' +
+        'and in `meant` what was probably meant. Which there are follows from the code.',
+      example: { name: 'front-hub-usd', meant: 'front-hub-used' },
+    }),
     text: z.string(),
+    lang: z.string().optional().openapi({
+      description: 'The language of the text, where it is not that of the problem.',
+      example: 'en',
+    }),
   })
   .openapi('Fault', { description: 'One thing that is wrong, and where.' });
 
@@ -31,11 +44,17 @@ export const problemSchema = z
     title: z.string(),
     status: z.int(),
     detail: z.string(),
+    lang: z.string().openapi({
+      description: 'The language of `title`, `detail` and of the texts in `errors`.',
+      example: 'en',
+    }),
     retry: z.enum(['no', 'later', 'with-change']).openapi({
       description: 'Whether to ask again: not at all, the same later, or something else.',
     }),
     instance: z.string().openapi({ description: 'The request: the value of `X-Request-Id`.' }),
-    errors: z.array(faultSchema).openapi({ description: 'Every fault that was found.' }),
+    errors: z.array(faultSchema).openapi({
+      description: `Every fault that was found, the first ${LIMITS.faultsTold.value} of them.`,
+    }),
     limit: z
       .strictObject({
         name: z.string().openapi({ description: 'Its name. Open.', example: 'bodyBytes' }),

@@ -8,6 +8,7 @@ import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalo
 import { SPOKEN_LANGUAGES } from './language.js';
 import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
+import { A_LANGUAGE_TAG, A_PLACE, FEW_PLACES, NO_UNSEEN_CHARACTERS } from './problems/rules.js';
 
 const LONGEST_NAME = LIMITS.nameCharacters.value;
 const MOST_PLACES = LIMITS.placesInBody.value;
@@ -20,18 +21,14 @@ export function nameOf(longest: number) {
     .min(1)
     .max(longest)
     .refine((text) => !CONTROL_PATTERN.test(text) && !SURROGATE_PATTERN.test(text), {
-      error: 'It has characters in it that no text for people has.',
+      error: NO_UNSEEN_CHARACTERS.code,
     });
 }
 
 /** Positions and matings, as they stand in names of parameters and of fields. */
 export const PLACE_PATTERN = ID_PATTERN;
 
-const placeId = z.string().regex(PLACE_PATTERN, {
-  error:
-    'Positions and matings have small letters, digits and hyphens, at most ' +
-    `${LIMITS.placeCharacters.value}.`,
-});
+const placeId = z.string().regex(PLACE_PATTERN, { error: A_PLACE.code });
 
 /** `propertyNames` is of OpenAPI 3.1; the types of the generator are of 3.0. */
 const PLACES = {
@@ -43,7 +40,7 @@ function byPlace<Value extends z.ZodType>(value: Value) {
   return z
     .record(placeId, value)
     .refine((places) => Object.keys(places).length <= MOST_PLACES, {
-      error: `It names more than ${MOST_PLACES} places.`,
+      error: FEW_PLACES.code,
     })
     .openapi(PLACES);
 }
@@ -74,7 +71,7 @@ export const COMMON_FIELDS = {
   lang: z
     .string()
     .max(LIMITS.languageTagCharacters.value)
-    .regex(LANGUAGE_TAG, { error: 'It is no language tag such as en or de-AT.' })
+    .regex(LANGUAGE_TAG, { error: A_LANGUAGE_TAG.code })
     .optional()
     .openapi({
       description:

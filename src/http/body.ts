@@ -5,9 +5,8 @@
 import { pointerTo } from '../contract/json-pointer.js';
 import { readJson } from '../contract/json-text.js';
 import { LIMITS } from '../contract/limits.js';
-import type { FaultWire } from '../contract/problem.js';
-import { formRefusal, type Place, type ReadFields } from './form.js';
-import { Refusal } from './problem.js';
+import { formRefusal, type ReadFields } from './form.js';
+import { type Place, Refusal } from './problem.js';
 
 const BODY_LIMIT = LIMITS.bodyBytes.value;
 
@@ -19,13 +18,10 @@ export async function readBody(request: Request): Promise<ReadFields> {
   if (read.isJson) {
     const [first] = read.faults;
     // Not held against the schema: that would be the work that the limit is there to spare.
-    if (first?.code === 'too-many') throw formRefusal([first]);
+    if (first?.code === 'too-many-values') throw formRefusal([first]);
     return { value: read.value, faults: read.faults };
   }
-  const { offset, line, column, text: said } = read.stop;
-  const detail = `The body is no JSON: at line ${line}, column ${column}, ${said}.`;
-  const fault: FaultWire = { code: 'malformed-json', text: `At position ${offset}: ${said}.` };
-  throw new Refusal('malformed-json', detail, { faults: [fault] });
+  throw new Refusal('malformed-json', [{ code: 'not-json', data: read.stop }]);
 }
 
 function checkMediaType(headers: Headers): void {
@@ -34,14 +30,19 @@ function checkMediaType(headers: Headers): void {
   const isUtf8 = charset === undefined || /^charset="?utf-?8"?$/i.test(charset);
   const coding = headers.get('content-encoding')?.trim().toLowerCase() ?? 'identity';
   if (mediaType.trim().toLowerCase() !== 'application/json' || !isUtf8) {
-    const text = 'The body is to be application/json in UTF-8, and Content-Type is to say so.';
-    throw new Refusal('unsupported-media-type', text, { headers: { accept: 'application/json' } });
+    throw unsupported('body-not-json-type', { accept: 'application/json' });
   }
   if (coding !== 'identity') {
-    const text = 'The body is to come without a content coding.';
-    const headersOut = { 'accept-encoding': 'identity' };
-    throw new Refusal('unsupported-media-type', text, { headers: headersOut });
+    throw unsupported('body-encoded', { 'accept-encoding': 'identity' });
   }
+}
+
+/** What would be taken stands in the headers (RFC 9110 section 15.5.16). */
+function unsupported(
+  code: 'body-not-json-type' | 'body-encoded',
+  headers: Readonly<Record<string, string>>,
+): Refusal {
+  return new Refusal('unsupported-media-type', [{ code, data: {} }], { headers });
 }
 
 async function bytesOf(request: Request): Promise<Uint8Array> {
@@ -52,8 +53,8 @@ async function bytesOf(request: Request): Promise<Uint8Array> {
     return new Uint8Array(await request.arrayBuffer());
   } catch (error) {
     if (error instanceof Refusal) throw error;
-    const text = 'The body ended before all of it had arrived.';
-    throw new Refusal('malformed-request', text, { cause: error });
+    const fault = { code: 'body-ended-early', data: {} } as const;
+    throw new Refusal('malformed-request', [fault], { cause: error });
   }
 }
 
@@ -75,8 +76,8 @@ async function streamed(request: Request): Promise<Uint8Array> {
 }
 
 function tooLarge(): Refusal {
-  const text = `The body is larger than ${BODY_LIMIT} bytes.`;
-  return new Refusal('body-too-large', text, { limit: 'bodyBytes' });
+  const fault = { code: 'body-too-large', data: { most: BODY_LIMIT } } as const;
+  return new Refusal('body-too-large', [fault], { limit: 'bodyBytes' });
 }
 
 /** A byte order mark is let pass: some editors write one. */
@@ -85,7 +86,7 @@ function decode(bytes: Uint8Array): string {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
-    throw new Refusal('malformed-json', 'The body is no text in UTF-8.', { cause: error });
+    throw new Refusal('malformed-json', [{ code: 'not-utf-8', data: {} }], { cause: error });
   }
 }
 

@@ -3,6 +3,7 @@
  * read it, and that nobody may take it for anything but what it is.
  */
 
+import { FALLBACK_LANGUAGE } from '../contract/language.js';
 import { LIMITS } from '../contract/limits.js';
 import type { ProblemWire } from '../contract/problem.js';
 import { problemOf, type Refusal } from './problem.js';
@@ -111,7 +112,7 @@ export function textReply(exchange: Exchange, body: string): Response {
 }
 
 export function problemReply(exchange: Exchange, refusal: Refusal): Response {
-  const problem = problemOf(refusal, exchange.id);
+  const problem = problemOf(refusal, exchange.id, FALLBACK_LANGUAGE);
   const headers = {
     ...exchange.headers,
     ...problemHeaders(problem, exchange.request.method),

@@ -1,21 +1,19 @@
 /**
- * Holds the fields of a question against their schema, and says every fault in words: at which
- * parameter or field, what it is instead.
+ * Holds the fields of a question against their schema, and says every fault: at which parameter
+ * or field, what it is instead.
  */
 
-import { echo } from '../contract/json-pointer.js';
-import { LIMITS } from '../contract/limits.js';
 import type { z } from '../contract/openapi-zod.js';
-import type { FaultWire } from '../contract/problem.js';
-import { Refusal } from './problem.js';
+import type { Fault, ValueType } from '../contract/problems/fault.js';
+import { RULES } from '../contract/problems/rules.js';
+import { type Place, type PlacedFault, Refusal } from './problem.js';
 
-export type Place = Pick<FaultWire, 'pointer' | 'parameter'>;
 export type PathPlace = (path: readonly PropertyKey[]) => Place;
 
 export interface ReadFields {
   readonly value: unknown;
   /** Faults that were found before the schema was asked. */
-  readonly faults: readonly FaultWire[];
+  readonly faults: readonly PlacedFault[];
 }
 
 /** The question, or a `Refusal` that names every fault. */
@@ -30,31 +28,17 @@ export function checkForm<Schema extends z.ZodType>(
   throw formRefusal([...faults, ...issues.flatMap((issue) => faultsOf(issue, value, placeOf))]);
 }
 
-export function formRefusal(faults: readonly FaultWire[]): Refusal {
-  const [first] = faults;
-  const where = first?.parameter ?? first?.pointer ?? '';
-  const others = faults.length - 1;
-  const detail = `${where === '' ? '' : `${echo(where)}: `}${first?.text ?? ''}${moreOf(others)}`;
-  return new Refusal('invalid-request', detail, { faults });
-}
-
-const MOST_FAULTS = LIMITS.faultsTold.value;
-
-/** The exact number only where all are told: beyond that, not every one is looked for. */
-function moreOf(others: number): string {
-  if (others === 0) return '';
-  if (others >= MOST_FAULTS) return ` And more than ${MOST_FAULTS - 1} others.`;
-  return ` And ${others} more fault${others === 1 ? '' : 's'}.`;
+export function formRefusal(faults: readonly PlacedFault[]): Refusal {
+  return new Refusal('invalid-request', faults);
 }
 
 type Issue = z.core.$ZodIssue;
 
-function faultsOf(issue: Issue, value: unknown, placeOf: PathPlace): FaultWire[] {
+function faultsOf(issue: Issue, value: unknown, placeOf: PathPlace): PlacedFault[] {
   const { path } = issue;
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => {
-      const text = `There is no field "${echo(key)}" here.`;
-      return { ...placeOf([...path, key]), code: 'unknown-field', text };
+    return issue.keys.map((name) => {
+      return { ...placeOf([...path, name]), code: 'unknown-field', data: { name } };
     });
   }
   if (issue.code === 'invalid_union') {
@@ -63,8 +47,7 @@ function faultsOf(issue: Issue, value: unknown, placeOf: PathPlace): FaultWire[]
       return faultsOf(whole, value, placeOf);
     });
   }
-  const [code, text] = saidOf(issue, valueAt(value, path) === undefined);
-  return [{ ...placeOf(path), code, text }];
+  return [{ ...placeOf(path), ...faultOf(issue, valueAt(value, path) === undefined) }];
 }
 
 /** Of the forms that a field may have, the one that it misses least. */
@@ -73,38 +56,48 @@ function likeliest(forms: readonly (readonly Issue[])[]): readonly Issue[] {
   return others.reduce((best, one) => (one.length < best.length ? one : best), first);
 }
 
-const TYPES: Readonly<Record<string, string>> = {
-  string: 'a text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-  object: 'an object',
-  record: 'an object',
-  array: 'a list',
-};
+/** What zod calls the types that fields have. */
+const TYPES: ReadonlyMap<string, ValueType> = new Map([
+  ['string', 'text'],
+  ['number', 'number'],
+  ['int', 'integer'],
+  ['boolean', 'boolean'],
+  ['object', 'object'],
+  ['record', 'object'],
+  ['array', 'list'],
+]);
 
-function saidOf(issue: Issue, isMissing: boolean): readonly [string, string] {
+function faultOf(issue: Issue, isMissing: boolean): Fault {
   switch (issue.code) {
-    case 'invalid_type':
-      if (isMissing) return ['missing', 'It is missing.'];
-      return ['wrong-type', `It is not ${TYPES[issue.expected] ?? issue.expected}.`];
+    case 'invalid_type': {
+      if (isMissing) return { code: 'missing', data: {} };
+      const type = TYPES.get(issue.expected);
+      if (type === undefined) throw new Error(`no field is of the type ${issue.expected}`);
+      return { code: 'wrong-type', data: { type } };
+    }
     case 'too_small':
-      if (issue.origin === 'string') return ['too-short', 'It is empty.'];
-      if (issue.origin === 'array') return ['too-few', 'It is an empty list.'];
-      return ['too-small', `It is less than ${issue.minimum}.`];
-    case 'too_big':
-      if (issue.origin === 'string') {
-        return ['too-long', `It has more than ${issue.maximum} characters.`];
-      }
-      if (issue.origin === 'array') return ['too-many', `It has more than ${issue.maximum} items.`];
-      return ['too-large', `It is more than ${issue.maximum}.`];
+      if (issue.origin === 'string') return { code: 'empty-text', data: {} };
+      if (issue.origin === 'array') return { code: 'empty-list', data: {} };
+      return { code: 'too-small', data: { least: Number(issue.minimum) } };
+    case 'too_big': {
+      const data = { most: Number(issue.maximum) };
+      if (issue.origin === 'string') return { code: 'too-long', data };
+      return { code: issue.origin === 'array' ? 'too-many-items' : 'too-large', data };
+    }
     case 'invalid_value':
-      return ['not-one-of', `It is none of ${issue.values.map(String).join(', ')}.`];
+      return { code: 'not-one-of', data: { values: issue.values.map(String) } };
     case 'invalid_key':
-      return ['malformed', issue.issues[0]?.message ?? 'This is no name of a place.'];
+      return ruleOf(issue.issues[0]?.message);
     default:
-      return ['malformed', issue.message];
+      return ruleOf(issue.message);
   }
+}
+
+/** Rules of the contract's own name the code of their fault, since zod has no words for it. */
+function ruleOf(name: string | undefined): Fault {
+  const rule = RULES.find(({ code }) => code === name);
+  if (rule === undefined) throw new Error(`a rule of the contract has no code: ${name}`);
+  return rule;
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

@@ -82,8 +82,7 @@ function answerList<Question extends ListQuestion, Input extends ListInput>(
 function cursorOf(text: string, list: string): Cursor {
   const cursor = readCursor(text);
   if (cursor?.list === list) return cursor;
-  const said = cursor === null ? 'It is none that was given out.' : 'It is of another list.';
-  throw cursorRefusal(said);
+  throw cursorRefusal(cursor === null ? 'not-a-cursor' : 'cursor-of-another-list');
 }
 
 /** The edition of the cursor; the question may name it too, but no other. */
@@ -97,16 +96,15 @@ function settledBy(
   const { edition } = asked;
   const head = service.library.find(cursor.edition);
   if (head === null || !isOf(cursor, head.hash) || (edition ?? head.number) !== head.number) {
-    throw cursorRefusal('It is of another edition.');
+    throw cursorRefusal('cursor-of-another-edition');
   }
   return settle(service, exchange, { ...asked, edition: head.number });
 }
 
-function cursorRefusal(said: string): Refusal {
-  const text = `${said} Begin with the first page.`;
-  return new Refusal('invalid-cursor', text, {
-    faults: [{ parameter: 'cursor', code: 'invalid-cursor', text }],
-  });
+function cursorRefusal(
+  code: 'not-a-cursor' | 'cursor-of-another-list' | 'cursor-of-another-edition',
+): Refusal {
+  return new Refusal('invalid-cursor', [{ parameter: 'cursor', code, data: {} }]);
 }
 
 interface ReadInput extends CommonInput {
@@ -152,6 +150,5 @@ function answerRead(
 function segmentOf(path: string): string {
   const text = decodeText(path.slice(path.lastIndexOf('/') + 1));
   if (text !== null) return text;
-  const said = 'Its percent-encoding is no text in UTF-8.';
-  throw formRefusal([{ parameter: 'id', code: 'malformed', text: said }]);
+  throw formRefusal([{ parameter: 'id', code: 'malformed-encoding', data: {} }]);
 }

@@ -14,7 +14,7 @@ import {
   problemReply,
 } from './exchange.js';
 import { accepts } from './negotiation.js';
-import { type PlaceOf, PROBLEMS, Refusal, refusalOf } from './problem.js';
+import { type PlaceOf, Refusal, refusalOf } from './problem.js';
 import { isStopping, type Service, type ServiceEnv } from './service.js';
 
 export type App = Hono<ServiceEnv>;
@@ -87,23 +87,25 @@ const URL_LIMIT = LIMITS.urlBytes.value;
 
 function checkTarget({ path, search }: Exchange): void {
   if (path.length + 1 + search.length <= URL_LIMIT) return;
-  const text = `The URL has more than ${URL_LIMIT} bytes; POST takes the same questions in a body.`;
-  throw new Refusal('url-too-long', text, { limit: 'urlBytes' });
+  const fault = { code: 'url-too-long', data: { most: URL_LIMIT } } as const;
+  throw new Refusal('url-too-long', [fault], { limit: 'urlBytes' });
 }
 
 function checkAccept({ request }: Exchange, mediaType: string): void {
   if (accepts(request.headers.get('accept'), mediaType)) return;
-  throw new Refusal('not-acceptable', `The answer is ${mediaType}, which Accept excludes.`);
+  throw new Refusal('not-acceptable', [{ code: 'type-not-accepted', data: { type: mediaType } }]);
 }
 
 function refuseMethod({ request, path }: Exchange, allow: string): never {
-  const text = `${path} takes ${allow}, not ${request.method}.`;
-  throw new Refusal('method-not-allowed', text, { headers: { allow } });
+  const data = { path, method: request.method, allow };
+  throw new Refusal('method-not-allowed', [{ code: 'method-not-taken', data }], {
+    headers: { allow },
+  });
 }
 
 function refusePath(exchange: Exchange): never {
   checkTarget(exchange);
-  throw new Refusal('unknown-path', `There is nothing at ${exchange.path}.`);
+  throw new Refusal('unknown-path', [{ code: 'nothing-at-path', data: { path: exchange.path } }]);
 }
 
 function handle(
@@ -139,7 +141,7 @@ function failed(
 ): Response {
   const refusal = refusalOf(error, placeOf);
   if (refusal.code === 'internal-error' || refusal.code === 'store-fault') {
-    log.error({ err: error, requestId: exchange.id }, PROBLEMS[refusal.code].title);
+    log.error({ err: error, requestId: exchange.id }, refusal.code);
   }
   return problemReply(exchange, refusal);
 }

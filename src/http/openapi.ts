@@ -16,9 +16,11 @@ import { type Operation, TAGS } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { Parameter, ParameterGroup } from '../contract/parameters.js';
 import { problemSchema } from '../contract/problem.js';
+import type { ProblemCode } from '../contract/problems/problem-type.js';
+import { problemWords } from '../contract/problems/words.js';
 import { PLACE_PATTERN } from '../contract/question.js';
 import { LONGEST_SEGMENT } from '../contract/read.js';
-import { PROBLEMS, type ProblemCode } from './problem.js';
+import { PROBLEMS } from './problem.js';
 
 type Route = Parameters<OpenAPIHono['openAPIRegistry']['registerPath']>[0];
 type Responses = Route['responses'];
@@ -257,7 +259,9 @@ function problemResponse(codes: readonly ProblemCode[]): Responses[string] {
     ],
   };
   return {
-    description: codes.map((code) => `\`${code}\`: ${PROBLEMS[code].title}.`).join('\n\n'),
+    description: codes
+      .map((code) => `\`${code}\`: ${problemWords('en').problems[code].title}.`)
+      .join('\n\n'),
     headers: { 'X-Request-Id': refTo('headers', 'X-Request-Id') },
     content: { [PROBLEM_TYPE]: { schema } },
   };

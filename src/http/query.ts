@@ -13,9 +13,9 @@ import {
   type QueryGrammar,
   type Reading,
 } from '../contract/parameters.js';
-import type { FaultWire } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
-import { formRefusal, type Place, type ReadFields } from './form.js';
+import { formRefusal, type ReadFields } from './form.js';
+import type { Place, PlacedFault } from './problem.js';
 
 type Pair = readonly [name: string, value: string];
 
@@ -23,14 +23,14 @@ type Fields = Record<string, unknown>;
 
 /** `search` is what stands after the question mark. */
 export function readQuery(search: string, grammar: QueryGrammar): ReadFields {
-  const faults: FaultWire[] = [];
+  const faults: PlacedFault[] = [];
   const pairs = pairsOf(search, faults);
   const value = emptyFields(grammar);
   const seen = new Set<string>();
   const counts = new Map<ParameterGroup, number>();
   for (const [name, text] of pairs) {
     if (seen.has(name)) {
-      faults.push(fault(name, 'repeated-parameter', 'It is there more than once.'));
+      faults.push({ ...parameterOf(name), code: 'repeated-parameter', data: {} });
       continue;
     }
     seen.add(name);
@@ -40,22 +40,20 @@ export function readQuery(search: string, grammar: QueryGrammar): ReadFields {
     ) {
       continue;
     }
-    const known = `There is no parameter "${echo(name)}" here.`;
-    faults.push(fault(name, 'unknown-parameter', known));
+    faults.push({ ...parameterOf(name), code: 'unknown-parameter', data: { name } });
   }
   for (const [{ prefix, most }, count] of counts) {
     if (count <= most) continue;
-    const text = `A URL has at most ${most} of them; POST takes more.`;
-    faults.push(fault(prefix, 'too-many', text));
+    faults.push({ ...parameterOf(prefix), code: 'too-many-parameters', data: { most } });
   }
   return { value, faults };
 }
 
-function fault(parameter: string, code: string, text: string): FaultWire {
-  return { parameter: echo(parameter), code, text };
+function parameterOf(name: string): Place {
+  return { parameter: echo(name) };
 }
 
-function pairsOf(search: string, faults: FaultWire[]): Pair[] {
+function pairsOf(search: string, faults: PlacedFault[]): Pair[] {
   const pairs: Pair[] = [];
   for (const piece of search.split('&')) {
     if (piece === '') continue;
@@ -63,10 +61,7 @@ function pairsOf(search: string, faults: FaultWire[]): Pair[] {
     const name = decode(sign === -1 ? piece : piece.slice(0, sign));
     const value = sign === -1 ? '' : decode(piece.slice(sign + 1));
     if (name !== null && value !== null) pairs.push([name, value]);
-    else {
-      const text = 'Its percent-encoding is no text in UTF-8.';
-      faults.push(fault(name ?? piece, 'malformed', text));
-    }
+    else faults.push({ ...parameterOf(name ?? piece), code: 'malformed-encoding', data: {} });
   }
   return pairs;
 }

@@ -15,10 +15,12 @@ import type { Duplex } from 'node:stream';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener, RequestError } from '@hono/node-server';
 import type { Logger } from 'pino';
+import { FALLBACK_LANGUAGE } from '../contract/language.js';
 import { LIMITS, type LimitName } from '../contract/limits.js';
+import type { ProblemCode } from '../contract/problems/problem-type.js';
 import { problemHeaders } from './exchange.js';
 import type { App } from './mount.js';
-import { PROBLEMS, type ProblemCode, problemOf, Refusal } from './problem.js';
+import { problemOf, Refusal } from './problem.js';
 import { Lifecycle } from './service.js';
 
 export interface ServerOptions {
@@ -121,7 +123,7 @@ function unreadable(error: unknown, log: Logger): Response {
   const isTheirs = error instanceof RequestError;
   const code: ProblemCode = isTheirs ? 'malformed-request' : 'internal-error';
   const id = randomUUID();
-  if (!isTheirs) log.error({ err: error, requestId: id }, PROBLEMS[code].title);
+  if (!isTheirs) log.error({ err: error, requestId: id }, code);
   const { status, headers, body } = earlyReply(code, id);
   log.info({ method: null, route: 'none', status, requestId: id }, 'answered');
   return new Response(body, { status, headers });
@@ -186,7 +188,7 @@ interface EarlyReply {
 }
 
 function earlyReply(code: ProblemCode, id: string): EarlyReply {
-  const problem = problemOf(new Refusal(code, PROBLEMS[code].about, EARLY_LIMITS[code]), id);
+  const problem = problemOf(new Refusal(code, [], EARLY_LIMITS[code]), id, FALLBACK_LANGUAGE);
   const headers = {
     ...problemHeaders(problem, ''),
     'x-request-id': id,

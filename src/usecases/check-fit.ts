@@ -51,8 +51,7 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const places = input.position === null ? placesFor(part, vehicle) : [{ id: input.position }];
   const [only, ...others] = places;
   if (only !== undefined && others.length === 0 && companions.has(only.id)) {
-    const text = `"${only.id}" is the place of the part itself; name what is beside it.`;
-    faults.add(`with.${only.id}`, 'invalid-question', text);
+    faults.add(`with.${only.id}`, 'place-of-the-part', { position: only.id });
   }
   faults.endIfAny();
   const { position, use, ignorePresent } = input;
@@ -78,7 +77,7 @@ function companionsOf(
       continue;
     }
     if (position !== null && !position.isHanded) {
-      faults.add(at, 'invalid-question', `"${id}" has no left and right; name one part.`);
+      faults.add(at, 'not-handed', { position: id });
     }
     const pair = HANDS.flatMap((hand) => {
       const part = partOf(catalogue, companion[hand], `${at}.${hand}`, faults);
@@ -94,9 +93,7 @@ const HANDS = ['left', 'right'] as const;
 /** The resolver is not there yet: an answer must not claim that changes were looked for. */
 function refuseChanges({ changes }: FitInput): void {
   if (changes !== 'yes') return;
-  const text = 'Changes around the part are not looked for yet; ask with changes=no.';
-  const fault = { at: 'changes', code: 'changes-not-supported', text } as const;
-  throw new QuestionError('changes-not-supported', text, [fault]);
+  throw new QuestionError([{ at: 'changes', code: 'changes-not-supported', data: {} }]);
 }
 
 interface Asked {

@@ -3,6 +3,7 @@
  */
 
 import type { Fault } from '../domain/catalogue/faults.js';
+import { ERROR_OF, type QuestionFault } from './question-fault.js';
 
 /** Codes are stable; each is the last segment of a problem type. */
 export type QuestionErrorCode =
@@ -20,22 +21,23 @@ export type QuestionErrorCode =
 
 export class QuestionError extends Error {
   readonly code: QuestionErrorCode;
-  /** The parameter or JSON pointer that is at fault, with what is wrong there. */
-  readonly faults: readonly QuestionFault[];
+  /** Every fault that was found. */
+  readonly faults: Faulty;
 
-  constructor(code: QuestionErrorCode, message: string, faults: readonly QuestionFault[] = []) {
-    super(message);
+  constructor(faults: Faulty) {
+    super(faults.map(({ at, code }) => `${at ?? 'question'}: ${code}`).join(', '));
     this.name = 'QuestionError';
-    this.code = code;
+    this.code = errorOf(faults);
     this.faults = faults;
   }
 }
 
-export interface QuestionFault {
-  /** Name of the question's field: `vehicle`, `with.clutch`, `a.interface.pin`. */
-  readonly at: string;
-  readonly code: string;
-  readonly text: string;
+type Faulty = readonly [QuestionFault, ...QuestionFault[]];
+
+/** The error of all the faults if they are of one, else that the question is invalid. */
+function errorOf([first, ...others]: Faulty): QuestionErrorCode {
+  const code = ERROR_OF[first.code];
+  return others.every((other) => ERROR_OF[other.code] === code) ? code : 'invalid-question';
 }
 
 /** A document with faults: refused as a whole. */

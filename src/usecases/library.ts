@@ -36,15 +36,12 @@ export class Library {
   /** The same, without loading it. */
   head(number: number | null): EditionHead {
     const head = number === null ? this.#store.latest() : this.#store.edition(number);
-    if (head === null && number === null) {
-      throw new QuestionError('no-edition', 'Nothing has been published yet.');
+    if (head !== null) return head;
+    if (number === null) {
+      throw new QuestionError([{ at: null, code: 'no-edition', data: {} }]);
     }
-    if (head === null) {
-      const text = `There is no edition ${number}.`;
-      const fault = { at: 'edition', code: 'unknown-edition', text };
-      throw new QuestionError('unknown-edition', text, [fault]);
-    }
-    return head;
+    const data = { edition: number };
+    throw new QuestionError([{ at: 'edition', code: 'unknown-edition', data }]);
   }
 
   /** The head of an edition; null where there is none of this number. */

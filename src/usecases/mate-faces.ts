@@ -5,7 +5,7 @@
 import type { Catalogue, Face, Part } from '../domain/catalogue/catalogue.js';
 import { compileFace } from '../domain/catalogue/compile-part.js';
 import type { InterfaceRecord } from '../domain/catalogue/document.js';
-import { FaultList, hint } from '../domain/catalogue/faults.js';
+import { FAULT_LANGUAGE, FaultList, nearest } from '../domain/catalogue/faults.js';
 import { readInterface } from '../domain/catalogue/read-interface.js';
 import type { Use } from '../domain/check/coupling.js';
 import type { Outcome } from '../domain/check/state.js';
@@ -85,15 +85,14 @@ function endsOf(
   if (input.interface === null) {
     const faces = [...part.faces.values()].filter(({ isAbsent }) => !isAbsent);
     if (faces.length === 0) {
-      faults.add(at, 'unknown-interface', `No face of "${part.id}" is recorded.`);
+      faults.add(at, 'no-interface-recorded', { part: part.id });
     }
     return faces.map(({ name }) => ({ part, interface: name }));
   }
   // A face that its role declares and nobody recorded is open, and no mistake of the question.
   if (!part.faces.has(input.interface) && !isDeclared(catalogue, part, input.interface)) {
-    const known = hint(input.interface, part.faces.keys());
-    const text = `"${part.id}" has no recorded face "${input.interface}".${known}`;
-    faults.add(`${at}.face`, 'unknown-interface', text);
+    const meant = nearest(input.interface, part.faces.keys());
+    faults.add(`${at}.face`, 'unknown-interface', { part: part.id, name: input.interface, meant });
     return [];
   }
   return [{ part, interface: input.interface }];
@@ -117,7 +116,9 @@ function inlineEnd(
   const names = { kinds, kindIds };
   const face =
     record === null ? null : compileFace('face', record, names, evidence, `/${at}/interface`, list);
-  for (const { pointer, text } of list.faults) faults.add(pointer, 'invalid-question', text);
+  for (const { pointer, code: because, text } of list.faults) {
+    faults.add(pointer, 'face-at-fault', { because, text, lang: FAULT_LANGUAGE });
+  }
   return face === null ? [] : [{ part: inlinePart(face, at, catalogue), interface: face.name }];
 }
 

@@ -4,7 +4,7 @@
  */
 
 import type { Catalogue, Part, Position, Vehicle } from '../domain/catalogue/catalogue.js';
-import { hint } from '../domain/catalogue/faults.js';
+import { FAULT_LANGUAGE, nearest } from '../domain/catalogue/faults.js';
 import type { Use } from '../domain/check/coupling.js';
 import type { Adapters, Seat, Seats } from '../domain/judge/configuration.js';
 import type { Said } from '../domain/judge/fit.js';
@@ -13,7 +13,8 @@ import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked
 import type { Interval } from '../domain/quantity/interval.js';
 import { isFault, parseQuantity } from '../domain/quantity/quantity.js';
 import { sign } from '../domain/quantity/rational.js';
-import { QuestionError, type QuestionErrorCode, type QuestionFault } from './errors.js';
+import { QuestionError } from './errors.js';
+import type { QuestionFault, QuestionFaultCode, QuestionFaultData } from './question-fault.js';
 
 export interface CommonInput {
   /** Null for the newest. */
@@ -43,23 +44,26 @@ export interface Torque {
 
 /** Collects faults, to throw one error that names them all. */
 export class Faults {
-  readonly #found: (QuestionFault & { readonly code: QuestionErrorCode })[] = [];
+  readonly #found: QuestionFault[] = [];
 
-  add(at: string, code: QuestionErrorCode, text: string): void {
-    this.#found.push({ at, code, text });
+  add<Code extends QuestionFaultCode>(
+    at: string | null,
+    code: Code,
+    data: QuestionFaultData[Code],
+  ): void {
+    // The compiler does not see that code and data of one call belong together.
+    this.#found.push({ at, code, data } as QuestionFault);
   }
 
   endIfAny(): void {
     if (this.#found.length > 0) this.end();
   }
 
-  /** Throws all faults as one: by their code if all are of one, else as an invalid question. */
+  /** Throws all faults as one. */
   end(): never {
     const [first, ...others] = this.#found;
     if (first === undefined) throw new Error('a question ends early only for a fault');
-    const isOne = others.every(({ code }) => code === first.code);
-    const code = isOne ? first.code : 'invalid-question';
-    throw new QuestionError(code, first.text, this.#found);
+    throw new QuestionError([first, ...others]);
   }
 }
 
@@ -72,8 +76,8 @@ export function vehicleOf(
   const vehicle = catalogue.vehicles.get(id);
   const said = factsOf(catalogue, facts, faults);
   if (vehicle !== undefined) return withFacts(vehicle, said);
-  const text = `There is no vehicle "${id}".${hint(id, catalogue.vehicles.keys())}`;
-  faults.add('vehicle', 'unknown-vehicle', text);
+  const meant = nearest(id, catalogue.vehicles.keys());
+  faults.add('vehicle', 'unknown-vehicle', { name: id, meant });
   return null;
 }
 
@@ -86,11 +90,11 @@ function factsOf(
   for (const [id, value] of Object.entries(facts)) {
     const fact = catalogue.facts.get(id);
     if (fact === undefined) {
-      const text = `There is no fact "${id}".${hint(id, catalogue.facts.keys())}`;
-      faults.add(`facts.${id}`, 'invalid-question', text);
+      const meant = nearest(id, catalogue.facts.keys());
+      faults.add(`facts.${id}`, 'unknown-fact', { name: id, meant });
     } else if (!fact.values.has(value)) {
-      const text = `"${id}" cannot be "${value}".${hint(value, fact.values.keys())}`;
-      faults.add(`facts.${id}`, 'invalid-question', text);
+      const meant = nearest(value, fact.values.keys());
+      faults.add(`facts.${id}`, 'not-a-value-of-fact', { fact: id, value, meant });
     } else said.set(id, value);
   }
   return said;
@@ -99,41 +103,44 @@ function factsOf(
 export function partOf(catalogue: Catalogue, id: string, at: string, faults: Faults): Part | null {
   const part = catalogue.parts.get(id);
   if (part !== undefined) return part;
-  const { code, text } = articleFault(catalogue, id);
-  faults.add(at, code, text);
+  addArticleFault(catalogue, id, at, faults);
   return null;
 }
 
 /** What is wrong with the name of a part, or of one that is worked: `hub-a+redrill`. */
-function articleFault(
-  catalogue: Catalogue,
-  id: string,
-): { readonly code: QuestionErrorCode; readonly text: string } {
+function addArticleFault(catalogue: Catalogue, id: string, at: string, faults: Faults): void {
   const { fault } = articleOf(id, catalogue);
   if (fault === null) throw new Error(`"${id}" is an article, but not in the catalogue asked`);
   if (fault.code === 'work-not-for-part') {
-    const { work, reason } = fault;
-    return { code: 'invalid-question', text: `"${work.id}" ${SAID[reason.code](reason)}` };
+    addWorkFault(fault.work.id, fault.reason, at, faults);
+    return;
   }
   const { name } = fault;
   if (fault.code === 'unknown-work') {
-    const text = `There is no work "${name}".${hint(name, catalogue.works.keys())}`;
-    return { code: 'invalid-question', text };
+    faults.add(at, 'unknown-work', { name, meant: nearest(name, catalogue.works.keys()) });
+    return;
   }
   // A plus sign in a URL is a space.
-  const isWritten = name.includes(' ') && articleOf(name.replaceAll(' ', '+'), catalogue).part;
-  const like = isWritten ? ' In a URL, write "%2B" for "+".' : hint(name, catalogue.parts.keys());
-  return { code: 'unknown-part', text: `There is no part "${name}".${like}` };
+  const written = name.replaceAll(' ', '+');
+  if (written !== name && articleOf(written, catalogue).part) {
+    faults.add(at, 'plus-read-as-space', { name, meant: written });
+  } else {
+    faults.add(at, 'unknown-part', { name, meant: nearest(name, catalogue.parts.keys()) });
+  }
 }
 
-const SAID: {
-  readonly [Code in WorkReason['code']]: (reason: WorkReason) => string;
-} = {
-  'not-for-this-part': () => 'cannot be done on this part.',
-  'not-known-to-apply': () => 'is not known to be possible on this part: its record lacks values.',
-  'nothing-to-change': (reason) =>
-    `changes "${'what' in reason ? reason.what : ''}", which is not recorded of this part.`,
-};
+function addWorkFault(work: string, reason: WorkReason, at: string, faults: Faults): void {
+  switch (reason.code) {
+    case 'not-for-this-part':
+      faults.add(at, 'work-not-for-part', { work });
+      return;
+    case 'not-known-to-apply':
+      faults.add(at, 'work-may-not-apply', { work });
+      return;
+    case 'nothing-to-change':
+      faults.add(at, 'work-changes-nothing', { work, what: reason.what });
+  }
+}
 
 /** The catalogue with the worked parts that a question about a vehicle names. */
 export function askedCatalogue(
@@ -156,8 +163,8 @@ export function positionOf(
   const { positions } = vehicle.layout;
   const position = positions.get(id);
   if (position !== undefined) return position;
-  const text = `"${vehicle.id}" has no position "${id}".${hint(id, positions.keys())}`;
-  faults.add(at, 'unknown-position', text);
+  const meant = nearest(id, positions.keys());
+  faults.add(at, 'unknown-position', { vehicle: vehicle.id, name: id, meant });
   return null;
 }
 
@@ -205,8 +212,7 @@ function seatsOf(
 ): Seats | null {
   if (typeof fitted !== 'string') {
     if (!position.isHanded) {
-      const text = `"${position.id}" has no left and right; name one part.`;
-      faults.add(at, 'invalid-question', text);
+      faults.add(at, 'not-handed', { position: position.id });
       return null;
     }
     const left = seatOf(catalogue, fitted.left, `${at}.left`, faults);
@@ -237,13 +243,12 @@ function saidAdapters(
     const at = `adapters.${id}`;
     const mating = vehicle.layout.matings.get(id);
     if (mating === undefined) {
-      const like = hint(id, vehicle.layout.matings.keys());
-      const text = `"${vehicle.id}" has no mating "${id}".${like}`;
-      faults.add(at, 'invalid-question', text);
+      const meant = nearest(id, vehicle.layout.matings.keys());
+      faults.add(at, 'unknown-mating', { vehicle: vehicle.id, name: id, meant });
       continue;
     }
     if (parts.length > mating.adapters) {
-      faults.add(at, 'invalid-question', `"${id}" takes ${mating.adapters} adapters in a row.`);
+      faults.add(at, 'too-many-adapters', { mating: id, most: mating.adapters });
     }
     for (const part of parts) checkAdapter(catalogue, part, at, faults);
     adapters.set(id, { parts, origin: 'said' });
@@ -254,7 +259,7 @@ function saidAdapters(
 export function checkAdapter(catalogue: Catalogue, id: string, at: string, faults: Faults): void {
   const part = partOf(catalogue, id, at, faults);
   if (part === null || part.faces.size === 2) return;
-  faults.add(at, 'invalid-question', `"${id}" is no adapter: it has not two faces.`);
+  faults.add(at, 'not-an-adapter', { part: id });
 }
 
 /** The torque that a question names, such as "400 N.m"; it is taken as exact. */
@@ -262,12 +267,13 @@ export function torqueOf(text: string | null, faults: Faults): Torque | null {
   if (text === null) return null;
   const read = parseQuantity(text, { type: 'designation', dimension: 'torque' });
   if (isFault(read)) {
-    faults.add('torque', 'invalid-question', read.text);
+    const { code: because, text } = read;
+    faults.add('torque', 'not-a-torque', { because, text, lang: FAULT_LANGUAGE });
     return null;
   }
   const { low } = read.interval;
   if (low !== null && sign(low) < 0) {
-    faults.add('torque', 'invalid-question', 'A torque is not negative.');
+    faults.add('torque', 'negative-torque', {});
     return null;
   }
   return { interval: read.interval, text: read.text };

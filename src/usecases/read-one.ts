@@ -2,8 +2,7 @@
  * One thing of the catalogue, whole, by its id.
  */
 
-import { hint } from '../domain/catalogue/faults.js';
-import type { QuestionErrorCode } from './errors.js';
+import { nearest } from '../domain/catalogue/faults.js';
 import { type CommonInput, Faults } from './question.js';
 
 export interface ReadInput extends CommonInput {
@@ -19,7 +18,6 @@ export function oneOf<Thing>(
   const found = things.get(id);
   if (found !== undefined) return found;
   const faults = new Faults();
-  const code: QuestionErrorCode = `unknown-${word}`;
-  faults.add(at, code, `There is no ${word} "${id}".${hint(id, things.keys())}`);
+  faults.add(at, `unknown-${word}`, { name: id, meant: nearest(id, things.keys()) });
   return faults.end();
 }

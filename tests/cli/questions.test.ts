@@ -245,7 +245,8 @@ describe('a question that cannot be answered', () => {
     expect([word, type]).toEqual(['unknown-part', expect.stringMatching(/[:/]unknown-part$/)]);
     expect(title).not.toBe('');
     expect(detail).toBe('There is no part "nothing".');
-    expect(errors).toEqual([{ parameter: 'part', code: 'unknown-part', text: detail }]);
+    const data = { name: 'nothing', meant: null };
+    expect(errors).toEqual([{ parameter: 'part', code: 'unknown-part', data, text: detail }]);
   });
 
   test('with nothing published', async () => {

@@ -3,13 +3,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readJson } from '../../src/contract/json-text.js';
+import { sayStop } from '../../src/contract/problems/words.js';
 
 /** Where and why a text is refused; empty where it is JSON. */
 function faultOf(text: string): string {
   const read = readJson(text);
   if (read.isJson) return '';
-  const { line, column, text: said } = read.stop;
-  return `line ${line}, column ${column}: ${said}`;
+  const { line, column } = read.stop;
+  return `line ${line}, column ${column}: ${sayStop(read.stop, 'en')}`;
 }
 
 function pointersOf(text: string, code: string): string[] {

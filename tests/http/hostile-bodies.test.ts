@@ -24,11 +24,12 @@ const FLANGE = '"kind":"cart-flange","side":"recess"';
 
 describe('a body', () => {
   const INVALID = 'invalid-request';
+  const UNSEEN = 'unseen-characters';
   const cases: readonly (readonly [string, string, string, string, string, string])[] = [
     ['null', '/v1/inspect', 'null', INVALID, '', 'wrong-type'],
     ['a list', '/v1/inspect', '[]', INVALID, '', 'wrong-type'],
-    ['NUL', '/v1/inspect', '{"vehicle":"a\\u0000"}', INVALID, '/vehicle', 'malformed'],
-    ['half a character', '/v1/inspect', '{"vehicle":"\\ud800"}', INVALID, '/vehicle', 'malformed'],
+    ['NUL', '/v1/inspect', '{"vehicle":"a\\u0000"}', INVALID, '/vehicle', UNSEEN],
+    ['half a character', '/v1/inspect', '{"vehicle":"\\ud800"}', INVALID, '/vehicle', UNSEEN],
     [
       'a field named by half a character',
       '/v1/inspect',
@@ -75,7 +76,7 @@ describe('a body', () => {
       asFace('{"kind":"constructor","side":"recess"}'),
       'invalid-question',
       '/b/inline/kind',
-      'invalid-question',
+      'face-at-fault',
     ],
     [
       'the name of a method as a parameter',
@@ -83,7 +84,7 @@ describe('a body', () => {
       asFace(`{${FLANGE},"constructor":"x"}`),
       'invalid-question',
       '/b/inline/constructor',
-      'invalid-question',
+      'face-at-fault',
     ],
     [
       'the name of a method as a place',
@@ -99,7 +100,7 @@ describe('a body', () => {
       asFace(`{${FLANGE},"register":1e400}`),
       'invalid-question',
       '/b/inline/register',
-      'invalid-question',
+      'face-at-fault',
     ],
     [
       'a part and a face in one end',
@@ -165,7 +166,7 @@ describe('more of it than anybody reads', () => {
   test.each([
     [10, 'wrong-type', 422],
     [2000, 'too-deep', 400],
-    [100_000, 'too-many', 400],
+    [100_000, 'too-many-values', 400],
   ])('nested %i deep', async (depth, fault, status) => {
     const nested = `${'['.repeat(depth)}${']'.repeat(depth)}`;
     const problem = await post('/v1/inspect', `{"vehicle":${nested}}`);
@@ -183,7 +184,7 @@ describe('more of it than anybody reads', () => {
     const path = body.includes('inline') ? '/v1/mate' : '/v1/inspect';
     const problem = await post(path, body, own);
     expect(problem).toMatchObject({ code: 'invalid-request', errors: [{ pointer: '' }] });
-    expect(problem.errors[0]).toMatchObject({ code: 'too-many' });
+    expect(problem.errors[0]).toMatchObject({ code: 'too-many-values' });
     expect(problem.detail).toBe('There are more than 5000 values in it.');
     expect(own.judged).toEqual(zeros());
   });

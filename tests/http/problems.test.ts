@@ -7,6 +7,7 @@
 import { describe, expect, test } from 'vitest';
 import { OPERATIONS } from '../../src/contract/operations.js';
 import { problemSchema } from '../../src/contract/problem.js';
+import { problemWords } from '../../src/contract/problems/words.js';
 import { problemsOf } from '../../src/http/openapi.js';
 import { PROBLEM_CODES, PROBLEMS } from '../../src/http/problem.js';
 import { json, rigOf } from './fixture.js';
@@ -19,7 +20,8 @@ describe.each(Object.entries(PROVOCATIONS))('%s', (operationId, provocations) =>
       const rig = rigOf(provocation.rig);
       const response = await provoke(provocation, rig);
       const problem = problemSchema.parse(await response.json());
-      const { status, title, retry } = PROBLEMS[code];
+      const { status, retry } = PROBLEMS[code];
+      const { title } = problemWords('en').problems[code];
       expect(problem).toMatchObject({ code, status, title, retry, ...provocation.says });
       expect(problem.type).toBe(`/problems/${code}`);
       expect(response.status).toBe(status);
@@ -91,7 +93,7 @@ describe('what a type leads to', () => {
     const { client } = rigOf();
     const page = await client.get(`/problems/${code}`).expect(200);
     expect(page.headers['content-type']).toBe('text/plain; charset=utf-8');
-    expect(page.text).toContain(PROBLEMS[code].title);
+    expect(page.text).toContain(problemWords('en').problems[code].title);
     expect(page.text).toContain(`Code ${code}, status ${PROBLEMS[code].status}.`);
   });
 

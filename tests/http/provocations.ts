@@ -5,7 +5,7 @@
 import { expect } from 'vitest';
 import { LIMITS } from '../../src/contract/limits.js';
 import type { ProblemWire } from '../../src/contract/problem.js';
-import type { ProblemCode } from '../../src/http/problem.js';
+import type { ProblemCode } from '../../src/contract/problems/problem-type.js';
 import { USE_CASES } from '../../src/http/service.js';
 import { StoreFault } from '../../src/usecases/errors.js';
 import { MemoryStore } from '../memory-store.js';

@@ -7,7 +7,7 @@ import { connect } from 'node:net';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { describe, expect, test } from 'vitest';
 import { problemSchema } from '../../src/contract/problem.js';
-import type { ProblemCode } from '../../src/http/problem.js';
+import type { ProblemCode } from '../../src/contract/problems/problem-type.js';
 import { parts, raw, serve } from './socket.js';
 
 describe('what never becomes a request', () => {

@@ -4,6 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
+import { sayFault } from '../../src/contract/problems/words.js';
 import { checkFit } from '../../src/usecases/check-fit.js';
 import { QuestionError } from '../../src/usecases/errors.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
@@ -151,7 +152,9 @@ describe('a fact that the question tells', () => {
       try {
         told('box-a', facts);
       } catch (error) {
-        if (error instanceof QuestionError) return error.faults.map(({ at, text }) => [at, text]);
+        if (error instanceof QuestionError) {
+          return error.faults.map((fault) => [fault.at, sayFault(fault, 'en')]);
+        }
         throw error;
       }
       return [];

@@ -17,6 +17,9 @@ export interface Fault<Code extends string = string> {
   readonly text: string;
 }
 
+/** The language of the sentences in which a document or a value of one is faulted. */
+export const FAULT_LANGUAGE = 'en';
+
 /**
  * So many faults of one document are listed, and so many doubts; all are counted. It is more than
  * anybody reads, and keeps a document that is nothing but faults from filling the memory.

@@ -28,7 +28,7 @@ function isLive(exchange: Exchange): Response {
 
 function isReady(exchange: Exchange, { library }: Service): Response {
   if (exchange.isStopping) {
-    throw new Refusal('stopping', 'The service answers what it has begun and takes nothing new.');
+    throw new Refusal('stopping');
   }
   return said(exchange, { status: 'ready', edition: library.edition(null).head.number });
 }

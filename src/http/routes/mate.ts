@@ -13,8 +13,9 @@ import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
 import { answerTo, JUDGED, type Settled, settle } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
-import { checkForm, type Place } from '../form.js';
+import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
+import type { Place } from '../problem.js';
 import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
 import type { Service } from '../service.js';
 

@@ -2,9 +2,11 @@
  * One page of plain text for each type of problem: what `type` of a problem leads to.
  */
 
+import { type ProblemCode, typeOf } from '../../contract/problems/problem-type.js';
+import { problemWords } from '../../contract/problems/words.js';
 import { type Exchange, textReply } from '../exchange.js';
 import { type App, mount } from '../mount.js';
-import { PROBLEM_CODES, PROBLEMS, type ProblemCode, Refusal, typeOf } from '../problem.js';
+import { PROBLEM_CODES, PROBLEMS, Refusal } from '../problem.js';
 import { refuseParameters } from '../query.js';
 import type { Service } from '../service.js';
 
@@ -29,19 +31,18 @@ function explainProblem(exchange: Exchange): Response {
   refuseParameters(exchange.search);
   const code = PROBLEM_CODES.find((known) => typeOf(known) === exchange.path);
   if (code === undefined) {
-    throw new Refusal('unknown-problem', `There is no problem type ${exchange.path}.`);
+    const data = { path: exchange.path };
+    throw new Refusal('unknown-problem', [{ code: 'unknown-problem', data }]);
   }
   return textReply(exchange, pageOf(code));
 }
 
 function pageOf(code: ProblemCode): string {
-  const { status, title, retry, about } = PROBLEMS[code];
-  const again = {
-    no: 'Asking again does not help.',
-    later: 'The same request may be answered later.',
-    'with-change': 'Ask again with something changed.',
-  };
-  return `${title}\n\nCode ${code}, status ${status}.\n\n${wrapped(about)}\n\n${again[retry]}\n`;
+  const { status, retry } = PROBLEMS[code];
+  const { problems, page } = problemWords('en');
+  const { title, about } = problems[code];
+  const head = `${title}\n\n${page.code(code, status)}`;
+  return `${head}\n\n${wrapped(about)}\n\n${page.again[retry]}\n`;
 }
 
 function wrapped(text: string): string {

@@ -1,0 +1,132 @@
+/**
+ * The faults of requests, in English: one sentence for each code, with what was probably meant.
+ */
+
+import { echo } from '../json-pointer.js';
+import type { JsonExpected, JsonFound, JsonStop, ValueType } from './fault.js';
+import type { FaultWords } from './problem-words.js';
+
+function quoted(name: string): string {
+  return `"${echo(name)}"`;
+}
+
+/** A name that nothing has. */
+function none(what: string, name: string, meant: string | null): string {
+  return `There is no ${what} ${quoted(name)}.${hint(meant)}`;
+}
+
+function hint(meant: string | null): string {
+  return meant === null ? '' : ` Did you mean '${meant}'?`;
+}
+
+const TYPES: Readonly<Record<ValueType, string>> = {
+  text: 'a text',
+  number: 'a number',
+  integer: 'a whole number',
+  boolean: 'true or false',
+  object: 'an object',
+  list: 'a list',
+};
+
+const EXPECTED: Readonly<Record<JsonExpected, string>> = {
+  value: 'a value',
+  name: 'a name in double quotes',
+  colon: 'a colon',
+  'comma-or-brace': 'a comma or "}"',
+  'comma-or-bracket': 'a comma or "]"',
+  'closing-quote': 'a closing double quote',
+  escape: 'an escape such as \\n or \\u00e9',
+  end: 'the end of the document',
+};
+
+const FOUND: Readonly<Record<Exclude<JsonFound, 'sign'>, string>> = {
+  'end-of-text': 'the end of the text',
+  'end-of-line': 'the end of the line',
+  space: 'a space',
+  'control-character': 'a control character',
+  'single-quote': 'a single quote',
+  'double-quote': 'a double quote',
+};
+
+export function englishStop({ expected, found, sign }: JsonStop): string {
+  const there = found === 'sign' ? `"${sign ?? ''}"` : FOUND[found];
+  return `${EXPECTED[expected]} is expected, not ${there}`;
+}
+
+export const ENGLISH_FAULTS: FaultWords = {
+  'no-edition': () => 'Nothing has been published yet.',
+  'unknown-edition': ({ edition }) => `There is no edition ${edition}.`,
+  'unknown-vehicle': ({ name, meant }) => none('vehicle', name, meant),
+  'unknown-part': ({ name, meant }) => none('part', name, meant),
+  'plus-read-as-space': ({ name }) => `${none('part', name, null)} In a URL, write "%2B" for "+".`,
+  'unknown-work': ({ name, meant }) => none('work', name, meant),
+  'work-not-for-part': ({ work }) => `${quoted(work)} cannot be done on this part.`,
+  'work-may-not-apply': ({ work }) =>
+    `${quoted(work)} is not known to be possible on this part: its record lacks values.`,
+  'work-changes-nothing': ({ work, what }) =>
+    `${quoted(work)} changes ${quoted(what)}, which is not recorded of this part.`,
+  'unknown-layout': ({ name, meant }) => none('layout', name, meant),
+  'unknown-role': ({ name, meant }) => none('role', name, meant),
+  'unknown-kind': ({ name, meant }) => none('kind', name, meant),
+  'unknown-fact': ({ name, meant }) => none('fact', name, meant),
+  'not-a-value-of-fact': ({ fact, value, meant }) =>
+    `${quoted(fact)} cannot be ${quoted(value)}.${hint(meant)}`,
+  'unknown-position': ({ vehicle, name, meant }) =>
+    `${quoted(vehicle)} has no position ${quoted(name)}.${hint(meant)}`,
+  'unknown-mating': ({ vehicle, name, meant }) =>
+    `${quoted(vehicle)} has no mating ${quoted(name)}.${hint(meant)}`,
+  'not-handed': ({ position }) => `${quoted(position)} has no left and right; name one part.`,
+  'place-of-the-part': ({ position }) =>
+    `${quoted(position)} is the place of the part itself; name what is beside it.`,
+  'too-many-adapters': ({ mating, most }) => `${quoted(mating)} takes ${most} adapters in a row.`,
+  'not-an-adapter': ({ part }) => `${quoted(part)} is no adapter: it has not two faces.`,
+  'unknown-interface': ({ part, name, meant }) =>
+    `${quoted(part)} has no recorded face ${quoted(name)}.${hint(meant)}`,
+  'no-interface-recorded': ({ part }) => `No face of ${quoted(part)} is recorded.`,
+  'not-a-torque': ({ text }) => text,
+  'negative-torque': () => 'A torque is not negative.',
+  'face-at-fault': ({ text }) => text,
+  'changes-not-supported': () =>
+    'Changes around the part are not looked for yet; ask with changes=no.',
+  'unknown-parameter': ({ name }) => `There is no parameter ${quoted(name)} here.`,
+  'repeated-parameter': () => 'It is there more than once.',
+  'too-many-parameters': ({ most }) => `A URL has at most ${most} of them; POST takes more.`,
+  'malformed-encoding': () => 'Its percent-encoding is no text in UTF-8.',
+  'unknown-field': ({ name }) => `There is no field ${quoted(name)} here.`,
+  missing: () => 'It is missing.',
+  'wrong-type': ({ type }) => `It is not ${TYPES[type]}.`,
+  'empty-text': () => 'It is empty.',
+  'empty-list': () => 'It is an empty list.',
+  'too-long': ({ most }) => `It has more than ${most} characters.`,
+  'too-many-items': ({ most }) => `It has more than ${most} items.`,
+  'too-many-places': ({ most }) => `It names more than ${most} places.`,
+  'too-small': ({ least }) => `It is less than ${least}.`,
+  'too-large': ({ most }) => `It is more than ${most}.`,
+  'not-one-of': ({ values }) => `It is none of ${values.join(', ')}.`,
+  'unseen-characters': () => 'It has characters in it that no text for people has.',
+  'not-a-place': ({ most }) =>
+    `Positions, matings and facts have small letters, digits and hyphens, at most ${most}.`,
+  'not-a-language-tag': () => 'It is no language tag such as en or de-AT.',
+  'repeated-name': ({ name }) =>
+    `${quoted(name)} stands here twice; only one of the two would count.`,
+  'reserved-name': ({ name }) => `${quoted(name)} is the name of nothing.`,
+  'too-deep': ({ most }) => `Nothing is nested more than ${most} deep.`,
+  'too-many-values': ({ most }) => `There are more than ${most} values in it.`,
+  'not-a-cursor': () => 'It is none that was given out. Begin with the first page.',
+  'cursor-of-another-list': () => 'It is of another list. Begin with the first page.',
+  'cursor-of-another-edition': () => 'It is of another edition. Begin with the first page.',
+  'not-json': (stop) =>
+    `The body is no JSON: at line ${stop.line}, column ${stop.column}, ${englishStop(stop)}.`,
+  'not-utf-8': () => 'The body is no text in UTF-8.',
+  'body-ended-early': () => 'The body ended before all of it had arrived.',
+  'body-too-large': ({ most }) => `The body is larger than ${most} bytes.`,
+  'body-not-json-type': () =>
+    'The body is to be application/json in UTF-8, and Content-Type is to say so.',
+  'body-encoded': () => 'The body is to come without a content coding.',
+  'url-too-long': ({ most }) =>
+    `The URL has more than ${most} bytes; POST takes the same questions in a body.`,
+  'nothing-at-path': ({ path }) => `There is nothing at ${path}.`,
+  'unknown-problem': ({ path }) => `There is no problem type ${path}.`,
+  'method-not-taken': ({ path, method, allow }) => `${path} takes ${allow}, not ${method}.`,
+  'type-not-accepted': ({ type }) => `The answer is ${type}, which Accept excludes.`,
+};

@@ -1,0 +1,99 @@
+/**
+ * Everything that can be wrong with a request, as codes with data: the faults of questions, and
+ * those of the form in which they arrive. Codes are stable; each language has a sentence for each.
+ */
+
+import type { Nothing, QuestionFaultData } from '../../usecases/question-fault.js';
+
+/** Where a text stops being JSON, and what stands there. */
+export interface JsonStop {
+  /** Both count from 1, the offset from 0. */
+  readonly line: number;
+  readonly column: number;
+  readonly offset: number;
+  readonly expected: JsonExpected;
+  readonly found: JsonFound;
+  /** The word or sign itself, where it is one that can be shown. */
+  readonly sign: string | null;
+}
+
+export type JsonExpected =
+  | 'value'
+  | 'name'
+  | 'colon'
+  | 'comma-or-brace'
+  | 'comma-or-bracket'
+  | 'closing-quote'
+  | 'escape'
+  | 'end';
+
+export type JsonFound =
+  | 'end-of-text'
+  | 'end-of-line'
+  | 'space'
+  | 'control-character'
+  | 'single-quote'
+  | 'double-quote'
+  | 'sign';
+
+/** What a value is of, or should be. */
+export type ValueType = 'text' | 'number' | 'integer' | 'boolean' | 'object' | 'list';
+
+/** What the text of a JSON value has wrong that the value does not show. */
+export interface JsonFaultData {
+  readonly 'repeated-name': { readonly name: string };
+  readonly 'reserved-name': { readonly name: string };
+  readonly 'too-deep': { readonly most: number };
+  readonly 'too-many-values': { readonly most: number };
+}
+
+/** What only a door knows to be wrong. */
+export interface DoorFaultData extends JsonFaultData {
+  readonly 'unknown-parameter': { readonly name: string };
+  readonly 'repeated-parameter': Nothing;
+  readonly 'too-many-parameters': { readonly most: number };
+  readonly 'malformed-encoding': Nothing;
+  readonly 'unknown-field': { readonly name: string };
+  readonly missing: Nothing;
+  readonly 'wrong-type': { readonly type: ValueType };
+  readonly 'empty-text': Nothing;
+  readonly 'empty-list': Nothing;
+  readonly 'too-long': { readonly most: number };
+  readonly 'too-many-items': { readonly most: number };
+  readonly 'too-many-places': { readonly most: number };
+  readonly 'too-small': { readonly least: number };
+  readonly 'too-large': { readonly most: number };
+  readonly 'not-one-of': { readonly values: readonly string[] };
+  readonly 'unseen-characters': Nothing;
+  readonly 'not-a-place': { readonly most: number };
+  readonly 'not-a-language-tag': Nothing;
+  readonly 'not-a-cursor': Nothing;
+  readonly 'cursor-of-another-list': Nothing;
+  readonly 'cursor-of-another-edition': Nothing;
+  readonly 'not-json': JsonStop;
+  readonly 'not-utf-8': Nothing;
+  readonly 'body-ended-early': Nothing;
+  readonly 'body-too-large': { readonly most: number };
+  readonly 'body-not-json-type': Nothing;
+  readonly 'body-encoded': Nothing;
+  readonly 'url-too-long': { readonly most: number };
+  readonly 'nothing-at-path': { readonly path: string };
+  readonly 'unknown-problem': { readonly path: string };
+  readonly 'method-not-taken': {
+    readonly path: string;
+    readonly method: string;
+    readonly allow: string;
+  };
+  readonly 'type-not-accepted': { readonly type: string };
+}
+
+export interface FaultData extends QuestionFaultData, DoorFaultData {}
+
+export type FaultCode = keyof FaultData;
+
+/** A fault of one of the codes, or of any. */
+export type FaultOf<Code extends FaultCode> = {
+  readonly [One in Code]: { readonly code: One; readonly data: FaultData[One] };
+}[Code];
+
+export type Fault = FaultOf<FaultCode>;

@@ -1,0 +1,28 @@
+/**
+ * What a language has to say for problems: a table that does not compile where a type of problem
+ * or the code of a fault has no words.
+ */
+
+import type { FaultCode, FaultData, JsonStop } from './fault.js';
+import type { ProblemCode, Retry } from './problem-type.js';
+
+export type FaultWords = {
+  readonly [Code in FaultCode]: (data: FaultData[Code]) => string;
+};
+
+export type ProblemTypeWords = Readonly<
+  Record<ProblemCode, { readonly title: string; readonly about: string }>
+>;
+
+export interface ProblemWords {
+  readonly problems: ProblemTypeWords;
+  readonly faults: FaultWords;
+  /** Where a text stops being JSON: what is expected there, and what is there. */
+  readonly jsonStop: (stop: JsonStop) => string;
+  /** The first of several faults of form, at its place, and how many others there are. */
+  readonly first: (place: string, text: string, others: number) => string;
+  readonly page: {
+    readonly code: (code: string, status: number) => string;
+    readonly again: Readonly<Record<Retry, string>>;
+  };
+}

@@ -1,0 +1,29 @@
+/**
+ * Rules that fields have beyond their type and length, by the fault of a field that breaks one. A
+ * schema gives the code as the message of its rule; the door finds the rest here.
+ */
+
+import { LIMITS } from '../limits.js';
+import type { FaultOf } from './fault.js';
+
+export const NO_UNSEEN_CHARACTERS: FaultOf<'unseen-characters'> = {
+  code: 'unseen-characters',
+  data: {},
+};
+
+export const A_PLACE: FaultOf<'not-a-place'> = {
+  code: 'not-a-place',
+  data: { most: LIMITS.placeCharacters.value },
+};
+
+export const FEW_PLACES: FaultOf<'too-many-places'> = {
+  code: 'too-many-places',
+  data: { most: LIMITS.placesInBody.value },
+};
+
+export const A_LANGUAGE_TAG: FaultOf<'not-a-language-tag'> = {
+  code: 'not-a-language-tag',
+  data: {},
+};
+
+export const RULES = [NO_UNSEEN_CHARACTERS, A_PLACE, FEW_PLACES, A_LANGUAGE_TAG] as const;

@@ -1,0 +1,110 @@
+/**
+ * What can be wrong with a question, as codes with data: programs read these, people read the
+ * sentence that each language makes of them. A name that nothing has comes with what was probably
+ * meant, where that can be guessed.
+ */
+
+import type { FaultCode } from '../domain/catalogue/fault-codes.js';
+import type { QuantityFaultCode } from '../domain/quantity/fault.js';
+import type { QuestionErrorCode } from './errors.js';
+
+/** A code that says it all. */
+export type Nothing = Readonly<Record<string, never>>;
+
+/** A name that nothing has. */
+export interface Unknown {
+  readonly name: string;
+  readonly meant: string | null;
+}
+
+/** A name that a vehicle's layout has not. */
+export interface UnknownPlace extends Unknown {
+  readonly vehicle: string;
+}
+
+/** What the domain says of a text of the question, in the language of its own sentences. */
+export interface Quoted<Code extends string> {
+  readonly because: Code;
+  readonly text: string;
+  readonly lang: string;
+}
+
+/** The closed list of codes, each with its data. */
+export interface QuestionFaultData {
+  readonly 'no-edition': Nothing;
+  readonly 'unknown-edition': { readonly edition: number };
+  readonly 'unknown-vehicle': Unknown;
+  readonly 'unknown-part': Unknown;
+  /** In a URL a plus sign is a space, so the part that is worked must be written with `%2B`. */
+  readonly 'plus-read-as-space': { readonly name: string; readonly meant: string };
+  readonly 'unknown-work': Unknown;
+  readonly 'work-not-for-part': { readonly work: string };
+  /** The record of the part lacks values that decide whether the work can be done on it. */
+  readonly 'work-may-not-apply': { readonly work: string };
+  readonly 'work-changes-nothing': { readonly work: string; readonly what: string };
+  readonly 'unknown-layout': Unknown;
+  readonly 'unknown-role': Unknown;
+  readonly 'unknown-kind': Unknown;
+  readonly 'unknown-fact': Unknown;
+  readonly 'not-a-value-of-fact': {
+    readonly fact: string;
+    readonly value: string;
+    readonly meant: string | null;
+  };
+  readonly 'unknown-position': UnknownPlace;
+  readonly 'unknown-mating': UnknownPlace;
+  readonly 'not-handed': { readonly position: string };
+  /** What is named beside the part would stand where the part itself goes. */
+  readonly 'place-of-the-part': { readonly position: string };
+  readonly 'too-many-adapters': { readonly mating: string; readonly most: number };
+  readonly 'not-an-adapter': { readonly part: string };
+  readonly 'unknown-interface': Unknown & { readonly part: string };
+  readonly 'no-interface-recorded': { readonly part: string };
+  readonly 'not-a-torque': Quoted<QuantityFaultCode>;
+  readonly 'negative-torque': Nothing;
+  /** A face that the question writes out has a fault, as a catalogue document could have it. */
+  readonly 'face-at-fault': Quoted<FaultCode>;
+  readonly 'changes-not-supported': Nothing;
+}
+
+export type QuestionFaultCode = keyof QuestionFaultData;
+
+/** One thing that is wrong with a question, and where. */
+export type QuestionFault = {
+  readonly [Code in QuestionFaultCode]: {
+    /** Name of the question's field: `vehicle`, `with.clutch`; null where it is of no field. */
+    readonly at: string | null;
+    readonly code: Code;
+    readonly data: QuestionFaultData[Code];
+  };
+}[QuestionFaultCode];
+
+/** The problem that a question has whose faults are all of one kind. */
+export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = {
+  'no-edition': 'no-edition',
+  'unknown-edition': 'unknown-edition',
+  'unknown-vehicle': 'unknown-vehicle',
+  'unknown-part': 'unknown-part',
+  'plus-read-as-space': 'unknown-part',
+  'unknown-work': 'invalid-question',
+  'work-not-for-part': 'invalid-question',
+  'work-may-not-apply': 'invalid-question',
+  'work-changes-nothing': 'invalid-question',
+  'unknown-layout': 'unknown-layout',
+  'unknown-role': 'unknown-role',
+  'unknown-kind': 'unknown-kind',
+  'unknown-fact': 'invalid-question',
+  'not-a-value-of-fact': 'invalid-question',
+  'unknown-position': 'unknown-position',
+  'unknown-mating': 'invalid-question',
+  'not-handed': 'invalid-question',
+  'place-of-the-part': 'invalid-question',
+  'too-many-adapters': 'invalid-question',
+  'not-an-adapter': 'invalid-question',
+  'unknown-interface': 'unknown-interface',
+  'no-interface-recorded': 'unknown-interface',
+  'not-a-torque': 'invalid-question',
+  'negative-torque': 'invalid-question',
+  'face-at-fault': 'invalid-question',
+  'changes-not-supported': 'changes-not-supported',
+};

@@ -1,0 +1,96 @@
+/**
+ * Part numbers as people write them: `44/10 077`, `44/10-077` and `44/10.077` are one number, and
+ * `ab 12` is `AB12`. Printed numbers differ in nothing but that from list to list.
+ *
+ * Two texts are one number where they agree after Unicode's compatibility decomposition (NFKD,
+ * which finds the same texts alike as NFKC), without white space, dots, dashes of any sort and
+ * signs that nobody sees, and without regard to case. The case is that of Unicode and of no
+ * language: `ß` is `SS`, and the dotted and dotless i of Turkish are an `I` like any other, since
+ * the one who types is not asked for his language. All other signs count: `/`, `,`, `+`, `@`,
+ * accents.
+ */
+
+import type { Part } from './catalogue.js';
+import { nearest } from './likeness.js';
+
+/** What may stand between the signs of a number without changing it. */
+const BETWEEN = /[\p{White_Space}\p{Dash}\p{Default_Ignorable_Code_Point}.·]/gu;
+
+/** What is left of İ in small letters. */
+const DOTTED_I = /i\u0307/g;
+
+/** Equal for texts that are one number, and for names of makers that are one name. */
+export function numberKey(text: string): string {
+  // To capitals and back, since ß has two capitals, and ẞ none but itself.
+  const small = text.normalize('NFKD').toLowerCase().replaceAll(DOTTED_I, 'i');
+  return small.replaceAll(BETWEEN, '').toUpperCase().toLowerCase();
+}
+
+/** Whose number it is, where a record says so by this word: that of the part's own maker. */
+const OWN = numberKey('maker');
+
+interface Owned {
+  readonly part: Part;
+  /** As recorded. */
+  readonly number: string;
+  /** Whose number it is; null where nobody recorded who makes the part. */
+  readonly owner: string | null;
+}
+
+/** The numbers of all parts, to be looked up. */
+export class PartNumbers {
+  readonly #byKey = new Map<string, Owned[]>();
+
+  constructor(parts: Iterable<Part>) {
+    for (const part of parts) for (const number of part.numbers) this.#add(part, number);
+  }
+
+  #add(part: Part, { number, of }: Part['numbers'][number]): void {
+    const key = numberKey(number);
+    // What is nothing but dashes says as much as no number.
+    if (key === '') return;
+    const owned = { part, number, owner: numberKey(of) === OWN ? part.maker : of };
+    const known = this.#byKey.get(key);
+    if (known === undefined) this.#byKey.set(key, [owned]);
+    else known.push(owned);
+  }
+
+  /**
+   * The parts of a number, each once, in the order of the catalogue. A number may have the name
+   * of whose it is behind its last `@`; where the whole text is a number, it is that one.
+   */
+  find(text: string): readonly Part[] {
+    const whole = this.#owned(text);
+    if (whole.length > 0) return once(whole);
+    const [number, owner] = ownerIn(text);
+    if (owner === null) return [];
+    const key = numberKey(owner);
+    return once(this.#owned(number).filter((one) => isOwner(one, key)));
+  }
+
+  /** A number that was probably meant, as it is recorded; null where none is near. */
+  near(text: string): string | null {
+    const [number, owner] = ownerIn(text);
+    const key = nearest(numberKey(number), this.#byKey.keys());
+    const [first] = key === null ? [] : (this.#byKey.get(key) ?? []);
+    if (first === undefined) return null;
+    return owner === null || first.owner === null ? first.number : `${first.number}@${first.owner}`;
+  }
+
+  #owned(number: string): readonly Owned[] {
+    return this.#byKey.get(numberKey(number)) ?? [];
+  }
+}
+
+function ownerIn(text: string): readonly [number: string, owner: string | null] {
+  const split = text.lastIndexOf('@');
+  return split === -1 ? [text, null] : [text.slice(0, split), text.slice(split + 1)];
+}
+
+function isOwner({ owner }: Owned, key: string): boolean {
+  return owner !== null && numberKey(owner) === key;
+}
+
+function once(owned: readonly Owned[]): readonly Part[] {
+  return [...new Set(owned.map(({ part }) => part))];
+}

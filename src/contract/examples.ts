@@ -102,6 +102,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     },
   },
   {
+    operationId: 'listParts',
+    name: 'of-a-role',
+    summary: 'The first two gearboxes; `next` leads on',
+    search: 'role=gearbox&limit=2',
+  },
+  {
+    operationId: 'listParts',
+    name: 'by-number',
+    summary: 'A number as somebody typed it',
+    search: 'number=cbl%202g6',
+  },
+  {
     operationId: 'listRoles',
     name: 'first-page',
     summary: 'The first two; `next` leads on',

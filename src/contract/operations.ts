@@ -10,6 +10,7 @@ import { listKindsOperation, readKindOperation } from './kinds.js';
 import { listLayoutsOperation, readLayoutOperation } from './layouts.js';
 import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
+import { listPartsOperation } from './parts.js';
 import { listRolesOperation, readRoleOperation } from './roles.js';
 
 export const OPERATIONS: readonly Operation[] = [
@@ -18,6 +19,7 @@ export const OPERATIONS: readonly Operation[] = [
   inspectOperation,
   mateFacesOperation,
   askMateOperation,
+  listPartsOperation,
   listRolesOperation,
   readRoleOperation,
   listKindsOperation,

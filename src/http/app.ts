@@ -12,6 +12,7 @@ import { mountInspect } from './routes/inspect.js';
 import { mountKinds } from './routes/kinds.js';
 import { mountLayouts } from './routes/layouts.js';
 import { mountMate } from './routes/mate.js';
+import { mountParts } from './routes/parts.js';
 import { mountProblems } from './routes/problems.js';
 import { mountRoles } from './routes/roles.js';
 import { type ServiceDeps, type ServiceEnv, serviceOf } from './service.js';
@@ -23,6 +24,7 @@ export function createApp(deps: ServiceDeps): App {
     mountFit,
     mountInspect,
     mountMate,
+    mountParts,
     mountRoles,
     mountKinds,
     mountLayouts,

@@ -8,6 +8,7 @@ import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
 import { listKinds, readKind } from '../usecases/list-kinds.js';
 import { listLayouts, readLayout } from '../usecases/list-layouts.js';
+import { listParts } from '../usecases/list-parts.js';
 import { listRoles, readRole } from '../usecases/list-roles.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { AnswerCache } from './answer-cache.js';
@@ -17,6 +18,7 @@ export const USE_CASES = {
   checkFit,
   inspectVehicle,
   mateFaces,
+  listParts,
   listRoles,
   readRole,
   listKinds,

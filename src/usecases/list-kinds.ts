@@ -44,7 +44,7 @@ export function readKind(library: Library, input: ReadInput): KindAnswer {
 
 function entryOf(kind: Kind, directory: PartDirectory, speaker: Speaker): KindEntry {
   const { id, name, isBuiltIn: builtIn, caution } = kind;
-  const parts = directory.ofKind(id).length;
+  const parts = directory.countOfKind(id);
   return { id, name: speaker.text(name), builtIn, caution, parts };
 }
 

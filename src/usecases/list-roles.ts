@@ -41,7 +41,7 @@ export function readRole(library: Library, input: ReadInput): RoleAnswer {
 
 function entryOf(role: Role, directory: PartDirectory, speaker: Speaker): RoleEntry {
   const { id, name, caution } = role;
-  return { id, name: speaker.text(name), caution, parts: directory.ofRole(id).length };
+  return { id, name: speaker.text(name), caution, parts: directory.countOfRole(id) };
 }
 
 function valueView(value: RoleValue, speaker: Speaker): RoleValueView {

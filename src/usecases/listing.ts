@@ -33,17 +33,41 @@ export interface ListAnswer<Entry> extends AnswerHead {
 export function pageOf<Row>(
   rows: Iterable<Row>,
   keyOf: (row: Row) => SortKey,
-  { limit, after }: PageInput,
+  input: PageInput,
 ): Page<Row> {
   const keyed = [...rows].map((row) => ({ row, key: keyOf(row) }));
   keyed.sort((a, b) => compareKeys(a.key, b.key));
-  const rest = after === null ? keyed : keyed.filter(({ key }) => compareKeys(key, after) > 0);
-  const page = rest.slice(0, limit);
-  return {
-    rows: page.map(({ row }) => row),
-    next: rest.length > limit ? (page.at(-1)?.key ?? null) : null,
-    total: keyed.length,
-  };
+  const { rows: page, ...rest } = pageOfSorted(keyed, ({ key }) => key, input);
+  return { rows: page.map(({ row }) => row), ...rest };
+}
+
+/** The same of rows that are in the order of their keys. */
+export function pageOfSorted<Row>(
+  rows: readonly Row[],
+  keyOf: (row: Row) => SortKey,
+  { limit, after }: PageInput,
+): Page<Row> {
+  const start = after === null ? 0 : firstAfter(rows, keyOf, after);
+  const page = rows.slice(start, start + limit);
+  const last = page.at(-1);
+  const isEnd = last === undefined || start + limit >= rows.length;
+  return { rows: page, next: isEnd ? null : keyOf(last), total: rows.length };
+}
+
+/** Where the rows begin whose keys come after this one. */
+function firstAfter<Row>(
+  rows: readonly Row[],
+  keyOf: (row: Row) => SortKey,
+  after: readonly string[],
+): number {
+  let [low, high] = [0, rows.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    const row = rows[middle];
+    if (row !== undefined && compareKeys(keyOf(row), after) <= 0) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 export function compareKeys(a: readonly string[], b: readonly string[]): number {

@@ -130,6 +130,7 @@ function inlinePart(face: Face, at: string, { evidence }: Catalogue): Part {
     name: partOfQuestion(at),
     maker: null,
     numbers: [],
+    built: [null, null],
     supersededBy: null,
     hand: null,
     spans: null,

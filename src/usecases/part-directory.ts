@@ -4,36 +4,109 @@
  */
 
 import type { Catalogue, Part } from '../domain/catalogue/catalogue.js';
+import type { Text } from '../domain/catalogue/document.js';
+import { folded } from '../domain/catalogue/folded.js';
+import { numberKey, PartNumbers } from '../domain/catalogue/part-number.js';
+
+/** What is known of the parts that are looked for; null where nothing is. */
+export interface PartFilter {
+  readonly role: string | null;
+  /** A kind of interface that one of its faces is of. */
+  readonly kind: string | null;
+  readonly maker: string | null;
+  /** A number as people write it, with `@` and whose it is behind it if need be. */
+  readonly number: string | null;
+  /** Words that all stand somewhere in its names, id, numbers or maker. */
+  readonly text: string | null;
+  /** Whether another one took its place. */
+  readonly superseded: boolean | null;
+}
+
+/** The form in which words are compared. */
+type Fold = (text: string) => string;
+
+type Postings = ReadonlyMap<string, readonly Part[]>;
 
 export class PartDirectory {
-  readonly #byRole: ReadonlyMap<string, readonly Part[]>;
-  readonly #byKind: ReadonlyMap<string, readonly Part[]>;
+  readonly #fold: Fold;
+  readonly #numbers: PartNumbers;
+  readonly #sorted: readonly Part[];
+  readonly #byRole: Postings;
+  readonly #byKind: Postings;
+  readonly #byMaker: Postings;
+  /** The words of the parts in which any were looked for. */
+  readonly #words = new Map<Part, string>();
 
-  constructor({ parts }: Pick<Catalogue, 'parts'>) {
-    const sorted = [...parts.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-    this.#byRole = postings(sorted, ({ roles }) => roles);
-    this.#byKind = postings(sorted, kindsOf);
+  constructor({ parts }: Pick<Catalogue, 'parts'>, fold: Fold = folded) {
+    this.#fold = fold;
+    this.#sorted = [...parts.values()].sort(byId);
+    this.#numbers = new PartNumbers(this.#sorted);
+    this.#byRole = postings(this.#sorted, ({ roles }) => roles);
+    this.#byKind = postings(this.#sorted, kindsOf);
+    this.#byMaker = postings(this.#sorted, makersOf);
   }
 
-  /** Those that are of the role. */
-  ofRole(role: string): readonly Part[] {
-    return this.#byRole.get(role) ?? [];
+  /** How many are of the role. */
+  countOfRole(role: string): number {
+    return this.#byRole.get(role)?.length ?? 0;
   }
 
-  /** Those that have a face of the kind. */
-  ofKind(kind: string): readonly Part[] {
-    return this.#byKind.get(kind) ?? [];
+  /** How many have a face of the kind. */
+  countOfKind(kind: string): number {
+    return this.#byKind.get(kind)?.length ?? 0;
   }
+
+  /** Those of which all of it is true, in the order of their ids. */
+  find({ role, kind, maker, number, text, superseded }: PartFilter): readonly Part[] {
+    const lists = [
+      role === null ? null : (this.#byRole.get(role) ?? []),
+      kind === null ? null : (this.#byKind.get(kind) ?? []),
+      maker === null ? null : (this.#byMaker.get(numberKey(maker)) ?? []),
+      number === null ? null : this.#numbers.find(number),
+    ].filter((list) => list !== null);
+    lists.sort((a, b) => a.length - b.length);
+    const [fewest = this.#sorted, ...others] = lists;
+    const sets = others.map((list) => new Set(list));
+    const words = text === null ? [] : this.#fold(text).split(/\s+/u);
+    if (sets.length === 0 && words.length === 0 && superseded === null) return fewest;
+    return fewest.filter(
+      (part) =>
+        sets.every((set) => set.has(part)) &&
+        (superseded === null || (part.supersededBy !== null) === superseded) &&
+        this.#has(part, words),
+    );
+  }
+
+  #has(part: Part, words: readonly string[]): boolean {
+    if (words.length === 0) return true;
+    const known = this.#words.get(part) ?? this.#fold(wordsOf(part));
+    this.#words.set(part, known);
+    return words.every((word) => known.includes(word));
+  }
+}
+
+function byId(a: Part, b: Part): number {
+  return a.id < b.id ? -1 : 1;
 }
 
 function kindsOf({ faces }: Part): string[] {
   return [...faces.values()].flatMap(({ kind }) => (kind === null ? [] : [kind.id]));
 }
 
-function postings(
-  parts: readonly Part[],
-  keysOf: (part: Part) => Iterable<string>,
-): ReadonlyMap<string, readonly Part[]> {
+function makersOf({ maker }: Part): string[] {
+  return maker === null ? [] : [numberKey(maker)];
+}
+
+/** Each on a line of its own, so that no word is found across two of them. */
+function wordsOf({ id, name, maker, numbers }: Part): string {
+  return [id, ...textsOf(name), maker ?? '', ...numbers.map(({ number }) => number)].join('\n');
+}
+
+function textsOf(text: Text): string[] {
+  return typeof text === 'string' ? [text] : Object.values(text);
+}
+
+function postings(parts: readonly Part[], keysOf: (part: Part) => Iterable<string>): Postings {
   const found = new Map<string, Part[]>();
   for (const part of parts) {
     for (const key of new Set(keysOf(part))) {

@@ -9,15 +9,28 @@ export interface ReadInput extends CommonInput {
   readonly id: string;
 }
 
-/** What has the id, or a `QuestionError` that names the field and what was probably meant. */
+type Word = 'kind' | 'layout' | 'role';
+
+/** What has the id; throws a `QuestionError` that says what was probably meant. */
 export function oneOf<Thing>(
   things: ReadonlyMap<string, Thing>,
-  word: 'kind' | 'layout' | 'role',
-  { id, at = 'id' }: { readonly id: string; readonly at?: string },
+  word: Word,
+  { id }: Pick<ReadInput, 'id'>,
 ): Thing {
-  const found = things.get(id);
-  if (found !== undefined) return found;
   const faults = new Faults();
-  faults.add(at, `unknown-${word}`, { name: id, meant: nearest(id, things.keys()) });
-  return faults.end();
+  return checkOne(things, word, { id, at: 'id' }, faults) ?? faults.end();
+}
+
+/** The same for an id that stands in a field of a question. */
+export function checkOne<Thing>(
+  things: ReadonlyMap<string, Thing>,
+  word: Word,
+  { id, at }: { readonly id: string; readonly at: string },
+  faults: Faults,
+): Thing | undefined {
+  const found = things.get(id);
+  if (found === undefined) {
+    faults.add(at, `unknown-${word}`, { name: id, meant: nearest(id, things.keys()) });
+  }
+  return found;
 }

@@ -11,11 +11,13 @@ import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
 import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract/layouts.js';
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
+import type { partsAnswerSchema } from '../../src/contract/parts.js';
 import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
+import type { PartEntry } from '../../src/usecases/part-view.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
 import type {
   KindAnswer,
@@ -41,6 +43,7 @@ describe('the shapes on the wire', () => {
     type List<Entry> = Omit<ListAnswer<Entry>, 'next'>;
     expectTypeOf<Beyond<List<KindEntry>, z.infer<typeof kindsAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<List<RoleEntry>, z.infer<typeof rolesAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<List<PartEntry>, z.infer<typeof partsAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<List<LayoutEntry>, z.infer<typeof layoutsAnswerSchema>>>().toBeNever();
   });
 

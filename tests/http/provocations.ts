@@ -1,5 +1,7 @@
 /**
  * What provokes each problem, by the operation that answers with it.
+ *
+ * Length: one table of all operations, with what several of them have in common.
  */
 
 import { expect } from 'vitest';
@@ -56,8 +58,8 @@ const buggy: RigOptions = {
 const pointing = (pointer: string): Partial<ProblemWire> => ({
   errors: [expect.objectContaining({ pointer })],
 });
-const naming = (parameter: string): Partial<ProblemWire> => ({
-  errors: [expect.objectContaining({ parameter })],
+const naming = (...parameters: string[]): Partial<ProblemWire> => ({
+  errors: parameters.map((parameter) => expect.objectContaining({ parameter })),
 });
 
 const tooLarge: Partial<ProblemWire> = { limit: { name: 'bodyBytes', value: 1_000_000 } };
@@ -230,6 +232,14 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       body: { ...MATE, adapters: ['plate-ab', 'box-a'] },
       says: pointing('/adapters/1'),
     },
+  ],
+  listParts: [
+    ...lists('/v1/parts'),
+    { code: 'unknown-role', url: '/v1/parts?role=gearbx', says: naming('role') },
+    { code: 'unknown-kind', url: '/v1/parts?kind=x&role=gearbox', says: naming('kind') },
+    { code: 'invalid-question', url: '/v1/parts?kind=x&role=x', says: naming('role', 'kind') },
+    { code: 'invalid-request', url: '/v1/parts?superseded=yes', says: naming('superseded') },
+    { code: 'invalid-request', url: '/v1/parts?text=', says: naming('text') },
   ],
   listRoles: lists('/v1/roles'),
   readRole: [

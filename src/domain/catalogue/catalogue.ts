@@ -117,6 +117,8 @@ export interface Part {
   readonly name: Text;
   readonly maker: string | null;
   readonly numbers: readonly { readonly number: string; readonly of: string }[];
+  /** First and last month; null is not known, or still going on. */
+  readonly built: readonly [string | null, string | null];
   readonly supersededBy: string | null;
   readonly hand: Hand | null;
   readonly spans: readonly string[] | null;

@@ -38,12 +38,14 @@ export function compilePart(
     list.unknown(successor, { sort: 'parts', pointer: place, known: names.partIds });
   }
   checkMonths(record.built, at(pointer, 'built'), list);
+  const [from = null, until = null] = record.built ?? [];
   return {
     id: record.id,
     roles: [...present(record.roles, '')].map(([role]) => role),
     name: record.name,
     maker: record.maker ?? null,
     numbers: [...present(record.numbers ?? [], '')].map(([number]) => number),
+    built: [from, until],
     supersededBy: successor,
     hand: record.hand ?? null,
     spans: compileSpans(record, at(pointer, 'spans'), list),

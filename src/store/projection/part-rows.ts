@@ -14,8 +14,8 @@ import { ownValueRows, valueRows } from './value-rows.js';
 
 export function partRows(record: PartRecord, projection: Projection): EntityRows {
   const part = found(projection.catalogue.parts, record.id);
-  const [builtFrom = null, builtUntil = null] = record.built ?? [];
-  const { maker, hand, supersededBy, spans } = part;
+  const { maker, hand, supersededBy, spans, built } = part;
+  const [builtFrom, builtUntil] = built;
   const columns = {
     name: projection.text(part.name),
     maker,

@@ -14,6 +14,7 @@ function part(id: string, maker: string | null, ...numbers: [number: string, of:
     name: id,
     maker,
     numbers: numbers.map(([number, of]) => ({ number, of })),
+    built: [null, null],
     supersededBy: null,
     hand: null,
     spans: null,

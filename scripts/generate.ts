@@ -4,67 +4,42 @@
  * service itself, asked over the demo catalogue.
  */
 
-import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { pino } from 'pino';
 import { catalogueSchema } from '../src/contract/catalogue-schema.js';
-import {
-  addressOf,
-  EXAMPLE_REQUESTS,
-  type Example,
-  type ExampleRequest,
-} from '../src/contract/examples.js';
-import { readNdjson } from '../src/contract/ndjson-text.js';
-import { OPERATIONS } from '../src/contract/operations.js';
+import { EXAMPLE_REQUESTS, type Example, type ExampleRequest } from '../src/contract/examples.js';
 import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
 import { BUILT_IN_KINDS } from '../src/domain/kinds/registry.js';
-import { createApp } from '../src/http/app.js';
-import type { App } from '../src/http/mount.js';
 import { openapiDocument } from '../src/http/openapi.js';
-import { openStore } from '../src/store/sqlite.js';
-import { Library } from '../src/usecases/library.js';
-import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
+import {
+  demoCatalogue,
+  type ExampleService,
+  exampleService,
+  refusedRequests,
+} from './example-service.js';
 import { kindsPage } from './kinds-page.js';
 import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
-const DEMO = new URL('../db/demo/catalogue.ndjson', import.meta.url);
-
 const LISTING = new URL('../db/demo/listing.md', import.meta.url);
 const KINDS = new URL('../db/kinds.md', import.meta.url);
 
-/** A fixed instant, so that the same catalogue gives the same bytes on any day. */
-const PUBLISHED_AT = '2026-01-01T00:00:00.000Z';
-
 /** The contracts by file name, as they are to be written. */
 export async function contracts(): Promise<ReadonlyMap<string, string>> {
-  const store = openStore(':memory:', { mode: 'create' });
+  const service = exampleService({ log: pino({ level: 'silent' }) });
   try {
-    const raw = demoCatalogue();
-    const digest = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
-    publishEdition({ store, clock: () => PUBLISHED_AT }, prepareEdition(raw, digest), null);
-    const log = pino({ level: 'silent' });
-    const config = { corsOrigins: [], answerCacheBytes: 0 };
-    const app = createApp({ library: new Library(store), log, config });
     const examples: Example[] = [];
-    for (const request of EXAMPLE_REQUESTS) {
-      examples.push({ ...request, answer: await answerOf(app, request) });
+    for (const request of [...EXAMPLE_REQUESTS, ...refusedRequests()]) {
+      examples.push(await exampleOf(service, request));
     }
     return new Map([
       ['openapi.json', printed(openapiDocument(examples))],
       ['catalogue.schema.json', printed(catalogueSchema())],
     ]);
   } finally {
-    store.close();
+    service.close();
   }
-}
-
-function demoCatalogue(): object {
-  const { value, faults } = readNdjson(readFileSync(DEMO, 'utf8'));
-  const [first] = faults;
-  if (first === undefined) return value;
-  throw new Error(`demo catalogue, line ${first.line ?? 'none'}: ${first.text}`);
 }
 
 /** The list of what the demo catalogue has, for people: `db/demo/listing.md`. */
@@ -72,19 +47,18 @@ export function demoListing(): string {
   return listingOf(demoCatalogue() as CatalogueDocument);
 }
 
-async function answerOf(app: App, request: ExampleRequest): Promise<unknown> {
-  const { operationId, name, body } = request;
-  const operation = OPERATIONS.find((one) => one.operationId === operationId);
-  if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
-  const url = addressOf(request, operation);
-  const posted = {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(body),
-  };
-  const response = await app.request(url, operation.method === 'post' ? posted : {});
-  if (response.status === 200) return response.json();
-  throw new Error(`the example ${operationId}/${name} has no answer: ${await response.text()}`);
+async function exampleOf(
+  service: ExampleService,
+  request: ExampleRequest & { readonly code?: string },
+): Promise<Example> {
+  const { operationId, name, code } = request;
+  const response = await service.ask(request);
+  const { status } = response;
+  const answer = (await response.json()) as { readonly code?: unknown };
+  if (code === undefined ? status === 200 : answer.code === code) {
+    return { ...request, status, answer };
+  }
+  throw new Error(`the example ${operationId}/${name} has ${status}: ${JSON.stringify(answer)}`);
 }
 
 function printed(document: object): string {

@@ -18,7 +18,8 @@ export interface ExampleRequest {
 }
 
 export interface Example extends ExampleRequest {
-  /** The answer of the service. */
+  readonly status: number;
+  /** What the service said: an answer, or a problem. */
   readonly answer: unknown;
 }
 
@@ -156,7 +157,7 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
 
 /** Path and query of an example request. */
 export function addressOf(
-  { segment, search }: ExampleRequest,
+  { segment, search }: Pick<ExampleRequest, 'segment' | 'search'>,
   { path }: Pick<Operation, 'path'>,
 ): string {
   const filled = segment === undefined ? path : path.replace(/\{\w+\}/, segment);

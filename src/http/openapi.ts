@@ -1,45 +1,45 @@
 /**
  * The OpenAPI 3.1 document of the service, made of the schemas that check the requests and of the
- * table that gives problems their statuses. Which problems a route can answer with follows from
- * what the route does and from its use-case's own errors.
+ * table that gives problems their statuses.
  *
- * Left out: what is refused before there is a route (unknown paths and methods, unreadable HTTP);
- * the description says so.
+ * Left out: what is refused before there is a route (unknown paths, unreadable HTTP); the
+ * description says so.
  */
 
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { ENGINE_VERSION } from '../contract/answer-head.js';
 import type { Example } from '../contract/examples.js';
-import { liveOperation, readyOperation } from '../contract/health.js';
 import { z } from '../contract/openapi-zod.js';
 import { type Operation, TAGS } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { Parameter, ParameterGroup } from '../contract/parameters.js';
 import { problemSchema } from '../contract/problem.js';
-import type { ProblemCode } from '../contract/problems/problem-type.js';
-import { problemWords } from '../contract/problems/words.js';
 import { PLACE_PATTERN } from '../contract/question.js';
 import { LONGEST_SEGMENT } from '../contract/read.js';
-import { PROBLEMS } from './problem.js';
-
-type Route = Parameters<OpenAPIHono['openAPIRegistry']['registerPath']>[0];
-type Responses = Route['responses'];
+import { Examples, refTo } from './openapi-examples.js';
+import {
+  headerComponents,
+  isCached,
+  isQuestion,
+  type Route,
+  responsesOf,
+} from './openapi-responses.js';
 
 const JSON_TYPE = 'application/json';
-const PROBLEM_TYPE = 'application/problem+json';
 
-/** Below it, parameters that are not known are refused. */
-const BELOW_VERSION = '/v1/';
-
-export function openapiDocument(examples: readonly Example[]): object {
+export function openapiDocument(given: readonly Example[]): object {
+  const examples = new Examples(given);
   const app = new OpenAPIHono();
   const { openAPIRegistry: registry } = app;
   registry.register('Problem', problemSchema);
-  for (const [name, header] of Object.entries(HEADERS)) {
+  for (const [name, header] of Object.entries(headerComponents())) {
     registry.registerComponent('headers', name, header);
   }
   for (const [name, parameter] of Object.entries(HEADER_PARAMETERS)) {
     registry.registerComponent('parameters', name, parameter);
+  }
+  for (const [name, example] of Object.entries(examples.components)) {
+    registry.registerComponent('examples', name, example);
   }
   for (const operation of OPERATIONS) registry.registerPath(routeOf(operation, examples));
   return app.getOpenAPI31Document({
@@ -76,40 +76,12 @@ const DESCRIPTION = [
   'That a part does not fit is an answer, with status 200, and so is that nobody can know. What ' +
     'is not known is never shown as fitting.',
   'Whatever cannot be answered is a problem (RFC 9457). Beside those that an operation lists, ' +
-    'any path answers with `unknown-path` or `method-not-allowed`, and what is no readable ' +
-    'request with `malformed-request`, `request-timeout`, `expectation-failed` or ' +
+    'a path that is not there answers with `unknown-path`, and what is no readable request with ' +
+    '`malformed-request`, `request-timeout`, `expectation-failed` or ' +
     '`headers-too-large`. GET /problems lists them all.',
   'Closed lists of words say so; all others may grow, and an unknown word means "other". Fields ' +
     'may be added.',
 ].join('\n\n');
-
-const HEADERS = {
-  ETag: {
-    description: 'Validator of the answer; send it as If-None-Match.',
-    required: true,
-    schema: { type: 'string' },
-  },
-  'Faying-Edition': {
-    description: 'Number of the edition that answered.',
-    required: true,
-    schema: { type: 'integer', minimum: 1 },
-  },
-  'Content-Location': {
-    description: 'The same question with its edition and language pinned, in canonical form.',
-    required: true,
-    schema: { type: 'string' },
-  },
-  'Content-Language': {
-    description: 'Language of the sentences.',
-    required: true,
-    schema: { type: 'string' },
-  },
-  'X-Request-Id': {
-    description: 'Id of the request: the one that was sent, or a new one.',
-    required: true,
-    schema: { type: 'string' },
-  },
-} as const;
 
 const HEADER_PARAMETERS = {
   IfNoneMatch: {
@@ -128,11 +100,9 @@ const HEADER_PARAMETERS = {
   },
 } as const;
 
-function routeOf(operation: Operation, examples: readonly Example[]): Route {
+function routeOf(operation: Operation, examples: Examples): Route {
   const { method, path, operationId, tag, summary, description, query, body } = operation;
-  const own = examples.filter((example) => example.operationId === operationId);
-  const asked = examplesOf(own, ({ body: question }) => question);
-  const content = { schema: body ?? z.never(), ...asked };
+  const content = { schema: body ?? z.never(), ...examples.questions(operation) };
   return {
     method,
     path,
@@ -150,7 +120,7 @@ function routeOf(operation: Operation, examples: readonly Example[]): Route {
       query: z.strictObject(Object.fromEntries(query.parameters.map(plainParameter))),
       ...(body === null ? {} : { body: { required: true, content: { [JSON_TYPE]: content } } }),
     },
-    responses: responsesOf(operation, own),
+    responses: responsesOf(operation, examples),
   };
 }
 
@@ -188,98 +158,4 @@ function groupParameter(group: ParameterGroup) {
     },
     example,
   };
-}
-
-function responsesOf(operation: Operation, examples: readonly Example[]): Responses {
-  const { answer } = operation;
-  const names = [
-    'X-Request-Id',
-    ...(isQuestion(operation) ? ['Faying-Edition', 'Content-Language'] : []),
-    ...(isQuestion(operation) && isCached(operation) ? ['Content-Location'] : []),
-    ...(isCached(operation) ? ['ETag'] : []),
-  ];
-  const headers = Object.fromEntries(names.map((name) => [name, refTo('headers', name)]));
-  const answers = examplesOf(examples, (example) => example.answer);
-  const content = { [JSON_TYPE]: { schema: answer.schema, ...answers } };
-  const ok = { description: answer.description, headers, content };
-  const same = { description: 'The answer that the client has already still holds.' };
-  return {
-    200: ok,
-    ...(isCached(operation) ? { 304: same } : {}),
-    ...problemResponses(problemsOf(operation)),
-  };
-}
-
-function examplesOf(examples: readonly Example[], valueIn: (example: Example) => unknown) {
-  const given = examples.filter((example) => valueIn(example) !== undefined);
-  if (given.length === 0) return {};
-  const named = given.map((example) => {
-    const { name, summary } = example;
-    return [name, { summary, value: valueIn(example) }] as const;
-  });
-  return { examples: Object.fromEntries(named) };
-}
-
-/** Every problem that a route can answer with, once there is a request to it. */
-export function problemsOf(operation: Operation): readonly ProblemCode[] {
-  const isAsked = operation.path.startsWith(BELOW_VERSION);
-  const body: readonly ProblemCode[] = [
-    'malformed-json',
-    'malformed-request',
-    'body-too-large',
-    'unsupported-media-type',
-  ];
-  return [
-    ...(isAsked ? (['invalid-request'] as const) : []),
-    ...(isList(operation) ? (['invalid-cursor'] as const) : []),
-    ...(operation.body === null ? [] : body),
-    'not-acceptable',
-    'url-too-long',
-    ...operation.errors,
-    // Nothing can go wrong in saying that one lives.
-    ...(operation.path === liveOperation.path ? [] : (['internal-error', 'store-fault'] as const)),
-    ...(operation.path === readyOperation.path ? (['stopping'] as const) : []),
-  ];
-}
-
-function problemResponses(codes: readonly ProblemCode[]): Responses {
-  const byStatus = new Map<number, ProblemCode[]>();
-  for (const code of codes) {
-    const { status } = PROBLEMS[code];
-    byStatus.set(status, [...(byStatus.get(status) ?? []), code]);
-  }
-  return Object.fromEntries([...byStatus].map(([status, some]) => [status, problemResponse(some)]));
-}
-
-function problemResponse(codes: readonly ProblemCode[]): Responses[string] {
-  const schema = {
-    allOf: [
-      refTo('schemas', 'Problem'),
-      { type: 'object' as const, properties: { code: { enum: [...codes] } } },
-    ],
-  };
-  return {
-    description: codes
-      .map((code) => `\`${code}\`: ${problemWords('en').problems[code].title}.`)
-      .join('\n\n'),
-    headers: { 'X-Request-Id': refTo('headers', 'X-Request-Id') },
-    content: { [PROBLEM_TYPE]: { schema } },
-  };
-}
-
-function refTo(kind: string, name: string): { $ref: string } {
-  return { $ref: `#/components/${kind}/${name}` };
-}
-
-/** Questions have their answers in a language, and of an edition. */
-function isQuestion({ tag }: Operation): boolean {
-  return tag !== 'editions' && tag !== 'service';
-}
-
-function isCached({ method, tag }: Operation): boolean {
-  return method === 'get' && tag !== 'service';
-}
-
-function isList({ query }: Operation): boolean {
-  return query.parameters.some(({ name }) => name === 'cursor');
 }

@@ -8,7 +8,7 @@ import { describe, expect, test } from 'vitest';
 import { OPERATIONS } from '../../src/contract/operations.js';
 import { problemSchema } from '../../src/contract/problem.js';
 import { problemWords } from '../../src/contract/problems/words.js';
-import { problemsOf } from '../../src/http/openapi.js';
+import { problemsOf } from '../../src/http/openapi-responses.js';
 import { PROBLEM_CODES, PROBLEMS } from '../../src/http/problem.js';
 import { json, rigOf } from './fixture.js';
 import { empty, LONG, PROVOCATIONS, provoke, SECRET } from './provocations.js';

@@ -68,6 +68,7 @@ const tooLarge: Partial<ProblemWire> = { limit: { name: 'bodyBytes', value: 1_00
 function gets(url: string): Provocation[] {
   return [
     { code: 'invalid-request', url: `${url}&x=1`, says: naming('x') },
+    { code: 'method-not-allowed', url, method: 'DELETE' },
     { code: 'not-acceptable', url, headers: { accept: 'text/html' } },
     {
       code: 'url-too-long',
@@ -112,6 +113,7 @@ function posts(url: string, body: object): Provocation[] {
       says: tooLarge,
     },
     { code: 'unsupported-media-type', url, body, headers },
+    { code: 'method-not-allowed', url, method: 'DELETE' },
     { code: 'not-acceptable', url, body, headers: { accept: 'text/html' } },
     {
       code: 'url-too-long',
@@ -269,10 +271,12 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     },
   ],
   isLive: [
+    { code: 'method-not-allowed', url: '/livez', method: 'DELETE' },
     { code: 'not-acceptable', url: '/livez', headers: { accept: 'text/html' } },
     { code: 'url-too-long', url: `/livez?${LONG}` },
   ],
   isReady: [
+    { code: 'method-not-allowed', url: '/readyz', method: 'DELETE' },
     { code: 'not-acceptable', url: '/readyz', headers: { accept: 'text/html' } },
     { code: 'url-too-long', url: `/readyz?${LONG}` },
     { code: 'no-edition', url: '/readyz', rig: empty },
@@ -292,7 +296,9 @@ export async function provoke(
   { app }: Rig = rigOf(options),
 ): Promise<Response> {
   const env = isStopping === undefined ? {} : { lifecycle: { isStopping } };
-  if (body === undefined) return app.request(url, { headers: headers ?? {} }, env);
+  if (body === undefined) {
+    return app.request(url, { method: method ?? 'GET', headers: headers ?? {} }, env);
+  }
   const isRaw = typeof body === 'string' || body instanceof ReadableStream;
   const posted = {
     method: method ?? 'POST',

@@ -1,0 +1,132 @@
+/**
+ * The service as the examples of the contract ask it: over the demo catalogue, and in the states
+ * in which it refuses what it would answer otherwise. What it says is the same on any day.
+ */
+
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import type { Logger } from 'pino';
+import { addressOf } from '../src/contract/examples.js';
+import { readNdjson } from '../src/contract/ndjson-text.js';
+import { OPERATIONS } from '../src/contract/operations.js';
+import { type RefusedRequest, refusalsOf, type ServiceState } from '../src/contract/refusals.js';
+import { createApp } from '../src/http/app.js';
+import type { App } from '../src/http/mount.js';
+import { problemsOf } from '../src/http/openapi-responses.js';
+import { openStore } from '../src/store/sqlite.js';
+import { StoreFault } from '../src/usecases/errors.js';
+import { Library } from '../src/usecases/library.js';
+import type { EditionStore } from '../src/usecases/ports.js';
+import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
+
+/** What is asked; nothing beyond `ExampleRequest` where it has an answer. */
+export type AskedRequest = Omit<RefusedRequest, 'code' | 'name' | 'summary'>;
+
+export interface ExampleService {
+  readonly ask: (request: AskedRequest) => Promise<Response>;
+  readonly close: () => void;
+}
+
+export interface ExampleOptions {
+  readonly log: Logger;
+  readonly corsOrigins?: readonly string[];
+}
+
+const DEMO = new URL('../db/demo/catalogue.ndjson', import.meta.url);
+
+/** A fixed instant, so that the same catalogue gives the same bytes on any day. */
+const PUBLISHED_AT = '2026-01-01T00:00:00.000Z';
+
+const REQUEST_ID = '00000000-0000-4000-8000-000000000001';
+
+export function exampleService({ log, corsOrigins = [] }: ExampleOptions): ExampleService {
+  const store = openStore(':memory:', { mode: 'create' });
+  const none = openStore(':memory:', { mode: 'create' });
+  const digest = (text: string) => createHash('sha256').update(text, 'utf8').digest('hex');
+  publishEdition(
+    { store, clock: () => PUBLISHED_AT },
+    prepareEdition(demoCatalogue(), digest),
+    null,
+  );
+  const over = (by: EditionStore): App =>
+    createApp({
+      library: new Library(by),
+      log,
+      config: { corsOrigins, answerCacheBytes: 0 },
+      newRequestId: () => REQUEST_ID,
+    });
+  const whole = over(store);
+  const apps: Readonly<Record<ServiceState, App>> = {
+    empty: over(none),
+    unreadable: over(failing(new StoreFault('a page of the database is damaged', 'restore it'))),
+    faulty: over(failing(new TypeError('a mistake of the program'))),
+    stopping: whole,
+  };
+  return {
+    ask: async (request) => {
+      const { service } = request;
+      const app = service === undefined ? whole : apps[service];
+      return app.request(...requestOf(request), {
+        lifecycle: { isStopping: service === 'stopping' },
+      });
+    },
+    close: () => {
+      store.close();
+      none.close();
+    },
+  };
+}
+
+/** A request for each problem that the contract names. */
+export function refusedRequests(): RefusedRequest[] {
+  return OPERATIONS.flatMap((operation) => refusalsOf(operation, problemsOf(operation)));
+}
+
+/** A store that cannot do anything. */
+function failing(error: Error): EditionStore {
+  const fail = (): never => {
+    throw error;
+  };
+  return {
+    latest: fail,
+    edition: fail,
+    editions: fail,
+    load: fail,
+    publish: fail,
+    offersHead: fail,
+    offers: fail,
+  };
+}
+
+function requestOf(request: AskedRequest): [string, RequestInit] {
+  const { operationId, method, headers, body } = request;
+  const operation = OPERATIONS.find((one) => one.operationId === operationId);
+  if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
+  const url = addressOf(request, operation);
+  const sent = method ?? operation.method.toUpperCase();
+  if (body === undefined) return [url, { method: sent, headers: headers ?? {} }];
+  const type = { 'content-type': 'application/json' };
+  const init = { method: sent, headers: { ...type, ...headers }, body: bodyOf(request) };
+  return [url, { ...init, duplex: 'half' }];
+}
+
+function bodyOf({ body, text, breaksOff }: AskedRequest): string | ReadableStream {
+  const whole = text ?? JSON.stringify(body);
+  if (breaksOff === undefined) return whole;
+  let isFirst = true;
+  return new ReadableStream({
+    pull(controller) {
+      if (isFirst) controller.enqueue(new TextEncoder().encode(whole.slice(0, 9)));
+      else controller.error(new Error('the connection was reset'));
+      isFirst = false;
+    },
+  });
+}
+
+/** The demo catalogue as it is written. */
+export function demoCatalogue(): object {
+  const { value, faults } = readNdjson(readFileSync(DEMO, 'utf8'));
+  const [first] = faults;
+  if (first === undefined) return value;
+  throw new Error(`demo catalogue, line ${first.line ?? 'none'}: ${first.text}`);
+}

@@ -1,0 +1,237 @@
+/**
+ * What the OpenAPI document says of responses: which there are to an operation, with every header
+ * that they carry and an example of each. Which problems a route can answer with follows from what
+ * the route does and from its use-case's own errors.
+ *
+ * Left out: the headers that HTTP itself adds on the way, such as `Date` and `Content-Length`.
+ */
+
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { liveOperation, readyOperation } from '../contract/health.js';
+import type { Operation } from '../contract/operation.js';
+import { OPERATIONS } from '../contract/operations.js';
+import type { ProblemCode } from '../contract/problems/problem-type.js';
+import { problemWords } from '../contract/problems/words.js';
+import { type Examples, type Reference, refTo } from './openapi-examples.js';
+import { PROBLEMS } from './problem.js';
+
+export type Route = Parameters<OpenAPIHono['openAPIRegistry']['registerPath']>[0];
+type Responses = Route['responses'];
+
+const JSON_TYPE = 'application/json';
+const PROBLEM_TYPE = 'application/problem+json';
+
+/** The document is in English. */
+const { problems: TITLES } = problemWords('en');
+
+/** Below it, parameters that are not known are refused. */
+const BELOW_VERSION = '/v1/';
+
+const TEXT = { type: 'string' as const };
+
+/** What each header says, wherever it comes. */
+const HEADERS = {
+  ETag: { description: 'Validator of the answer; send it as If-None-Match.', schema: TEXT },
+  'Faying-Edition': {
+    description: 'Number of the edition that answered.',
+    schema: { type: 'integer' as const, minimum: 1 },
+  },
+  'Content-Location': {
+    description:
+      'Where GET has the same answer: the question with its edition and language pinned, in ' +
+      'canonical form. A question that no URL can say has none.',
+    schema: TEXT,
+  },
+  'Content-Language': { description: 'Language of the sentences.', schema: TEXT },
+  'Cache-Control': { description: 'For how long the answer holds.', schema: TEXT },
+  Vary: { description: 'Headers of the request that lead to another answer.', schema: TEXT },
+  'X-Request-Id': {
+    description: 'Id of the request: the one that was sent, or a new one.',
+    schema: TEXT,
+  },
+  'X-Content-Type-Options': {
+    description: 'Nobody is to take the answer for anything else.',
+    schema: { type: 'string' as const, enum: ['nosniff'] },
+  },
+  'Content-Security-Policy': { description: 'Nothing in it is to be run.', schema: TEXT },
+  'Accept-Query': {
+    description: 'This path takes QUERY, with a body of this type.',
+    schema: { type: 'string' as const, enum: [JSON_TYPE] },
+  },
+  'Access-Control-Allow-Origin': {
+    description: 'The page that asked may read the answer, where its origin is let.',
+    schema: TEXT,
+  },
+  'Access-Control-Expose-Headers': {
+    description: 'Headers that such a page may read.',
+    schema: TEXT,
+  },
+  Allow: { description: 'The methods that the path takes.', schema: TEXT },
+  Accept: { description: 'The type that a body is to have.', schema: TEXT },
+  'Accept-Encoding': { description: 'The coding that a body is to have: none.', schema: TEXT },
+  'Retry-After': {
+    description: 'Seconds after which to ask again.',
+    schema: { type: 'integer' as const, minimum: 0 },
+  },
+};
+
+type HeaderName = keyof typeof HEADERS;
+type HeaderObject = (typeof HEADERS)[HeaderName] & { readonly required: boolean };
+
+/** Which headers a response carries: these always, those where there is something to say. */
+interface Carried {
+  readonly always: readonly HeaderName[];
+  readonly perhaps: readonly HeaderName[];
+}
+
+/** The headers that responses refer to, by the names of their components. */
+export function headerComponents(): Readonly<Record<string, HeaderObject>> {
+  const carried = OPERATIONS.flatMap((operation) => [
+    carriedBy(operation),
+    ...problemsOf(operation).map((code) => carriedByProblem(operation, PROBLEMS[code].status)),
+  ]);
+  const names = (kind: keyof Carried) => [...new Set(carried.flatMap((one) => one[kind]))];
+  const components: readonly (readonly [string, HeaderObject])[] = [
+    ...names('always').map((name) => [name, { ...HEADERS[name], required: true }] as const),
+    ...names('perhaps').map(
+      (name) => [perhaps(name), { ...HEADERS[name], required: false }] as const,
+    ),
+  ];
+  return Object.fromEntries<HeaderObject>(components);
+}
+
+function perhaps(name: string): string {
+  return `${name}-perhaps`;
+}
+
+export function responsesOf(operation: Operation, examples: Examples): Responses {
+  const { answer } = operation;
+  const headers = headersOf(carriedBy(operation));
+  const shown = examples.answers(operation, 200);
+  const ok = {
+    description: answer.description,
+    headers,
+    content: { [JSON_TYPE]: { schema: answer.schema, ...shown } },
+  };
+  const same = { description: 'The answer that the client has already still holds.', headers };
+  return {
+    200: ok,
+    ...(isCached(operation) ? { 304: same } : {}),
+    ...problemResponses(operation, examples),
+  };
+}
+
+/** The headers of an answer and of the word that it still holds. */
+function carriedBy(operation: Operation): Carried {
+  const { always, perhaps: some } = carriedByAll(operation);
+  const { path, method } = operation;
+  const isInUrl = OPERATIONS.some((one) => one.path === path && one.method === 'get');
+  if (operation.tag === 'service') return { always, perhaps: some };
+  if (!isQuestion(operation)) {
+    return {
+      always: [...always, 'ETag', 'Content-Location'],
+      perhaps: [...some, 'Faying-Edition'],
+    };
+  }
+  const question = [...always, 'Faying-Edition', 'Content-Language'] as const;
+  if (method === 'post') {
+    return { always: question, perhaps: isInUrl ? [...some, 'Content-Location'] : some };
+  }
+  return { always: [...question, 'ETag', 'Content-Location'], perhaps: some };
+}
+
+function carriedByAll({ path }: Operation): Carried {
+  const takesQuery = OPERATIONS.some((one) => one.path === path && one.body !== null);
+  return {
+    always: [
+      'X-Request-Id',
+      'X-Content-Type-Options',
+      'Content-Security-Policy',
+      'Cache-Control',
+      ...(takesQuery ? (['Accept-Query'] as const) : []),
+    ],
+    perhaps: ['Vary', 'Access-Control-Allow-Origin', 'Access-Control-Expose-Headers'],
+  };
+}
+
+/** What some problems tell beside what all of them do. */
+const CARRIED_BY_STATUS: Readonly<Record<number, Partial<Carried>>> = {
+  405: { always: ['Allow'] },
+  415: { perhaps: ['Accept', 'Accept-Encoding'] },
+  503: { always: ['Retry-After'] },
+};
+
+function carriedByProblem(operation: Operation, status: number): Carried {
+  const { always, perhaps: some } = carriedByAll(operation);
+  const more = CARRIED_BY_STATUS[status] ?? {};
+  return {
+    always: [...always, 'Content-Language', ...(more.always ?? [])],
+    perhaps: [...some, ...(more.perhaps ?? [])],
+  };
+}
+
+function headersOf({ always, perhaps: some }: Carried): Readonly<Record<string, Reference>> {
+  return Object.fromEntries([
+    ...always.map((name) => [name, refTo('headers', name)] as const),
+    ...some.map((name) => [name, refTo('headers', perhaps(name))] as const),
+  ]);
+}
+
+/** Every problem that a route can answer with, once there is a request to it. */
+export function problemsOf(operation: Operation): readonly ProblemCode[] {
+  const isAsked = operation.path.startsWith(BELOW_VERSION);
+  const body: readonly ProblemCode[] = [
+    'malformed-json',
+    'malformed-request',
+    'body-too-large',
+    'unsupported-media-type',
+  ];
+  return [
+    ...(isAsked ? (['invalid-request'] as const) : []),
+    ...(isList(operation) ? (['invalid-cursor'] as const) : []),
+    ...(operation.body === null ? [] : body),
+    'method-not-allowed',
+    'not-acceptable',
+    'url-too-long',
+    ...operation.errors,
+    // Nothing can go wrong in saying that one lives.
+    ...(operation.path === liveOperation.path ? [] : (['internal-error', 'store-fault'] as const)),
+    ...(operation.path === readyOperation.path ? (['stopping'] as const) : []),
+  ];
+}
+
+function problemResponses(operation: Operation, examples: Examples): Responses {
+  const byStatus = new Map<number, ProblemCode[]>();
+  for (const code of problemsOf(operation)) {
+    const { status } = PROBLEMS[code];
+    byStatus.set(status, [...(byStatus.get(status) ?? []), code]);
+  }
+  const described = [...byStatus].map(([status, codes]) => {
+    const schema = {
+      allOf: [
+        refTo('schemas', 'Problem'),
+        { type: 'object' as const, properties: { code: { enum: [...codes] } } },
+      ],
+    };
+    const said = {
+      description: codes.map((code) => `\`${code}\`: ${TITLES[code].title}.`).join('\n\n'),
+      headers: headersOf(carriedByProblem(operation, status)),
+      content: { [PROBLEM_TYPE]: { schema, ...examples.answers(operation, status) } },
+    };
+    return [status, said] as const;
+  });
+  return Object.fromEntries(described);
+}
+
+/** Questions have their answers in a language, and of an edition. */
+export function isQuestion({ tag }: Operation): boolean {
+  return tag !== 'editions' && tag !== 'service';
+}
+
+export function isCached({ method, tag }: Operation): boolean {
+  return method === 'get' && tag !== 'service';
+}
+
+function isList({ query }: Operation): boolean {
+  return query.parameters.some(({ name }) => name === 'cursor');
+}

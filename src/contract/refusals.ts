@@ -149,7 +149,7 @@ export function refusalsOf(operation: Operation, codes: readonly ProblemCode[]):
   });
 }
 
-/** A request that is answered, with one thing about it that is refused; null where none is known. */
+/** A request that is answered, with one thing that is refused; null where none is known. */
 function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): Spoilt | null {
   const { segment, search, body } = good;
   const request = {

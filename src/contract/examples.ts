@@ -139,6 +139,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     segment: 'propshaft-flange',
   },
   {
+    operationId: 'listVehicles',
+    name: 'make-first',
+    summary: 'Nothing is known yet: the make comes first',
+    search: 'limit=1',
+  },
+  {
+    operationId: 'listVehicles',
+    name: 'which-of-two',
+    summary: 'One model, built in a year in which one series took over from the other',
+    search: 'make=Corrablyn&model=Lirren&year=2005',
+  },
+  {
     operationId: 'listLayouts',
     name: 'first-page',
     summary: 'The first two; `next` leads on',

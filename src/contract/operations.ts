@@ -12,6 +12,7 @@ import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
 import { listPartsOperation } from './parts.js';
 import { listRolesOperation, readRoleOperation } from './roles.js';
+import { listVehiclesOperation } from './vehicles.js';
 
 export const OPERATIONS: readonly Operation[] = [
   checkFitOperation,
@@ -24,6 +25,7 @@ export const OPERATIONS: readonly Operation[] = [
   readRoleOperation,
   listKindsOperation,
   readKindOperation,
+  listVehiclesOperation,
   listLayoutsOperation,
   readLayoutOperation,
   listEditionsOperation,

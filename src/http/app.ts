@@ -15,6 +15,7 @@ import { mountMate } from './routes/mate.js';
 import { mountParts } from './routes/parts.js';
 import { mountProblems } from './routes/problems.js';
 import { mountRoles } from './routes/roles.js';
+import { mountVehicles } from './routes/vehicles.js';
 import { type ServiceDeps, type ServiceEnv, serviceOf } from './service.js';
 
 export function createApp(deps: ServiceDeps): App {
@@ -27,6 +28,7 @@ export function createApp(deps: ServiceDeps): App {
     mountParts,
     mountRoles,
     mountKinds,
+    mountVehicles,
     mountLayouts,
     mountEditions,
     mountHealth,

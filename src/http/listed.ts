@@ -8,6 +8,7 @@ import type { z } from '../contract/openapi-zod.js';
 import type { Operation } from '../contract/operation.js';
 import type { Library } from '../usecases/library.js';
 import type { ListInput } from '../usecases/listing.js';
+import type { EditionHead } from '../usecases/ports.js';
 import type { CommonInput } from '../usecases/question.js';
 import { type Asked, answerTo, type Lifetimes, type Settled, settle } from './asked.js';
 import type { Exchange } from './exchange.js';
@@ -23,20 +24,26 @@ interface ListQuestion extends Asked {
   readonly cursor?: string | undefined;
 }
 
-export interface ListRoute<Question extends ListQuestion, Input extends ListInput> {
+export interface ListRoute<
+  Question extends ListQuestion,
+  Input extends ListInput,
+  Given extends object = object,
+> {
   readonly operation: Operation;
   readonly schema: z.ZodType<Question>;
   /** The filters of the question, as the use-case takes them. */
-  readonly filters: (question: Question) => Omit<Input, keyof ListInput>;
+  readonly filters: (question: Question) => Omit<Input, keyof ListInput | keyof Given>;
+  /** What else the use-case takes: what the answer depends on beside the edition's content. */
+  readonly given?: (head: EditionHead) => Given;
   readonly list: (library: Library, input: Input) => { readonly next: readonly string[] | null };
   readonly lifetimes: Lifetimes;
 }
 
-export function mountList<Question extends ListQuestion, Input extends ListInput>(
-  app: App,
-  service: Service,
-  route: ListRoute<Question, Input>,
-): void {
+export function mountList<
+  Question extends ListQuestion,
+  Input extends ListInput,
+  Given extends object = object,
+>(app: App, service: Service, route: ListRoute<Question, Input, Given>): void {
   const { operation } = route;
   mount(app, service, operation.path, {
     mediaType: 'application/json',
@@ -47,10 +54,17 @@ export function mountList<Question extends ListQuestion, Input extends ListInput
   });
 }
 
-function answerList<Question extends ListQuestion, Input extends ListInput>(
+function answerList<Question extends ListQuestion, Input extends ListInput, Given extends object>(
   exchange: Exchange,
   service: Service,
-  { operation, schema, filters: filtersOf, list, lifetimes }: ListRoute<Question, Input>,
+  {
+    operation,
+    schema,
+    filters: filtersOf,
+    given,
+    list,
+    lifetimes,
+  }: ListRoute<Question, Input, Given>,
 ): Response {
   const { path, query } = operation;
   const read = readQuery(exchange.search, query);
@@ -65,8 +79,8 @@ function answerList<Question extends ListQuestion, Input extends ListInput>(
     limit: question.limit ?? USUAL_ENTRIES,
     after: cursor?.after ?? null,
   };
-  // The two halves of the input: what all lists take, and what this one takes beside it.
-  const input = { ...filters, ...common } as Input;
+  // The parts of the input: what all lists take, and what this one takes beside it.
+  const input = { ...filters, ...given?.(head), ...common } as Input;
   const judge = (library: Library, asked: Input): object => {
     const answer = list(library, asked);
     const { next: after } = answer;

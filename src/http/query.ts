@@ -211,6 +211,7 @@ const DEFAULTS: ReadonlyMap<string, string> = new Map([
   ['changes', 'no'],
   ['ignorePresent', 'false'],
   ['limit', String(USUAL_ENTRIES)],
+  ['replaced', 'false'],
 ]);
 
 /** For paths that take no parameters at all. */

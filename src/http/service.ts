@@ -10,6 +10,7 @@ import { listKinds, readKind } from '../usecases/list-kinds.js';
 import { listLayouts, readLayout } from '../usecases/list-layouts.js';
 import { listParts } from '../usecases/list-parts.js';
 import { listRoles, readRole } from '../usecases/list-roles.js';
+import { listVehicles } from '../usecases/list-vehicles.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { AnswerCache } from './answer-cache.js';
 
@@ -23,6 +24,7 @@ export const USE_CASES = {
   readRole,
   listKinds,
   readKind,
+  listVehicles,
   listLayouts,
   readLayout,
 } as const;

@@ -81,7 +81,8 @@ export function vehicleOf(
   return null;
 }
 
-function factsOf(
+/** What a question says of facts, resolved. */
+export function factsOf(
   catalogue: Catalogue,
   facts: VehicleInput['facts'],
   faults: Faults,

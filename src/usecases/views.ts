@@ -18,6 +18,7 @@ import type {
 } from './answer.js';
 import { checkData, choiceData } from './check-words.js';
 import type { Speaker } from './speaker.js';
+import { vehicleName } from './vehicle-label.js';
 
 /** The constraints by form; `asked` is the position that the question is about. */
 export function judgedView(
@@ -134,7 +135,9 @@ function matingData(constraint: MatingConstraint, speaker: Speaker): ReasonData 
     b: speaker.namedEnd(b),
     part,
     ...(isWhole ? { adapters: adapters.map((id) => speaker.partName(id) ?? id) } : {}),
-    ...(builtPair === null ? {} : { vehicles: builtPair.vehicles.map(vehicleName(speaker)) }),
+    ...(builtPair === null
+      ? {}
+      : { vehicles: builtPair.vehicles.map((id) => nameOf(id, speaker)) }),
     ...statementData(statement),
   };
 }
@@ -147,13 +150,9 @@ function decisiveCheck({ checks, code }: MatingConstraint): CheckResult | undefi
   return checks.find(({ outcome, check }) => outcome === 'fails' && check.severity === 'must');
 }
 
-function vehicleName({ catalogue }: Speaker): (id: string) => string {
-  return (id) => {
-    const vehicle = catalogue.vehicles.get(id);
-    if (vehicle === undefined) return id;
-    const { make, model, variant } = vehicle;
-    return [`${make} ${model}`, variant].filter((words) => words !== null).join(', ');
-  };
+function nameOf(id: string, { catalogue }: Speaker): string {
+  const vehicle = catalogue.vehicles.get(id);
+  return vehicle === undefined ? id : vehicleName(vehicle);
 }
 
 function isNeeding(end: End, speaker: Speaker): boolean {

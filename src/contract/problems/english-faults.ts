@@ -90,7 +90,7 @@ export const ENGLISH_FAULTS: FaultWords = {
     'Changes around the part are not looked for yet; ask with changes=no.',
   'unknown-parameter': ({ name }) => `There is no parameter ${quoted(name)} here.`,
   'repeated-parameter': () => 'It is there more than once.',
-  'too-many-parameters': ({ most }) => `A URL has at most ${most} of them; POST takes more.`,
+  'too-many-parameters': ({ most }) => `A URL has at most ${most} of them.`,
   'malformed-encoding': () => 'Its percent-encoding is no text in UTF-8.',
   'unknown-field': ({ name }) => `There is no field ${quoted(name)} here.`,
   missing: () => 'It is missing.',
@@ -107,6 +107,7 @@ export const ENGLISH_FAULTS: FaultWords = {
   'not-a-place': ({ most }) =>
     `Positions, matings and facts have small letters, digits and hyphens, at most ${most}.`,
   'not-a-language-tag': () => 'It is no language tag such as en or de-AT.',
+  'not-a-month': () => 'It is no month such as 2004-06.',
   'repeated-name': ({ name }) =>
     `${quoted(name)} stands here twice; only one of the two would count.`,
   'reserved-name': ({ name }) => `${quoted(name)} is the name of nothing.`,

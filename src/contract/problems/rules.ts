@@ -26,4 +26,6 @@ export const A_LANGUAGE_TAG: FaultOf<'not-a-language-tag'> = {
   data: {},
 };
 
-export const RULES = [NO_UNSEEN_CHARACTERS, A_PLACE, FEW_PLACES, A_LANGUAGE_TAG] as const;
+export const A_MONTH: FaultOf<'not-a-month'> = { code: 'not-a-month', data: {} };
+
+export const RULES = [NO_UNSEEN_CHARACTERS, A_PLACE, FEW_PLACES, A_LANGUAGE_TAG, A_MONTH] as const;

@@ -25,6 +25,7 @@ import {
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
+import { ENGLISH_VEHICLES } from './vehicle-words.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
 function path(value: NamedValue | undefined, otherwise: string): string {
@@ -303,4 +304,5 @@ export const ENGLISH: Words = {
     fuel: 'Fuel: no flames, no sparks, relieve the pressure first, check for leaks afterwards.',
     electrical: 'Electrical: disconnect the battery first; check every signal before driving.',
   },
+  vehicles: ENGLISH_VEHICLES,
 };

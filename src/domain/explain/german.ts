@@ -29,6 +29,7 @@ import {
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
+import { GERMAN_VEHICLES } from './vehicle-words.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
 function path(value: NamedValue | undefined, otherwise: string): string {
@@ -323,6 +324,7 @@ export const GERMAN: Words = {
   ownCode: (d) => `${lead(d)}${start(d.right === undefined ? told(d.left) : compared(d))}.`,
   points: (count) => (count === 1 ? '1 Punkt' : `${count} Punkte`),
   partOfQuestion: (end) => `Teil ${end} der Frage`,
+  vehicles: GERMAN_VEHICLES,
   cautions: {
     general:
       'Die Angaben des Herstellers gehen vor, die Vorschriften am Ort für Straße und Wettbewerb ' +

@@ -3,6 +3,7 @@
  */
 
 import type { CAUTION_GROUPS, ReasonCode, ReasonData } from './reason.js';
+import type { VehicleWords } from './vehicle-words.js';
 
 export type Sentence = (data: ReasonData) => string;
 
@@ -15,4 +16,5 @@ export interface Words {
   readonly points: (count: number) => string;
   /** The name of a part that a question writes out: its first (`a`) or its second (`b`). */
   readonly partOfQuestion: (end: string) => string;
+  readonly vehicles: VehicleWords;
 }

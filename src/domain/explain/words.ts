@@ -7,6 +7,7 @@ import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
 import { CAUTION_GROUPS, REASON_CODES, type Reason, type ReasonCode } from './reason.js';
 import type { Words } from './sentence.js';
+import type { FieldWords, VehicleField } from './vehicle-words.js';
 
 const LANGUAGES: ReadonlyMap<string, Words> = new Map([
   ['en', ENGLISH],
@@ -62,4 +63,25 @@ export function partOfQuestion(end: string): { readonly [language: string]: stri
   return Object.fromEntries(
     [...LANGUAGES].map(([lang, words]) => [lang, words.partOfQuestion(end)]),
   );
+}
+
+/** What is asked of a vehicle, and how to find it out. */
+export function sayField(field: VehicleField, lang: string): FieldWords {
+  return wordsOf(lang).vehicles.fields[field];
+}
+
+/** `09/2002 to 08/2005`; null where neither end is known. Months are given as `2002-09`. */
+export function sayBuilt(
+  [from, until]: readonly [string | null, string | null],
+  lang: string,
+): string | null {
+  if (from === null && until === null) return null;
+  const end = (month: string | null) => (month === null ? null : sayMonth(month));
+  return wordsOf(lang).vehicles.built(end(from), end(until));
+}
+
+/** `09/2002`: in figures, so it needs no language. */
+export function sayMonth(month: string): string {
+  const [year, number] = month.split('-');
+  return `${number}/${year}`;
 }

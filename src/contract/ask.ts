@@ -50,5 +50,6 @@ export const asksField = z.array(askSchema).openapi({
     'What to ask next, the best question first: of those that leave fewer vehicles with every ' +
     'answer, else of those that do with some. Among them make, model, year and month, then ' +
     'variant and facts by how few are left on average; the model once the make is known, variant ' +
-    'and facts once the model is. Empty where one vehicle is left, or nothing tells the rest apart.',
+    'and facts once the model is. Empty where one vehicle is left, or nothing tells the others ' +
+    'apart.',
 });

@@ -13,12 +13,14 @@ import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
 import type { partsAnswerSchema } from '../../src/contract/parts.js';
 import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
+import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
 import type { PartEntry } from '../../src/usecases/part-view.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
+import type { VehiclesAnswer } from '../../src/usecases/vehicle-view.js';
 import type {
   KindAnswer,
   KindEntry,
@@ -45,6 +47,8 @@ describe('the shapes on the wire', () => {
     expectTypeOf<Beyond<List<RoleEntry>, z.infer<typeof rolesAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<List<PartEntry>, z.infer<typeof partsAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<List<LayoutEntry>, z.infer<typeof layoutsAnswerSchema>>>().toBeNever();
+    type Vehicles = Omit<VehiclesAnswer, 'next'>;
+    expectTypeOf<Beyond<Vehicles, z.infer<typeof vehiclesAnswerSchema>>>().toBeNever();
   });
 
   test('and a name that they lack is found, however deep', () => {

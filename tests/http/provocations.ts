@@ -243,6 +243,15 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-request', url: '/v1/parts?superseded=yes', says: naming('superseded') },
     { code: 'invalid-request', url: '/v1/parts?text=', says: naming('text') },
   ],
+  listVehicles: [
+    ...lists('/v1/vehicles'),
+    { code: 'invalid-request', url: '/v1/vehicles?year=04-2', says: naming('year') },
+    { code: 'invalid-request', url: '/v1/vehicles?built=2004-13', says: naming('built') },
+    { code: 'invalid-request', url: '/v1/vehicles?replaced=yes', says: naming('replaced') },
+    { code: 'invalid-request', url: '/v1/vehicles?make=', says: naming('make') },
+    { code: 'invalid-question', url: '/v1/vehicles?fact.x=y', says: naming('fact.x') },
+    { code: 'unknown-layout', url: '/v1/vehicles?layout=x', says: naming('layout') },
+  ],
   listRoles: lists('/v1/roles'),
   readRole: [
     ...reads('/v1/roles/gearbox'),

@@ -162,7 +162,7 @@ function picked<Item>(items: readonly Item[], picks: Iterator<number>): Item | u
 }
 
 describe('over the demo', () => {
-  test('every path of answers to the first question comes to an end, and reaches every vehicle', () => {
+  test('each path of answers to the first question has an end; all vehicles are reached', () => {
     const document = demoDocument();
     const catalogue = compiled(document);
     const ends = new Set<string>();

@@ -20,7 +20,9 @@ import {
   partOfQuestion,
   SPOKEN,
   say,
+  sayBuilt,
   sayCaution,
+  sayField,
   sayPoints,
   spokenFor,
 } from '../../../src/domain/explain/words.js';
@@ -164,5 +166,24 @@ describe('which language is spoken', () => {
   ])('%s: %s', (tag, lang) => {
     expect(languageFor(tag)).toBe(lang);
     expect(spokenFor(tag)).toBe(lang ?? 'en');
+  });
+});
+
+describe('what is asked of vehicles', () => {
+  test.each(TABLES)('%s has a name for each, and a hint for the same ones', (lang) => {
+    const fields = ['make', 'model', 'variant', 'year', 'built'] as const;
+    const said = fields.map((field) => sayField(field, lang));
+    expect(new Set(said.map(({ name }) => name)).size).toBe(fields.length);
+    expect(said.map(({ how }) => how !== null)).toEqual([false, false, false, true, true]);
+    expect(said.every(({ how }) => how === null || how.endsWith('.'))).toBe(true);
+  });
+
+  test.each([
+    [['2002-09', '2005-08'], '09/2002 to 08/2005', '09/2002 bis 08/2005'],
+    [['2002-09', null], 'from 09/2002', 'ab 09/2002'],
+    [[null, '2005-08'], 'until 08/2005', 'bis 08/2005'],
+    [[null, null], null, null],
+  ] as const)('%j', (built, english, german) => {
+    expect([sayBuilt(built, 'en'), sayBuilt(built, 'de')]).toEqual([english, german]);
   });
 });

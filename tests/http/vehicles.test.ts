@@ -106,12 +106,14 @@ describe('what is known leaves those in of which it may be true', () => {
     expect(json(response).errors).toEqual([
       {
         parameter: 'fact.axle-tga',
-        code: 'invalid-question',
+        code: 'unknown-fact',
+        data: { name: 'axle-tga', meant: 'axle-tag' },
         text: `There is no fact "axle-tga". Did you mean 'axle-tag'?`,
       },
       {
         parameter: 'layout',
         code: 'unknown-layout',
+        data: { name: 'sleigh', meant: 'sledge' },
         text: `There is no layout "sleigh". Did you mean 'sledge'?`,
       },
     ]);

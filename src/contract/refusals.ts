@@ -135,6 +135,20 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
       },
     },
   },
+  listParts: {
+    'unknown-role': {
+      summary: 'A role that the catalogue has not',
+      search: 'role=gear-box',
+    },
+    'unknown-kind': {
+      summary: 'A kind of face that there is not',
+      search: 'kind=prop-shaft-flange',
+    },
+    'invalid-question': {
+      summary: 'Two things at once that there are not',
+      search: 'role=gear-box&kind=prop-shaft-flange',
+    },
+  },
 };
 
 /** One request for each of the problems that the operation can answer with. */

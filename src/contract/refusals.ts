@@ -135,6 +135,16 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
       },
     },
   },
+  listVehicles: {
+    'invalid-question': {
+      summary: 'A fact with two letters swapped',
+      search: 'make=Corrablyn&fact.axle-tga=tag-390',
+    },
+    'unknown-layout': {
+      summary: 'A layout that the catalogue has not',
+      search: 'layout=long-wad',
+    },
+  },
   listParts: {
     'unknown-role': {
       summary: 'A role that the catalogue has not',

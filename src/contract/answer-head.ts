@@ -22,4 +22,10 @@ export const ANSWER_HEAD = {
   edition: editionField,
   engine: engineField,
   lang: z.string().openapi({ description: 'The language of the sentences.', example: 'en' }),
+  textLang: z.array(z.string()).openapi({
+    description:
+      'Languages that texts of the catalogue in this answer are in beside `lang`, since it has ' +
+      'none in `lang`; empty where it has them all.',
+    example: [],
+  }),
 };

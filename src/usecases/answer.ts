@@ -23,6 +23,8 @@ export interface AnswerHead {
   edition: number;
   engine: string;
   lang: string;
+  /** Languages that texts of the catalogue were taken from, since it has none in `lang`. */
+  textLang: string[];
 }
 
 /** One side of a check. Places that do not apply are null. */

@@ -8,8 +8,8 @@ import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import { cautionViews, once, worksIn } from './cautions.js';
 import { QuestionError } from './errors.js';
-import { headOf } from './head.js';
-import type { Library } from './library.js';
+import { withHead } from './head.js';
+import type { Edition, Library } from './library.js';
 import {
   askedCatalogue,
   Faults,
@@ -98,7 +98,7 @@ function refuseChanges({ changes }: FitInput): void {
 
 interface Asked {
   readonly input: FitInput;
-  readonly edition: Parameters<typeof headOf>[0];
+  readonly edition: Edition;
   readonly layout: Layout;
 }
 
@@ -107,8 +107,7 @@ function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker)
   const judgements = best.map(({ judgement }) => judgement);
   const positions = fit.positions.map((one) => positionView(one, speaker));
   const measure = measureViews(judgements, speaker);
-  return {
-    ...headOf(edition, speaker),
+  return withHead(edition, speaker, {
     changes: 'no',
     asked: input.part,
     vehicle: input.vehicle,
@@ -131,7 +130,7 @@ function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker)
     measure,
     notChecked: once(judgements.flatMap((one) => notCheckedViews(one, speaker))),
     cautions: once(judgements.flatMap((one) => cautionViews(one, speaker))),
-  };
+  });
 }
 
 /** What the change does not touch is given and not listed; the state of the rest is. */

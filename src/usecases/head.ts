@@ -7,6 +7,15 @@ import type { AnswerHead } from './answer.js';
 import type { Edition } from './library.js';
 import type { Speaker } from './speaker.js';
 
-export function headOf(edition: Edition, speaker: Speaker): AnswerHead {
-  return { edition: edition.head.number, engine: ENGINE, lang: speaker.lang };
+/**
+ * An answer with its head. The head comes last, since only then is it known which texts had to be
+ * said in another language.
+ */
+export function withHead<Body extends object>(
+  edition: Edition,
+  speaker: Speaker,
+  body: Body,
+): AnswerHead & Body {
+  const { lang, textLang } = speaker;
+  return { edition: edition.head.number, engine: ENGINE, lang, textLang: [...textLang], ...body };
 }

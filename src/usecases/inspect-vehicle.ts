@@ -7,7 +7,7 @@ import { judge } from '../domain/judge/judge.js';
 import type { InspectAnswer } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import { cautionViews } from './cautions.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import {
   askedCatalogue,
@@ -55,8 +55,7 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     open: 'open-as-it-stands',
     fails: 'wrong-as-it-stands',
   } as const;
-  return {
-    ...headOf(edition, speaker),
+  return withHead(edition, speaker, {
     vehicle: vehicle.id,
     state: judgement.outcome,
     summary: speaker.said(codes[judgement.outcome], {}),
@@ -65,5 +64,5 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     measure: measureViews([judgement], speaker),
     notChecked: notCheckedViews(judgement, speaker),
     cautions: cautionViews(judgement, speaker),
-  };
+  });
 }

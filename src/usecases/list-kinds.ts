@@ -5,7 +5,7 @@
 import type { Kind, Parameter, ValueSpec } from '../domain/catalogue/catalogue.js';
 import { BUILT_IN_KINDS } from '../domain/kinds/registry.js';
 import { cautionsOf } from './cautions.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { declaredCheck } from './list-layouts.js';
 import { type ListAnswer, type ListInput, pageOf } from './listing.js';
@@ -22,7 +22,7 @@ export function listKinds(library: Library, input: ListInput): ListAnswer<KindEn
   const directory = partDirectory(catalogue);
   const { rows, next, total } = pageOf(catalogue.kinds.values(), ({ id }) => [id], input);
   const items = rows.map((kind) => entryOf(kind, directory, speaker));
-  return { ...headOf(edition, speaker), items, next, counts: { total } };
+  return withHead(edition, speaker, { items, next, counts: { total } });
 }
 
 export function readKind(library: Library, input: ReadInput): KindAnswer {
@@ -30,8 +30,7 @@ export function readKind(library: Library, input: ReadInput): KindAnswer {
   const { catalogue } = edition;
   const kind = oneOf(catalogue.kinds, 'kind', input);
   const speaker = new Speaker({ catalogue, layout: null, lang: input.lang });
-  return {
-    ...headOf(edition, speaker),
+  return withHead(edition, speaker, {
     ...entryOf(kind, partDirectory(catalogue), speaker),
     standard: kind.standard,
     sides: sidesOf(kind, speaker),
@@ -39,7 +38,7 @@ export function readKind(library: Library, input: ReadInput): KindAnswer {
     checks: kind.checks.map((check) => declaredCheck(check, speaker)),
     notChecked: kind.notChecked.map((text) => speaker.text(text)),
     cautions: cautionsOf([kind.caution], speaker),
-  };
+  });
 }
 
 function entryOf(kind: Kind, directory: PartDirectory, speaker: Speaker): KindEntry {

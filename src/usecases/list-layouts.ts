@@ -11,7 +11,7 @@ import type {
   LayoutEntry,
   PositionView,
 } from './catalogue-view.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type ListAnswer, type ListInput, pageOf } from './listing.js';
 import { oneOf, type ReadInput } from './read-one.js';
@@ -30,7 +30,7 @@ export function listLayouts(library: Library, input: ListInput): ListAnswer<Layo
     positions: layout.positions.size,
     vehicles: vehicles.get(layout.id) ?? 0,
   }));
-  return { ...headOf(edition, speaker), items, next, counts: { total } };
+  return withHead(edition, speaker, { items, next, counts: { total } });
 }
 
 function vehiclesByLayout({ vehicles }: Catalogue): ReadonlyMap<string, number> {
@@ -47,7 +47,7 @@ export function readLayout(library: Library, input: ReadInput): LayoutAnswer {
   const layout = oneOf(catalogue.layouts, 'layout', input);
   const speaker = new Speaker({ catalogue, layout, lang: input.lang });
   const view = layoutView(layout, speaker);
-  return { ...headOf(edition, speaker), ...view };
+  return withHead(edition, speaker, view);
 }
 
 function layoutView(layout: Layout, speaker: Speaker) {

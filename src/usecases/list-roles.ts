@@ -4,7 +4,7 @@
 
 import type { Role, RoleValue } from '../domain/catalogue/catalogue.js';
 import { cautionsOf } from './cautions.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { specView } from './list-kinds.js';
 import { type ListAnswer, type ListInput, pageOf } from './listing.js';
@@ -21,7 +21,7 @@ export function listRoles(library: Library, input: ListInput): ListAnswer<RoleEn
   const directory = partDirectory(catalogue);
   const { rows, next, total } = pageOf(catalogue.roles.values(), ({ id }) => [id], input);
   const items = rows.map((role) => entryOf(role, directory, speaker));
-  return { ...headOf(edition, speaker), items, next, counts: { total } };
+  return withHead(edition, speaker, { items, next, counts: { total } });
 }
 
 export function readRole(library: Library, input: ReadInput): RoleAnswer {
@@ -30,13 +30,12 @@ export function readRole(library: Library, input: ReadInput): RoleAnswer {
   const role = oneOf(catalogue.roles, 'role', input);
   const speaker = new Speaker({ catalogue, layout: null, lang: input.lang });
   const { faces, values, caution } = role;
-  return {
-    ...headOf(edition, speaker),
+  return withHead(edition, speaker, {
     ...entryOf(role, partDirectory(catalogue), speaker),
     faces: faces === null ? null : [...faces],
     values: [...values.values()].map((value) => valueView(value, speaker)),
     cautions: cautionsOf([caution], speaker),
-  };
+  });
 }
 
 function entryOf(role: Role, directory: PartDirectory, speaker: Speaker): RoleEntry {

@@ -16,7 +16,7 @@ import { withArticles } from '../domain/judge/worked-part.js';
 import type { MateAnswer } from './answer.js';
 import { measureViews, notCheckedViews } from './asides.js';
 import { cautionViews } from './cautions.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type CommonInput, checkAdapter, Faults, partOf } from './question.js';
 import { Speaker } from './speaker.js';
@@ -59,15 +59,14 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
     open: 'faces-may-meet',
     fails: 'faces-do-not-meet',
   } as const;
-  return {
-    ...headOf(edition, speaker),
+  return withHead(edition, speaker, {
     state: outcome,
     summary: speaker.said(codes[outcome], {}),
     mating: matingView(mating, speaker, null),
     measure: measureViews([judgement], speaker),
     notChecked: notCheckedViews(judgement, speaker),
     cautions: cautionViews(judgement, speaker),
-  };
+  });
 }
 
 const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];

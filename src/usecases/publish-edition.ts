@@ -8,6 +8,7 @@ import { compileDocument, type Unread } from '../domain/catalogue/compile.js';
 import type { CatalogueDocument } from '../domain/catalogue/document.js';
 import { ENTITY_LISTS } from '../domain/catalogue/document.js';
 import type { Fault } from '../domain/catalogue/faults.js';
+import { FALLBACK_LANGUAGE } from '../domain/explain/words.js';
 import { CompiledIndex } from '../domain/index/compiled-index.js';
 import { asBuilt } from '../domain/judge/configuration.js';
 import { judge } from '../domain/judge/judge.js';
@@ -65,7 +66,8 @@ function doubtVehicles(catalogue: Catalogue, document: CatalogueDocument): Fault
     const configuration = { catalogue, pairsOf: catalogue, vehicle, layout, present };
     const more = { judged: present, torque: null, use: null, ignorePresent: false };
     const { constraints } = judge({ ...configuration, ...more });
-    const speaker = new Speaker({ catalogue, layout, lang: catalogue.lang });
+    // As all faults and doubts of a document are, whatever language its texts are in.
+    const speaker = new Speaker({ catalogue, layout, lang: FALLBACK_LANGUAGE });
     const failing = constraints.filter(
       (one) => one.computed === 'fails' && one.severity === 'must',
     );

@@ -42,6 +42,7 @@ export class Speaker {
   readonly catalogue: Catalogue;
   readonly lang: string;
   readonly #layout: Layout | null;
+  readonly #others = new Set<string>();
 
   constructor({ catalogue, layout, lang }: SpeakerContext) {
     this.catalogue = catalogue;
@@ -50,7 +51,14 @@ export class Speaker {
   }
 
   text(text: Text): string {
-    return textIn(text, this.lang, this.catalogue.lang).text;
+    const said = textIn(text, this.lang, this.catalogue.lang);
+    if (said.lang !== this.lang) this.#others.add(said.lang);
+    return said.text;
+  }
+
+  /** Languages that texts were said in so far, for want of any in the language spoken. */
+  get textLang(): readonly string[] {
+    return [...this.#others].sort();
   }
 
   partName(id: string | null): string | null {

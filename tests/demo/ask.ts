@@ -7,7 +7,7 @@ import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import type { Library } from '../../src/usecases/library.js';
 import { type MateInput, mateFaces } from '../../src/usecases/mate-faces.js';
-import type { VehicleInput } from '../../src/usecases/question.js';
+import type { CommonInput, VehicleInput } from '../../src/usecases/question.js';
 import { demoDocument, libraryOf } from '../memory-store.js';
 
 const library = libraryOf(demoDocument());
@@ -23,11 +23,14 @@ const anew: Omit<VehicleInput, 'vehicle'> = {
   ignorePresent: false,
 };
 
-/** A question that can be put, and what it names. */
-export type Asked<Input, Answer> = (() => Answer) & { readonly input: Input };
+/** A question that can be put, in English or another language, and what it names. */
+export type Asked<Input, Answer> = ((lang?: string) => Answer) & { readonly input: Input };
 
-function asked<Input, Answer>(input: Input, ask: (input: Input) => Answer): Asked<Input, Answer> {
-  return Object.assign(() => ask(input), { input });
+function asked<Input extends CommonInput, Answer>(
+  input: Input,
+  ask: (input: Input) => Answer,
+): Asked<Input, Answer> {
+  return Object.assign((lang = input.lang) => ask({ ...input, lang }), { input });
 }
 
 export function askFit(vehicle: string, part: string, more: Partial<FitInput> = {}) {

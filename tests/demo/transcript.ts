@@ -16,17 +16,37 @@ import type {
 
 type Answer = FitAnswer | InspectAnswer | MateAnswer;
 
+/** What stands before a sentence, by the language of the answer. */
+const LABELS: Readonly<Record<string, Labels>> = {
+  en: { find: 'To find out', note: 'Note', caution: 'Caution', order: 'To order' },
+  de: { find: 'Zu klären', note: 'Hinweis', caution: 'Vorsicht', order: 'Bestellung' },
+};
+
+interface Labels {
+  readonly find: string;
+  readonly note: string;
+  readonly caution: string;
+  readonly order: string;
+}
+
+function labelsOf({ lang }: Answer): Labels {
+  const labels = LABELS[lang];
+  if (labels === undefined) throw new Error(`no labels in ${lang}`);
+  return labels;
+}
+
 /** The sentences of an answer, with a line feed after each. */
 export function transcript(answer: Answer): string {
+  const { find, note, caution } = labelsOf(answer);
   const lines = [answer.summary.text, ...bodyOf(answer)];
   const unusual = answer.cautions.filter(({ code, group }) => code !== group);
   const left = answer.notChecked.filter(
     ({ code }) => 'mating' in answer || code !== 'kind-does-not-check',
   );
   const asides = [
-    ...answer.measure.map(({ text }) => `To find out: ${text}`),
+    ...answer.measure.map(({ text }) => `${find}: ${text}`),
     ...left.map(({ text }) => text),
-    ...unusual.map(({ text, show }) => `${show === 'trade' ? 'Note' : 'Caution'}: ${text}`),
+    ...unusual.map(({ text, show }) => `${show === 'trade' ? note : caution}: ${text}`),
   ];
   if (asides.length > 0) lines.push('', ...asides);
   return `${lines.join('\n')}\n`;
@@ -35,14 +55,14 @@ export function transcript(answer: Answer): string {
 function bodyOf(answer: Answer): string[] {
   if ('mating' in answer) return ['', ...matingLines(answer.mating)];
   if ('judged' in answer) {
-    const said = [...judgedLines(answer.judged), ...orders(answer.order)];
+    const said = [...judgedLines(answer.judged), ...orders(answer, answer)];
     return said.length === 0 ? [] : ['', ...said];
   }
   return answer.positions.flatMap((at) => [
     '',
     `${at.name}: ${at.verdict ?? 'does not fit alone'}.`,
     ...judgedLines(at),
-    ...orders(at.order),
+    ...orders(at, answer),
   ]);
 }
 
@@ -64,6 +84,6 @@ function matingLines({ state, text }: MatingView): string[] {
   return state === 'given' ? [] : [`${state.padEnd(5)} ${text}`];
 }
 
-function orders(views: readonly OrderView[]): string[] {
-  return views.map(({ text }) => `To order: ${text}`);
+function orders({ order }: { readonly order: readonly OrderView[] }, answer: Answer): string[] {
+  return order.map(({ text }) => `${labelsOf(answer).order}: ${text}`);
 }

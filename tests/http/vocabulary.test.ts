@@ -34,8 +34,11 @@ describe('kinds', () => {
   });
 
   test('one that the catalogue declares, whole', async () => {
-    const { edition, engine, lang, cautions, ...kind } = await read(cart, '/v1/kinds/cart-flange');
-    expect([edition, typeof engine, lang]).toEqual([1, 'string', 'en']);
+    const { edition, engine, lang, textLang, cautions, ...kind } = await read(
+      cart,
+      '/v1/kinds/cart-flange',
+    );
+    expect([edition, typeof engine, lang, textLang]).toEqual([1, 'string', 'en', []]);
     expect(kind).toEqual({
       id: 'cart-flange',
       name: 'cart flange',

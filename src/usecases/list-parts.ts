@@ -3,7 +3,7 @@
  */
 
 import type { Part } from '../domain/catalogue/catalogue.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type ListAnswer, type ListInput, pageOfSorted } from './listing.js';
 import { type PartFilter, partDirectory } from './part-directory.js';
@@ -28,7 +28,7 @@ export function listParts(library: Library, input: PartsInput): ListAnswer<PartE
   const found = partDirectory(catalogue).find(input);
   const { rows, next, total } = pageOfSorted(found, ({ id }) => [id], input);
   const items = rows.map((part) => partEntry(part, speaker));
-  return { ...headOf(edition, speaker), items, next, counts: { total } };
+  return withHead(edition, speaker, { items, next, counts: { total } });
 }
 
 export function partEntry(part: Part, speaker: Speaker): PartEntry {

@@ -7,7 +7,7 @@ import { nearest } from '../domain/catalogue/faults.js';
 import { asksFor } from '../domain/identify/ask.js';
 import type { VehicleFilter } from '../domain/identify/candidate.js';
 import { askView } from './ask-views.js';
-import { headOf } from './head.js';
+import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type ListInput, pageOfSorted } from './listing.js';
 import type { EditionHead } from './ports.js';
@@ -43,13 +43,12 @@ export function listVehicles(library: Library, input: VehiclesInput): VehiclesAn
   const known = { year, built, facts };
   const asks = asksFor(found, { facts: catalogue.facts, known, latestYear: input.latestYear });
   const speaker = new Speaker({ catalogue, layout: null, lang: input.lang });
-  return {
-    ...headOf(edition, speaker),
+  return withHead(edition, speaker, {
     items: rows.map(({ vehicle }) => vehicleEntry(vehicle, speaker)),
     next,
     counts: { total },
     ask: asks.map((ask) => askView(ask, speaker)),
-  };
+  });
 }
 
 function vehicleEntry(vehicle: Vehicle, speaker: Speaker): VehicleEntry {

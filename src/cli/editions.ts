@@ -3,8 +3,7 @@
  */
 
 import type { Command } from 'commander';
-import { ENGINE_VERSION } from '../contract/answer-head.js';
-import type { EditionsAnswer } from '../contract/editions.js';
+import { type EditionsAnswer, listEditions } from '../usecases/list-editions.js';
 import { countsText } from './counts.js';
 import type { Page } from './page.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
@@ -23,10 +22,9 @@ export function addEditions(program: Command, session: Session): void {
   addStoreOptions(command)
     .addHelpText('after', EXAMPLES)
     .action((options: StoreOptions) => {
-      const items = session.ask(options, (library) => library.editions());
-      const edition = items[0]?.number ?? null;
-      const answer = { edition, engine: ENGINE_VERSION, items: [...items], next: null };
-      session.tell<EditionsAnswer>(answer, options, sayEditions);
+      const all = { newest: null, before: null, limit: Number.MAX_SAFE_INTEGER };
+      const answer = session.ask(options, (library) => listEditions(library, all));
+      session.tell(answer, options, sayEditions);
     });
 }
 

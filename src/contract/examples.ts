@@ -163,6 +163,7 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     segment: 'transverse',
   },
   { operationId: 'listEditions', name: 'one', summary: 'A catalogue that was published once' },
+  { operationId: 'readEdition', name: 'latest', summary: 'The newest one', segment: 'latest' },
   { operationId: 'isLive', name: 'live', summary: 'It lives' },
   { operationId: 'isReady', name: 'ready', summary: 'It can answer' },
 ];

@@ -2,7 +2,7 @@
  * Every operation of the service, in the order of the document.
  */
 
-import { listEditionsOperation } from './editions.js';
+import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
 import { liveOperation, readyOperation } from './health.js';
 import { inspectOperation } from './inspect.js';
@@ -29,6 +29,7 @@ export const OPERATIONS: readonly Operation[] = [
   listLayoutsOperation,
   readLayoutOperation,
   listEditionsOperation,
+  readEditionOperation,
   liveOperation,
   readyOperation,
 ];

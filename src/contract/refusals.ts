@@ -27,7 +27,7 @@ export interface RefusedRequest extends ExampleRequest {
 export type ServiceState = 'empty' | 'unreadable' | 'faulty' | 'stopping';
 
 type Spoilt = Omit<RefusedRequest, 'operationId' | 'name' | 'code'>;
-type Written = Pick<RefusedRequest, 'summary' | 'search' | 'body'>;
+type Written = Pick<RefusedRequest, 'summary' | 'segment' | 'search' | 'body'>;
 
 /** What is refused by some operations, by operation and code. */
 const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Written>>>>> = {
@@ -144,6 +144,9 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
       summary: 'A layout that the catalogue has not',
       search: 'layout=long-wad',
     },
+  },
+  readEdition: {
+    'unknown-edition': { summary: 'An edition to come', segment: '999' },
   },
   listParts: {
     'unknown-role': {

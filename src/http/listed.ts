@@ -93,7 +93,8 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge });
 }
 
-function cursorOf(text: string, list: string): Cursor {
+/** Refuses what is no cursor of this list. */
+export function cursorOf(text: string, list: string): Cursor {
   const cursor = readCursor(text);
   if (cursor?.list === list) return cursor;
   throw cursorRefusal(cursor === null ? 'not-a-cursor' : 'cursor-of-another-list');
@@ -115,7 +116,7 @@ function settledBy(
   return settle(service, exchange, { ...asked, edition: head.number });
 }
 
-function cursorRefusal(
+export function cursorRefusal(
   code: 'not-a-cursor' | 'cursor-of-another-list' | 'cursor-of-another-edition',
 ): Refusal {
   return new Refusal('invalid-cursor', [{ parameter: 'cursor', code, data: {} }]);
@@ -134,7 +135,7 @@ export interface ReadRoute {
 
 export function mountRead(app: App, service: Service, route: ReadRoute): void {
   const { operation } = route;
-  mount(app, service, operation.path.replace(/\{(\w+)\}/, ':$1'), {
+  mount(app, service, mountedAt(operation), {
     mediaType: 'application/json',
     get: {
       placeOf: (at) => parameterCalled(at, operation.query),
@@ -160,9 +161,14 @@ function answerRead(
   return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge: use });
 }
 
+/** The path of an operation with a segment, as the framework spells it. */
+export function mountedAt({ path }: Operation): string {
+  return path.replace(/\{(\w+)\}/, ':$1');
+}
+
 /** The last segment of a path, decoded. A plus sign stands for itself there. */
-function segmentOf(path: string): string {
+export function segmentOf(path: string, parameter = 'id'): string {
   const text = decodeText(path.slice(path.lastIndexOf('/') + 1));
   if (text !== null) return text;
-  throw formRefusal([{ parameter: 'id', code: 'malformed-encoding', data: {} }]);
+  throw formRefusal([{ parameter, code: 'malformed-encoding', data: {} }]);
 }

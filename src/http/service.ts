@@ -6,6 +6,7 @@ import type { Logger } from 'pino';
 import { checkFit } from '../usecases/check-fit.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
+import { listEditions, readEdition } from '../usecases/list-editions.js';
 import { listKinds, readKind } from '../usecases/list-kinds.js';
 import { listLayouts, readLayout } from '../usecases/list-layouts.js';
 import { listParts } from '../usecases/list-parts.js';
@@ -27,6 +28,8 @@ export const USE_CASES = {
   listVehicles,
   listLayouts,
   readLayout,
+  listEditions,
+  readEdition,
 } as const;
 export type UseCases = typeof USE_CASES;
 

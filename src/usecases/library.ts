@@ -44,11 +44,17 @@ export class Library {
     throw new QuestionError([{ at: 'edition', code: 'unknown-edition', data }]);
   }
 
+  /** The head of the newest edition; null where nothing has been published. */
+  newest(): EditionHead | null {
+    return this.#store.latest();
+  }
+
   /** The head of an edition; null where there is none of this number. */
   find(number: number): EditionHead | null {
     return this.#store.edition(number);
   }
 
+  /** All heads, the newest first. */
   editions(): readonly EditionHead[] {
     return this.#store.editions();
   }

@@ -164,6 +164,7 @@ describe('the same questions, for programs', () => {
       engine: expect.any(String),
       items: store.editions(),
       next: null,
+      counts: { total: 1 },
     });
     expect(editionsAnswerSchema.parse(answer)).toEqual(answer);
     expect(store.editions()).toMatchObject([{ number: 1, publishedAt: NOW }]);

@@ -5,7 +5,7 @@
 
 import { describe, expectTypeOf, test } from 'vitest';
 import type { z } from 'zod';
-import type { editionsAnswerSchema } from '../../src/contract/editions.js';
+import type { editionAnswerSchema, editionsAnswerSchema } from '../../src/contract/editions.js';
 import type { fitAnswerSchema } from '../../src/contract/fit.js';
 import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
@@ -17,6 +17,7 @@ import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
+import type { EditionAnswer } from '../../src/usecases/list-editions.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
 import type { PartEntry } from '../../src/usecases/part-view.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
@@ -36,6 +37,7 @@ describe('the shapes on the wire', () => {
     expectTypeOf<Beyond<InspectAnswer, z.infer<typeof inspectAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<MateAnswer, z.infer<typeof mateAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<EditionHead, Editions>>().toBeNever();
+    expectTypeOf<Beyond<EditionAnswer, z.infer<typeof editionAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<KindAnswer, z.infer<typeof kindAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<RoleAnswer, z.infer<typeof roleAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<LayoutAnswer, z.infer<typeof layoutAnswerSchema>>>().toBeNever();

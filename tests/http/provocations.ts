@@ -44,6 +44,10 @@ class FailingStore extends MemoryStore {
   override editions(): never {
     throw this.#error;
   }
+
+  override edition(): never {
+    throw this.#error;
+  }
 }
 
 const damaged: RigOptions = { documents: [], store: new FailingStore(new StoreFault(SECRET, '')) };
@@ -273,11 +277,22 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
   ],
   listEditions: [
     ...gets('/v1/editions?').map((one) => ({ ...one, url: one.url.replace('?&', '?') })),
-    {
-      code: 'internal-error',
-      url: '/v1/editions',
-      rig: { documents: [], store: new FailingStore(new TypeError(SECRET)) },
-    },
+    { code: 'internal-error', url: '/v1/editions', rig: buggy },
+    { code: 'invalid-request', url: '/v1/editions?edition=1', says: naming('edition') },
+    { code: 'invalid-request', url: '/v1/editions?limit=0', says: naming('limit') },
+    { code: 'invalid-request', url: '/v1/editions?limit=201', says: naming('limit') },
+    { code: 'invalid-cursor', url: '/v1/editions?cursor=x', says: naming('cursor') },
+  ],
+  readEdition: [
+    ...gets('/v1/editions/1?').map((one) => ({ ...one, url: one.url.replace('?&', '?') })),
+    { code: 'internal-error', url: '/v1/editions/1', rig: buggy },
+    { code: 'no-edition', url: '/v1/editions/latest', rig: empty },
+    { code: 'unknown-edition', url: '/v1/editions/9', says: naming('number') },
+    { code: 'unknown-edition', url: '/v1/editions/999999999999999', says: naming('number') },
+    { code: 'invalid-request', url: '/v1/editions/0', says: naming('number') },
+    { code: 'invalid-request', url: '/v1/editions/first', says: naming('number') },
+    { code: 'invalid-request', url: '/v1/editions/01', says: naming('number') },
+    { code: 'invalid-request', url: '/v1/editions/%ff', says: naming('number') },
   ],
   isLive: [
     { code: 'method-not-allowed', url: '/livez', method: 'DELETE' },

@@ -4,7 +4,6 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { editionsAnswerSchema } from '../../src/contract/editions.js';
 import { fitAnswerSchema } from '../../src/contract/fit.js';
 import { liveAnswerSchema, readyAnswerSchema } from '../../src/contract/health.js';
 import { inspectAnswerSchema } from '../../src/contract/inspect.js';
@@ -200,22 +199,6 @@ describe('do these two faces meet?', () => {
 });
 
 describe('the service itself', () => {
-  test('lists its editions, the newest first', async () => {
-    const { client } = rigOf();
-    const response = await client.get('/v1/editions').expect(200);
-    const answer = editionsAnswerSchema.parse(response.body);
-    expect(answer).toMatchObject({ edition: 1, next: null });
-    expect(answer.items.map(({ number }) => number)).toEqual([1]);
-    expect(response.headers['faying-edition']).toBe('1');
-  });
-
-  test('lists none before anything was published', async () => {
-    const { client } = rigOf({ documents: [] });
-    const response = await client.get('/v1/editions').expect(200);
-    expect(editionsAnswerSchema.parse(response.body)).toMatchObject({ edition: null, items: [] });
-    expect(response.headers['faying-edition']).toBeUndefined();
-  });
-
   test('lives and is ready', async () => {
     const { client } = rigOf();
     const live = await client.get('/livez').expect(200);

@@ -108,6 +108,7 @@ export const ENGLISH_FAULTS: FaultWords = {
     `Positions, matings and facts have small letters, digits and hyphens, at most ${most}.`,
   'not-a-language-tag': () => 'It is no language tag such as en or de-AT.',
   'not-a-month': () => 'It is no month such as 2004-06.',
+  'not-an-edition': () => 'It is no number of an edition such as 3, and not "latest".',
   'repeated-name': ({ name }) =>
     `${quoted(name)} stands here twice; only one of the two would count.`,
   'reserved-name': ({ name }) => `${quoted(name)} is the name of nothing.`,

@@ -68,6 +68,7 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'not-a-place': { readonly most: number };
   readonly 'not-a-language-tag': Nothing;
   readonly 'not-a-month': Nothing;
+  readonly 'not-an-edition': Nothing;
   readonly 'not-a-cursor': Nothing;
   readonly 'cursor-of-another-list': Nothing;
   readonly 'cursor-of-another-edition': Nothing;

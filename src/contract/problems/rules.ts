@@ -28,4 +28,13 @@ export const A_LANGUAGE_TAG: FaultOf<'not-a-language-tag'> = {
 
 export const A_MONTH: FaultOf<'not-a-month'> = { code: 'not-a-month', data: {} };
 
-export const RULES = [NO_UNSEEN_CHARACTERS, A_PLACE, FEW_PLACES, A_LANGUAGE_TAG, A_MONTH] as const;
+export const AN_EDITION: FaultOf<'not-an-edition'> = { code: 'not-an-edition', data: {} };
+
+export const RULES = [
+  NO_UNSEEN_CHARACTERS,
+  A_PLACE,
+  FEW_PLACES,
+  A_LANGUAGE_TAG,
+  A_MONTH,
+  AN_EDITION,
+] as const;

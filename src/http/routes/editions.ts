@@ -1,50 +1,101 @@
 /**
- * Which editions are there?
+ * The editions of the catalogue. Their list is of no one edition: a cursor names the newest one
+ * that there was, and stays good whatever is published after it.
  */
 
-import { ENGINE_VERSION } from '../../contract/answer-head.js';
-import { type EditionsAnswer, listEditionsOperation } from '../../contract/editions.js';
+import type { Cursor } from '../../contract/cursor.js';
+import { cursorText, isOf } from '../../contract/cursor.js';
+import {
+  type EditionsWire,
+  type EditionWire,
+  editionQuestionSchema,
+  editionsQuestionSchema,
+  LATEST,
+  listEditionsOperation,
+  readEditionOperation,
+} from '../../contract/editions.js';
+import { USUAL_ENTRIES } from '../../contract/list.js';
 import type { Frozen } from '../../contract/wire.js';
-import { etagOf, FLOATING, unlessKnown } from '../asked.js';
-import { type Exchange, vary } from '../exchange.js';
+import type { EditionHead } from '../../usecases/ports.js';
+import { etagOf, FLOATING, RECORDED, unlessKnown } from '../asked.js';
+import { type Exchange, type Headers, vary } from '../exchange.js';
+import { checkForm } from '../form.js';
+import { cursorOf, cursorRefusal, mountedAt, segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
-import { refuseParameters } from '../query.js';
+import { parameterAt, parameterCalled, readQuery } from '../query.js';
 import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
-const { path } = listEditionsOperation;
-
 export function mountEditions(app: App, service: Service): void {
-  mount(app, service, path, {
+  mount(app, service, listEditionsOperation.path, {
     mediaType: 'application/json',
-    get: { placeOf: null, answer: (exchange) => listEditions(exchange, service) },
+    get: {
+      placeOf: (at) => parameterCalled(at, listEditionsOperation.query),
+      answer: (exchange) => answerList(exchange, service),
+    },
+  });
+  mount(app, service, mountedAt(readEditionOperation), {
+    mediaType: 'application/json',
+    get: {
+      placeOf: () => ({ parameter: 'number' }),
+      answer: (exchange) => answerRead(exchange, service),
+    },
   });
 }
 
-function listEditions(exchange: Exchange, { library }: Service): Response {
-  refuseParameters(exchange.search);
-  const heads = library.editions();
-  const [newest] = heads;
-  // Editions are only ever added, so the newest one says which there are.
-  const parts = [newest?.hash ?? '', ENGINE_VERSION, path, String(heads.length)];
-  const etag = etagOf(digestOf(parts));
-  const headers = {
-    'cache-control': FLOATING,
-    'content-location': path,
-    etag,
-    ...vary(exchange),
-  };
-  const named = newest === undefined ? {} : { 'faying-edition': String(newest.number) };
-  return unlessKnown(exchange, { ...headers, ...named }, () => {
-    const items = heads.map(({ number, hash, publishedAt, note, counts }) => ({
-      number,
-      hash,
-      publishedAt,
-      note,
-      counts,
-    }));
-    const edition = newest?.number ?? null;
-    const answer = { edition, engine: ENGINE_VERSION, items, next: null };
-    return JSON.stringify(answer satisfies Frozen<EditionsAnswer>);
+function answerList(exchange: Exchange, { library, useCases }: Service): Response {
+  const { path, query } = listEditionsOperation;
+  const read = readQuery(exchange.search, query);
+  const question = checkForm(editionsQuestionSchema, read, (at) => parameterAt(at, query));
+  const { limit = USUAL_ENTRIES } = question;
+  const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, path);
+  const newest = cursor === null ? library.newest() : library.find(cursor.edition);
+  if (cursor !== null && (newest === null || !isOf(cursor, newest.hash))) {
+    throw cursorRefusal('cursor-of-another-edition');
+  }
+  const before = cursor === null ? null : numberAfter(cursor);
+  const input = { newest: newest?.number ?? null, before, limit };
+  const { next, ...page } = useCases.listEditions(library, input);
+  const answer = { ...page, next: nextText(next, newest) };
+  return reply(exchange, answer satisfies Frozen<EditionsWire>, { 'cache-control': FLOATING });
+}
+
+function numberAfter({ after }: Cursor): number {
+  const [text = ''] = after;
+  if (!/^\d{1,15}$/.test(text)) throw cursorRefusal('not-a-cursor');
+  return Number(text);
+}
+
+function nextText(after: readonly string[] | null, newest: EditionHead | null): string | null {
+  if (after === null || newest === null) return null;
+  const { number: edition, hash } = newest;
+  return cursorText({ edition, hash, list: listEditionsOperation.path, after });
+}
+
+function answerRead(exchange: Exchange, { library, useCases }: Service): Response {
+  const { query, path } = readEditionOperation;
+  const read = readQuery(exchange.search, query);
+  const segment = segmentOf(exchange.path, 'number');
+  const value = { ...(read.value as object), number: segment };
+  const form = { ...read, value };
+  const { number } = checkForm(editionQuestionSchema, form, (at) => parameterAt(at, query));
+  const isFloating = number === LATEST;
+  const answer = useCases.readEdition(library, isFloating ? null : Number(number));
+  return reply(exchange, answer satisfies Frozen<EditionWire>, {
+    'cache-control': isFloating ? FLOATING : RECORDED.pinned,
+    'content-location': path.replace('{number}', String(answer.number)),
   });
+}
+
+/** The validator is made of the answer itself, which costs no more than to look at it. */
+function reply(
+  exchange: Exchange,
+  answer: { readonly edition: number | null },
+  headers: Headers,
+): Response {
+  const text = JSON.stringify(answer);
+  const { edition } = answer;
+  const named = edition === null ? {} : { 'faying-edition': String(edition) };
+  const etag = etagOf(digestOf([text]));
+  return unlessKnown(exchange, { ...headers, ...named, etag, ...vary(exchange) }, () => text);
 }

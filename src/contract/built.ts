@@ -3,14 +3,15 @@
  */
 
 import { z } from './openapi-zod.js';
+import { A_MONTH } from './problems/rules.js';
 
-const month = z.string().regex(/^[0-9]{4}-(0[1-9]|1[0-2])$/);
+const MONTH = /^[0-9]{4}-(0[1-9]|1[0-2])$/;
 
-export const builtField = z
-  .array(month.nullable())
-  .min(2)
-  .max(2)
-  .openapi({
-    description: 'First and last month of building; null is not known, or still going on.',
-    example: ['2002-09', null],
-  });
+export const monthField = z
+  .string()
+  .regex(MONTH, { error: A_MONTH.code })
+  .openapi({ example: '2004-06' });
+
+export const builtField = z.array(monthField.nullable()).min(2).max(2).openapi({
+  description: 'First and last month of building; null is not known, or still going on.',
+});

@@ -115,6 +115,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'number=cbl%202g6',
   },
   {
+    operationId: 'readPart',
+    name: 'control-unit',
+    summary: 'A control unit',
+    segment: 'control-centre',
+  },
+  {
+    operationId: 'readPart',
+    name: 'made-to-length',
+    summary: 'A shaft that is made to length, with two faces',
+    segment: 'prop-made-one',
+  },
+  {
     operationId: 'listRoles',
     name: 'first-page',
     summary: 'The first two; `next` leads on',

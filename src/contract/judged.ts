@@ -24,7 +24,7 @@ const stateSchema = z.enum(['holds', 'open', 'fails', 'given']).openapi('State',
 
 export const severitySchema = z.enum(['must', 'caution']);
 
-const basisSchema = z
+export const basisSchema = z
   .enum(['built', 'measured', 'drawing', 'maker', 'inferred', 'reported'])
   .openapi('Basis', { description: 'Closed. The weakest evidence among what decided.' });
 

@@ -10,7 +10,7 @@ import { listKindsOperation, readKindOperation } from './kinds.js';
 import { listLayoutsOperation, readLayoutOperation } from './layouts.js';
 import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
-import { listPartsOperation } from './parts.js';
+import { listPartsOperation, readPartOperation } from './parts.js';
 import { listRolesOperation, readRoleOperation } from './roles.js';
 import { listVehiclesOperation } from './vehicles.js';
 
@@ -21,6 +21,7 @@ export const OPERATIONS: readonly Operation[] = [
   mateFacesOperation,
   askMateOperation,
   listPartsOperation,
+  readPartOperation,
   listRolesOperation,
   readRoleOperation,
   listKindsOperation,

@@ -1,16 +1,19 @@
 /**
- * The parts of the catalogue, as a list that narrows.
+ * The parts of the catalogue: as a list that narrows, and one whole.
  */
 
-import type { PartEntry } from '../usecases/part-view.js';
+import type { PartAnswer, PartEntry } from '../usecases/part-view.js';
+import { ANSWER_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
+import { basisSchema, cautionSchema } from './judged.js';
 import { LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { parameter } from './parameters.js';
 import { nameOf } from './question.js';
-import { handSchema } from './reason.js';
+import { READ_FIELDS, READ_QUERY } from './read.js';
+import { handSchema, shownPointSchema, shownValueSchema } from './reason.js';
 import type { Wire } from './wire.js';
 
 const partNumberSchema = z
@@ -106,4 +109,92 @@ export const listPartsOperation: Operation = {
   body: null,
   answer: { schema: partsAnswerSchema, description: 'A page of the list.' },
   errors: ['unknown-edition', 'no-edition', 'unknown-role', 'unknown-kind', 'invalid-question'],
+};
+
+const evidenceSchema = z
+  .strictObject({
+    basis: basisSchema,
+    by: z.string().nullable().openapi({ description: 'Who measured, drew or built it.' }),
+    on: z.string().nullable().openapi({ description: 'The day.', example: '2026-03-01' }),
+    source: z.string().nullable(),
+    times: z.int().nullable().openapi({ description: 'How often it has been built so.' }),
+  })
+  .openapi('Evidence', {
+    description: 'What a record rests on; null is what nobody wrote down.',
+  });
+
+const recordedValueSchema = z
+  .strictObject({
+    parameter: z.string(),
+    name: z.string(),
+    form: z.enum(['number', 'code', 'list', 'points', 'range', 'set']).openapi({
+      description: 'Closed. Of a `range` or a `set` one may set or order any value that is in it.',
+    }),
+    value: shownValueSchema,
+    items: z.array(shownValueSchema).openapi({ description: 'What is in a list or a set.' }),
+    points: z.array(shownPointSchema).openapi({ description: 'Where the points are.' }),
+    tool: z.string().nullable().openapi({ description: 'Id of the tool it was read with.' }),
+    toolName: z.string().nullable(),
+    evidence: evidenceSchema,
+  })
+  .openapi('RecordedValue', { description: 'A value as it is recorded.' });
+
+const alternativeSchema = z
+  .strictObject({
+    parameters: z.array(recordedValueSchema),
+    notRecorded: z.array(z.string()).openapi({
+      description: 'What the kind asks for and nobody recorded: it leaves checks open.',
+    }),
+  })
+  .openapi('Alternative', { description: 'One way in which a face can be.' });
+
+const interfaceSchema = z
+  .strictObject({
+    interface: z.string(),
+    kind: z.string().nullable(),
+    kindName: z.string().nullable(),
+    side: z.string().nullable().openapi({ description: 'Null where both ends are alike.' }),
+    optional: z.boolean().openapi({ description: 'It may be left without a partner.' }),
+    absent: z.boolean().openapi({ description: 'The part really has no such face.' }),
+    alternatives: z.array(alternativeSchema).openapi({
+      description: 'One, or several of which one is used; none where the face is absent.',
+    }),
+    evidence: evidenceSchema,
+  })
+  .openapi('Interface', { description: 'A face through which the part meets another.' });
+
+export const partAnswerSchema = z
+  .strictObject({
+    ...ANSWER_HEAD,
+    ...PART_ENTRY,
+    interfaces: z.array(interfaceSchema),
+    values: z.array(recordedValueSchema),
+    notRecorded: z
+      .strictObject({ interfaces: z.array(z.string()), values: z.array(z.string()) })
+      .openapi('NotRecorded', {
+        description: 'What its roles say that such a part has, and nobody recorded of it.',
+      }),
+    evidence: evidenceSchema,
+    cautions: z.array(cautionSchema),
+  })
+  .openapi('PartAnswer', { description: 'Everything that is recorded of one part.' });
+
+export type PartAnswerWire = Wire<PartAnswer, z.infer<typeof partAnswerSchema>>;
+
+export const partQuestionSchema = z.strictObject(READ_FIELDS);
+
+export const readPartOperation: Operation = {
+  method: 'get',
+  path: '/v1/parts/{id}',
+  operationId: 'readPart',
+  tag: 'catalogue',
+  summary: 'What is recorded of this part?',
+  description:
+    'Its faces with their values, its own values, what each rests on, and what is not recorded ' +
+    'though its roles and kinds ask for it. Who offers it at which price is not part of a record.',
+  segment: { name: 'id', description: 'Id of the part.', example: 'gearbox-6-late' },
+  query: READ_QUERY,
+  body: null,
+  answer: { schema: partAnswerSchema, description: 'The part.' },
+  errors: ['unknown-edition', 'no-edition', 'unknown-part'],
 };

@@ -40,7 +40,7 @@ export const shownValueSchema = z
   })
   .openapi('ShownValue', { description: 'A value for people and for programs.' });
 
-const shownPointSchema = z
+export const shownPointSchema = z
   .strictObject({ text: z.string(), x: shownValueSchema, y: shownValueSchema })
   .openapi('ShownPoint', { description: 'A point in the plane of a face: across and up.' });
 

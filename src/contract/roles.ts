@@ -33,7 +33,7 @@ export const rolesQuestionSchema = z.strictObject(LIST_FIELDS);
 
 const roleValueSchema = z
   .strictObject({
-    value: z.string(),
+    parameter: z.string().openapi({ description: 'Its id, by which measures and parts name it.' }),
     ...SPEC_FIELDS,
     list: z.boolean().openapi({ description: 'It is a list of such values.' }),
     rating: z.boolean().openapi({ description: 'It is what a part bears.' }),

@@ -4,23 +4,14 @@
 
 import type { VehicleEntry } from '../usecases/vehicle-view.js';
 import { asksField } from './ask.js';
+import { builtField, monthField } from './built.js';
 import { LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, type ParameterGroup, parameter, type QueryGrammar } from './parameters.js';
-import { A_MONTH } from './problems/rules.js';
 import { nameOf, VEHICLE_FIELDS } from './question.js';
 import type { Wire } from './wire.js';
-
-const MONTH = /^[0-9]{4}-(0[1-9]|1[0-2])$/;
-
-const monthField = z.string().regex(MONTH, { error: A_MONTH.code }).openapi({ example: '2004-06' });
-
-/** First and last month, wherever a vehicle is shown. */
-export const builtField = z.array(monthField.nullable()).min(2).max(2).openapi({
-  description: 'First and last month of building; null is not known, or still going on.',
-});
 
 export const VEHICLE_NAMES = {
   id: z.string(),

@@ -13,6 +13,7 @@ import { listParts } from '../usecases/list-parts.js';
 import { listRoles, readRole } from '../usecases/list-roles.js';
 import { listVehicles } from '../usecases/list-vehicles.js';
 import { mateFaces } from '../usecases/mate-faces.js';
+import { readPart } from '../usecases/read-part.js';
 import { AnswerCache } from './answer-cache.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
@@ -21,6 +22,7 @@ export const USE_CASES = {
   inspectVehicle,
   mateFaces,
   listParts,
+  readPart,
   listRoles,
   readRole,
   listKinds,

@@ -46,7 +46,7 @@ function entryOf(role: Role, directory: PartDirectory, speaker: Speaker): RoleEn
 function valueView(value: RoleValue, speaker: Speaker): RoleValueView {
   const { id, isList: list, isRating: rating, term, askedAs } = value;
   return {
-    value: id,
+    parameter: id,
     ...specView(value, speaker),
     list,
     rating,

@@ -60,7 +60,8 @@ export interface RoleEntry {
 }
 
 export interface RoleValueView extends SpecView {
-  value: string;
+  /** Its id, by which measures and parts name it. */
+  parameter: string;
   /** It is a list of values. */
   list: boolean;
   /** It is what a part bears. */

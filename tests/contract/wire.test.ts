@@ -11,7 +11,7 @@ import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
 import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract/layouts.js';
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
-import type { partsAnswerSchema } from '../../src/contract/parts.js';
+import type { partAnswerSchema, partsAnswerSchema } from '../../src/contract/parts.js';
 import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
 import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
@@ -19,7 +19,7 @@ import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/an
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
 import type { EditionAnswer } from '../../src/usecases/list-editions.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
-import type { PartEntry } from '../../src/usecases/part-view.js';
+import type { PartAnswer, PartEntry } from '../../src/usecases/part-view.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
 import type { VehiclesAnswer } from '../../src/usecases/vehicle-view.js';
 import type {
@@ -38,6 +38,7 @@ describe('the shapes on the wire', () => {
     expectTypeOf<Beyond<MateAnswer, z.infer<typeof mateAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<EditionHead, Editions>>().toBeNever();
     expectTypeOf<Beyond<EditionAnswer, z.infer<typeof editionAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<PartAnswer, z.infer<typeof partAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<KindAnswer, z.infer<typeof kindAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<RoleAnswer, z.infer<typeof roleAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<LayoutAnswer, z.infer<typeof layoutAnswerSchema>>>().toBeNever();

@@ -247,6 +247,11 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-request', url: '/v1/parts?superseded=yes', says: naming('superseded') },
     { code: 'invalid-request', url: '/v1/parts?text=', says: naming('text') },
   ],
+  readPart: [
+    ...reads('/v1/parts/box-a'),
+    { code: 'unknown-part', url: '/v1/parts/box-aa', says: naming('id') },
+    { code: 'invalid-request', url: '/v1/parts/%ff' },
+  ],
   listVehicles: [
     ...lists('/v1/vehicles'),
     { code: 'invalid-request', url: '/v1/vehicles?year=04-2', says: naming('year') },

@@ -153,7 +153,7 @@ describe('roles', () => {
       faces: ['rear'],
       values: [
         {
-          value: 'torque',
+          parameter: 'torque',
           name: 'torque',
           type: 'measured',
           unit: 'N.m',
@@ -167,7 +167,7 @@ describe('roles', () => {
     });
     expect(await read(cart, '/v1/roles/engine')).toMatchObject({ faces: null, cautions: [] });
     const { values } = await read(demo, '/v1/roles/gearbox');
-    expect(values).toContainEqual(expect.objectContaining({ value: 'gears', list: true }));
+    expect(values).toContainEqual(expect.objectContaining({ parameter: 'gears', list: true }));
     const derived = (values as { derived: boolean }[]).filter((one) => one.derived);
     expect(derived.length).toBeGreaterThan(0);
   });

@@ -151,3 +151,44 @@ describe('pages have every match once, in order', () => {
     );
   });
 });
+
+describe('whatever a page names can be read', () => {
+  interface PartRead extends Named {
+    readonly roles: readonly string[];
+    readonly interfaces: readonly { readonly kind: string | null }[];
+    readonly supersededBy: string | null;
+    readonly lang: string;
+  }
+
+  test('each part as it stood in the list, and its roles, kinds and successor', async () => {
+    const named = { roles: new Set<string>(), kinds: new Set<string>(), parts: new Set<string>() };
+    let next: string | null = '/v1/parts?limit=200';
+    while (next !== null) {
+      const page = (await get(next)) as unknown as Page;
+      for (const entry of page.items) {
+        const part = (await get(`/v1/parts/${entry.id}`)) as unknown as PartRead;
+        expect(part).toMatchObject(entry);
+        for (const role of part.roles) named.roles.add(role);
+        for (const { kind } of part.interfaces) if (kind !== null) named.kinds.add(kind);
+        if (part.supersededBy !== null) named.parts.add(part.supersededBy);
+      }
+      next = page.next === null ? null : `/v1/parts?limit=200&cursor=${page.next}`;
+    }
+    expect([named.roles.size > 50, named.kinds.size > 20]).toEqual([true, true]);
+    for (const [list, ids] of Object.entries(named)) {
+      for (const id of ids) expect(await get(`/v1/${list}/${id}`)).toMatchObject({ id });
+    }
+  });
+
+  test('each role, kind and layout, and the roles of its positions', async () => {
+    for (const list of ['roles', 'kinds', 'layouts']) {
+      const { items } = (await get(`/v1/${list}?limit=200`)) as unknown as Page;
+      for (const { id } of items) {
+        const whole = await get(`/v1/${list}/${id}`);
+        expect(whole.id).toBe(id);
+        const { positions = [] } = whole as { positions?: { roles: string[] }[] };
+        for (const role of positions.flatMap(({ roles }) => roles)) await get(`/v1/roles/${role}`);
+      }
+    }
+  });
+});

@@ -1,20 +1,23 @@
 /**
- * The parts of the catalogue.
+ * The parts of the catalogue. A list says what is recorded, which never changes; one part whole
+ * says what the program makes of its values and kinds too: to caches it is an answer.
  */
 
 import {
   listPartsOperation,
   type PartsQuestion,
+  partQuestionSchema,
   partsQuestionSchema,
+  readPartOperation,
 } from '../../contract/parts.js';
 import type { PartsInput } from '../../usecases/list-parts.js';
-import { RECORDED } from '../asked.js';
-import { mountList } from '../listed.js';
+import { JUDGED, RECORDED } from '../asked.js';
+import { mountList, mountRead } from '../listed.js';
 import type { App } from '../mount.js';
 import type { Service } from '../service.js';
 
 export function mountParts(app: App, service: Service): void {
-  const { listParts } = service.useCases;
+  const { listParts, readPart } = service.useCases;
   mountList<PartsQuestion, PartsInput>(app, service, {
     operation: listPartsOperation,
     schema: partsQuestionSchema,
@@ -28,5 +31,11 @@ export function mountParts(app: App, service: Service): void {
     }),
     list: listParts,
     lifetimes: RECORDED,
+  });
+  mountRead(app, service, {
+    operation: readPartOperation,
+    schema: partQuestionSchema,
+    read: readPart,
+    lifetimes: JUDGED,
   });
 }

@@ -3,6 +3,7 @@
  * says that the question, the document, the usage or the store is at fault; 1 that the program is.
  */
 
+import type { Language } from '../contract/language.js';
 import type { FaultWire } from '../contract/problem.js';
 import { typeOf } from '../contract/problems/problem-type.js';
 import { problemWords, saidFault, sayDetail } from '../contract/problems/words.js';
@@ -20,7 +21,7 @@ export type CommandFaultCode =
   | 'port-not-free';
 
 /** The language of what the commands themselves say, and of the faults of documents. */
-export const OWN_LANGUAGE = 'en';
+export const OWN_LANGUAGE: Language = 'en';
 
 export interface Place {
   /** Of a document that is written in lines, from 1; null where it is of none of them. */
@@ -86,7 +87,7 @@ const TITLES: Readonly<Record<OwnCode, string>> = {
 };
 
 /** The problem of an error; null where the error is a bug of the program. */
-export function problemOf(error: unknown, lang: string): Problem | null {
+export function problemOf(error: unknown, lang: Language): Problem | null {
   if (error instanceof QuestionError) return questionProblem(error, lang);
   if (error instanceof DocumentRefused) {
     const { faults, warnings } = error;
@@ -106,7 +107,7 @@ export function problemOf(error: unknown, lang: string): Problem | null {
 }
 
 /** A question is refused in the language in which its answer would have come. */
-function questionProblem({ code, faults }: QuestionError, lang: string): Problem {
+function questionProblem({ code, faults }: QuestionError, lang: Language): Problem {
   const errors = faults.map(({ at, ...fault }) => ({
     ...(at === null ? {} : { parameter: at }),
     ...saidFault(fault, lang),

@@ -4,15 +4,9 @@
  */
 
 import { Command, CommanderError } from 'commander';
+import { type Language, spokenFor } from '../contract/language.js';
 import { addEditions } from './editions.js';
-import {
-  CommandFault,
-  EXIT,
-  maskedProblem,
-  OWN_LANGUAGE,
-  type Problem,
-  problemOf,
-} from './fault.js';
+import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
 import { addInspect } from './inspect.js';
@@ -100,11 +94,12 @@ function sentenceOf(message: string): string {
 }
 
 function endOfFault(error: unknown, words: readonly string[], world: World): number {
-  const problem = problemOf(error, OWN_LANGUAGE);
+  const options = optionsIn(words);
+  const problem = problemOf(error, languageIn(options));
   if (problem === null && (world.env.FAYING_DEBUG ?? '') === '1') {
     world.err.write(`${stackOf(error)}\n`);
   }
-  tellProblem(problem ?? maskedProblem(), words, world);
+  tellProblem(problem ?? maskedProblem(), options, world);
   return problem === null ? EXIT.bug : EXIT.fault;
 }
 
@@ -114,10 +109,22 @@ function stackOf(error: unknown): string {
   return `${error.stack ?? error.message}${cause}`;
 }
 
-/** The options may not have been read at all, so the words themselves say whether JSON is due. */
-function tellProblem(problem: Problem, words: readonly string[], { err, env }: World): void {
+/** The options may not have been read at all, so the words themselves say how faults are told. */
+function optionsIn(words: readonly string[]): readonly string[] {
   const end = words.indexOf('--');
-  const options = end === -1 ? words : words.slice(0, end);
+  return end === -1 ? words : words.slice(0, end);
+}
+
+/** As commander reads it: `--lang de` or `--lang=de`, the last of several. */
+function languageIn(options: readonly string[]): Language {
+  const tags = options.flatMap((word, index) => {
+    if (word === '--lang') return options.slice(index + 1, index + 2);
+    return word.startsWith('--lang=') ? [word.slice('--lang='.length)] : [];
+  });
+  return spokenFor(tags.at(-1) ?? '');
+}
+
+function tellProblem(problem: Problem, options: readonly string[], { err, env }: World): void {
   if (options.includes('--json')) err.write(`${JSON.stringify(problem, null, 2)}\n`);
   else sayProblem(problem, new Page(err, env));
 }

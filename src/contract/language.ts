@@ -4,7 +4,9 @@
 
 export {
   FALLBACK_LANGUAGE,
+  type Language,
   languageFor,
   /** Languages that sentences can be said in; the first stands in for all others. */
   SPOKEN as SPOKEN_LANGUAGES,
+  spokenFor,
 } from '../domain/explain/words.js';

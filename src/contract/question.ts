@@ -82,6 +82,12 @@ export const COMMON_FIELDS = {
     }),
 };
 
+/** A text that is a language tag, as `lang` takes it; undefined where it is none. */
+export function languageTag(raw: unknown): string | undefined {
+  const read = COMMON_FIELDS.lang.safeParse(raw);
+  return read.success ? read.data : undefined;
+}
+
 export const vehicleField = nameOf(LONGEST_NAME).openapi({
   description: 'Id of the vehicle.',
   example: 'lirren-1',

@@ -2,14 +2,13 @@
  * What all reads of one thing of the catalogue have in common: its id in the path.
  */
 
+import { LIMITS } from './limits.js';
 import type { z } from './openapi-zod.js';
 import { parameter, type QueryGrammar } from './parameters.js';
 import { COMMON_FIELDS, nameOf } from './question.js';
 
-/** Characters of an id in a path; ids are shorter, and what is longer is no id. */
-export const LONGEST_SEGMENT = 200;
-
-export const READ_FIELDS = { id: nameOf(LONGEST_SEGMENT), ...COMMON_FIELDS };
+/** Ids are shorter than names: what is longer is no id, and said to be unknown. */
+export const READ_FIELDS = { id: nameOf(LIMITS.nameCharacters.value), ...COMMON_FIELDS };
 
 export const READ_QUERY: QueryGrammar = {
   parameters: [

@@ -7,13 +7,12 @@
  * another one that asks the same.
  */
 
-import { languageFor } from '../contract/language.js';
 import { LIMITS } from '../contract/limits.js';
 import type { QueryGrammar } from '../contract/parameters.js';
 import type { Library } from '../usecases/library.js';
 import type { EditionHead } from '../usecases/ports.js';
 import { type Exchange, type Headers, JSON_TYPE, jsonReply, vary } from './exchange.js';
-import { wishedLanguage } from './negotiation.js';
+import { spokenTo } from './negotiation.js';
 import { canonicalSearch } from './query.js';
 import { keyOf, ordered } from './question-key.js';
 import type { Service } from './service.js';
@@ -50,9 +49,7 @@ export interface Settled {
 export function settle({ library }: Service, { request }: Exchange, asked: Asked): Settled {
   // The head alone: an edition that is not at hand is loaded where something is judged.
   const head = library.head(asked.edition ?? null);
-  const wished =
-    asked.lang === undefined ? null : (languageFor(asked.lang) ?? wishedLanguage(null));
-  return { head, lang: wished ?? wishedLanguage(request.headers.get('accept-language')) };
+  return { head, lang: spokenTo(asked.lang, request.headers.get('accept-language')) };
 }
 
 /** What is asked of which use-case. */

@@ -5,13 +5,14 @@
 import { pointerTo } from '../contract/json-pointer.js';
 import { readJson } from '../contract/json-text.js';
 import { LIMITS } from '../contract/limits.js';
+import type { Exchange } from './exchange.js';
 import { formRefusal, type ReadFields } from './form.js';
 import { type Place, Refusal } from './problem.js';
 
 const BODY_LIMIT = LIMITS.bodyBytes.value;
 
 /** Throws `Refusal` where there is no JSON to be had; what it says is for the schema. */
-export async function readBody(request: Request): Promise<ReadFields> {
+export async function readBody({ request, said }: Exchange): Promise<ReadFields> {
   checkMediaType(request.headers);
   const text = decode(await bytesOf(request));
   const read = readJson(text, LIMITS.bodyValues.value);
@@ -19,7 +20,9 @@ export async function readBody(request: Request): Promise<ReadFields> {
     const [first] = read.faults;
     // Not held against the schema: that would be the work that the limit is there to spare.
     if (first?.code === 'too-many-values') throw formRefusal([first]);
-    return { value: read.value, faults: read.faults };
+    const { value, faults } = read;
+    if (typeof value === 'object' && value !== null && 'lang' in value) said.lang = value.lang;
+    return { value, faults };
   }
   throw new Refusal('malformed-json', [{ code: 'not-json', data: read.stop }]);
 }

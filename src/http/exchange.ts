@@ -3,10 +3,13 @@
  * read it, and that nobody may take it for anything but what it is.
  */
 
-import { FALLBACK_LANGUAGE } from '../contract/language.js';
+import type { Language } from '../contract/language.js';
 import { LIMITS } from '../contract/limits.js';
 import type { ProblemWire } from '../contract/problem.js';
+import { languageTag } from '../contract/question.js';
+import { spokenTo } from './negotiation.js';
 import { problemOf, type Refusal } from './problem.js';
+import { langIn } from './query.js';
 import type { Service } from './service.js';
 
 export interface Exchange {
@@ -20,6 +23,8 @@ export interface Exchange {
   /** Which requests get another answer: names of headers for `Vary`. */
   readonly varies: readonly string[];
   readonly isStopping: boolean;
+  /** What a body says its answer is to be spoken in, once the body has been read. */
+  readonly said: { lang?: unknown };
 }
 
 export type Headers = Readonly<Record<string, string>>;
@@ -63,6 +68,7 @@ export function openExchange(
     headers,
     varies: cors === null ? [] : ['Origin'],
     isStopping,
+    said: {},
   };
 }
 
@@ -100,23 +106,40 @@ export function jsonReply(exchange: Exchange, body: string, headers: Headers): R
   });
 }
 
-export function textReply(exchange: Exchange, body: string): Response {
+/** What a language is asked by: `lang` if it can be read, else the header of the client. */
+interface Spoken {
+  readonly lang: Language;
+  /** Names of headers that decide it. */
+  readonly by: readonly string[];
+}
+
+/** The language of what is said to a request that has no answer to a question. */
+export function spokenIn({ request, search, said }: Exchange): Spoken {
+  const lang = languageTag(said.lang) ?? langIn(search);
+  return {
+    lang: spokenTo(lang, request.headers.get('accept-language')),
+    by: lang === undefined ? ['Accept-Language'] : [],
+  };
+}
+
+export function textReply(exchange: Exchange, body: string, { lang, by }: Spoken): Response {
   const headers = {
     'content-type': 'text/plain; charset=utf-8',
-    'content-language': 'en',
+    'content-language': lang,
     'cache-control': 'public, max-age=86400',
     ...exchange.headers,
-    ...vary(exchange),
+    ...vary(exchange, by),
   };
   return new Response(body, { status: 200, headers });
 }
 
 export function problemReply(exchange: Exchange, refusal: Refusal): Response {
-  const problem = problemOf(refusal, exchange.id, FALLBACK_LANGUAGE);
+  const { lang, by } = spokenIn(exchange);
+  const problem = problemOf(refusal, exchange.id, lang);
   const headers = {
     ...exchange.headers,
     ...problemHeaders(problem, exchange.request.method),
-    ...vary(exchange),
+    ...vary(exchange, by),
     ...refusal.headers,
   };
   return new Response(JSON.stringify(problem), { status: problem.status, headers });
@@ -130,7 +153,7 @@ export function problemHeaders(problem: ProblemWire, method: string): Headers {
   const isShared = problem.status === 404 && SHARED.has(method);
   return {
     'content-type': 'application/problem+json',
-    'content-language': 'en',
+    'content-language': problem.lang,
     'cache-control': isShared ? `public, max-age=${MISSING_FOR}` : 'no-store',
     ...(problem.status === 503 ? { 'retry-after': RETRY_AFTER } : {}),
   };

@@ -3,7 +3,7 @@
  * A header that cannot be read asks for nothing.
  */
 
-import { FALLBACK_LANGUAGE, languageFor } from '../contract/language.js';
+import { FALLBACK_LANGUAGE, type Language, languageFor } from '../contract/language.js';
 import { LIMITS } from '../contract/limits.js';
 
 interface Wish {
@@ -33,10 +33,16 @@ export function accepts(header: string | null, mediaType: string): boolean {
   return false;
 }
 
+/** The language that is spoken to a client: that of `lang`, else the one it wishes for most. */
+export function spokenTo(lang: string | undefined, acceptLanguage: string | null): Language {
+  if (lang === undefined) return wishedLanguage(acceptLanguage);
+  return languageFor(lang) ?? FALLBACK_LANGUAGE;
+}
+
 /** The spoken language that is wished for most; the first of equals. */
-export function wishedLanguage(header: string | null): string {
+export function wishedLanguage(header: string | null): Language {
   if (header === null) return FALLBACK_LANGUAGE;
-  let best: { language: string; weight: number } | null = null;
+  let best: { language: Language; weight: number } | null = null;
   for (const { range, weight } of wishesOf(header, LANGUAGE_RANGE)) {
     const language = range === '*' ? FALLBACK_LANGUAGE : languageFor(range);
     if (language === null || weight <= (best?.weight ?? 0)) continue;

@@ -9,13 +9,14 @@
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { ENGINE_VERSION } from '../contract/answer-head.js';
 import type { Example } from '../contract/examples.js';
+import { LIMITS } from '../contract/limits.js';
 import { z } from '../contract/openapi-zod.js';
 import { type Operation, TAGS } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { Parameter, ParameterGroup } from '../contract/parameters.js';
 import { problemSchema } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
-import { LONGEST_SEGMENT } from '../contract/read.js';
+
 import { Examples, refTo } from './openapi-examples.js';
 import {
   headerComponents,
@@ -126,7 +127,7 @@ function routeOf(operation: Operation, examples: Examples): Route {
 
 function segmentParameter({ segment }: Operation) {
   if (segment === null) return [];
-  const schema = { type: 'string', minLength: 1, maxLength: LONGEST_SEGMENT } as const;
+  const schema = { type: 'string', minLength: 1, maxLength: LIMITS.nameCharacters.value } as const;
   return [{ ...segment, in: 'path' as const, required: true, schema }];
 }
 

@@ -6,6 +6,7 @@
  * something that cannot be; 404 that it names a vehicle, part or edition that is not there.
  */
 
+import type { Language } from '../contract/language.js';
 import { LIMITS, type LimitName } from '../contract/limits.js';
 import type { FaultWire, ProblemWire } from '../contract/problem.js';
 import type { Fault } from '../contract/problems/fault.js';
@@ -101,7 +102,7 @@ export function refusalOf(error: unknown, placeOf: PlaceOf | null): Refusal {
   return new Refusal(code, [], { cause: error });
 }
 
-export function problemOf(refusal: Refusal, instance: string, lang: string): ProblemWire {
+export function problemOf(refusal: Refusal, instance: string, lang: Language): ProblemWire {
   const { code, faults, limit } = refusal;
   const { status, retry } = PROBLEMS[code];
   return {
@@ -118,7 +119,7 @@ export function problemOf(refusal: Refusal, instance: string, lang: string): Pro
   };
 }
 
-function faultWire(fault: PlacedFault, lang: string): FaultWire {
+function faultWire(fault: PlacedFault, lang: Language): FaultWire {
   const { pointer, parameter } = fault;
   return {
     ...(pointer === undefined ? {} : { pointer }),

@@ -13,7 +13,7 @@ import {
   type QueryGrammar,
   type Reading,
 } from '../contract/parameters.js';
-import { PLACE_PATTERN } from '../contract/question.js';
+import { languageTag, PLACE_PATTERN } from '../contract/question.js';
 import { formRefusal, type ReadFields } from './form.js';
 import type { Place, PlacedFault } from './problem.js';
 
@@ -213,6 +213,12 @@ const DEFAULTS: ReadonlyMap<string, string> = new Map([
   ['limit', String(USUAL_ENTRIES)],
   ['replaced', 'false'],
 ]);
+
+/** The language that a URL asks for, whatever else it has; undefined where none can be read. */
+export function langIn(search: string): string | undefined {
+  const [first, ...others] = pairsOf(search, []).filter(([name]) => name === 'lang');
+  return first === undefined || others.length > 0 ? undefined : languageTag(first[1]);
+}
 
 /** For paths that take no parameters at all. */
 export function refuseParameters(search: string): void {

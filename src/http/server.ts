@@ -15,12 +15,14 @@ import type { Duplex } from 'node:stream';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener, RequestError } from '@hono/node-server';
 import type { Logger } from 'pino';
-import { FALLBACK_LANGUAGE } from '../contract/language.js';
+import { FALLBACK_LANGUAGE, type Language } from '../contract/language.js';
 import { LIMITS, type LimitName } from '../contract/limits.js';
 import type { ProblemCode } from '../contract/problems/problem-type.js';
 import { problemHeaders } from './exchange.js';
 import type { App } from './mount.js';
+import { spokenTo } from './negotiation.js';
 import { problemOf, Refusal } from './problem.js';
+import { langIn } from './query.js';
 import { Lifecycle } from './service.js';
 
 export interface ServerOptions {
@@ -142,7 +144,7 @@ function refuseEarly(server: Server, log: Logger): void {
   });
   server.on('checkExpectation', (request, response) => {
     const id = randomUUID();
-    const { status, headers, body } = earlyReply('expectation-failed', id);
+    const { status, headers, body } = earlyReply('expectation-failed', id, languageOf(request));
     response.writeHead(status, headers).end(body);
     log.info({ method: request.method, route: 'none', status, requestId: id }, 'answered');
   });
@@ -187,10 +189,17 @@ interface EarlyReply {
   readonly body: string;
 }
 
-function earlyReply(code: ProblemCode, id: string): EarlyReply {
-  const problem = problemOf(new Refusal(code, [], EARLY_LIMITS[code]), id, FALLBACK_LANGUAGE);
+/** Of a request that was read but goes to no route. */
+function languageOf({ url = '', headers }: IncomingMessage): Language {
+  const [, search = ''] = url.split('?');
+  return spokenTo(langIn(search), headers['accept-language'] ?? null);
+}
+
+function earlyReply(code: ProblemCode, id: string, lang = FALLBACK_LANGUAGE): EarlyReply {
+  const problem = problemOf(new Refusal(code, [], EARLY_LIMITS[code]), id, lang);
   const headers = {
     ...problemHeaders(problem, ''),
+    vary: 'Accept-Language',
     'x-request-id': id,
     'x-content-type-options': 'nosniff',
     'content-security-policy': "default-src 'none'",

@@ -250,6 +250,21 @@ describe('a question that cannot be answered', () => {
     expect(errors).toEqual([{ parameter: 'part', code: 'unknown-part', data, text: detail }]);
   });
 
+  test.each(['--lang de', '--lang=de-AT', '--lang en --lang DE'])(
+    'in the language that is asked for: %s',
+    async (option) => {
+      const { err } = await ask(`fit cart-1 nothing ${option}`);
+      expect(err).toBe('faying: Es gibt kein Teil „nothing“.\n');
+      const told = JSON.parse((await ask(`fit cart-1 nothing --json ${option}`)).err);
+      expect(told).toMatchObject({ lang: 'de', title: 'Dieses Teil gibt es nicht' });
+    },
+  );
+
+  test('but the usage of the command in its own', async () => {
+    const { err } = await ask('fit cart-1 --lang de --json');
+    expect(JSON.parse(err)).toMatchObject({ lang: 'en', code: 'bad-usage' });
+  });
+
   test('with nothing published', async () => {
     const empty = freshDatabase();
     openStore(empty, { mode: 'create' }).close();

@@ -102,7 +102,10 @@ describe('what a type leads to', () => {
     const page = await client.get('/problems').expect(200);
     const lines = page.text.trim().split('\n');
     expect(lines).toEqual(
-      PROBLEM_CODES.map((code) => `${PROBLEMS[code].status} /problems/${code}`),
+      PROBLEM_CODES.map((code) => {
+        const { title } = problemWords('en').problems[code];
+        return `${PROBLEMS[code].status} /problems/${code} ${title}`;
+      }),
     );
     const response = await client.get('/problems/nope').expect(404);
     expect(problemSchema.parse(json(response)).code).toBe('unknown-problem');

@@ -19,8 +19,8 @@ export interface ProblemWords {
   readonly faults: FaultWords;
   /** Where a text stops being JSON: what is expected there, and what is there. */
   readonly jsonStop: (stop: JsonStop) => string;
-  /** The first of several faults of form, at its place, and how many others there are. */
-  readonly first: (place: string, text: string, others: number) => string;
+  /** How many faults there are beside the first. */
+  readonly others: (count: number) => string;
   readonly page: {
     readonly code: (code: string, status: number) => string;
     readonly again: Readonly<Record<Retry, string>>;

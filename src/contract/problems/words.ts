@@ -4,52 +4,30 @@
  */
 
 import { echo } from '../json-pointer.js';
-import { LIMITS } from '../limits.js';
+import type { Language } from '../language.js';
 import type { FaultWire } from '../problem.js';
-import { ENGLISH_FAULTS, englishStop } from './english-faults.js';
-import { ENGLISH_PROBLEMS } from './english-problems.js';
+import { ENGLISH } from './english.js';
 import type { Fault, FaultCode, FaultData, JsonStop } from './fault.js';
+import { GERMAN } from './german.js';
 import type { ProblemCode } from './problem-type.js';
 import type { ProblemWords } from './problem-words.js';
 
-const ENGLISH: ProblemWords = {
-  problems: ENGLISH_PROBLEMS,
-  faults: ENGLISH_FAULTS,
-  jsonStop: englishStop,
-  first: (place, text, others) => `${place}${text}${moreOf(others)}`,
-  page: {
-    code: (code, status) => `Code ${code}, status ${status}.`,
-    again: {
-      no: 'Asking again does not help.',
-      later: 'The same request may be answered later.',
-      'with-change': 'Ask again with something changed.',
-    },
-  },
-};
+const LANGUAGES: Readonly<Record<Language, ProblemWords>> = { en: ENGLISH, de: GERMAN };
 
-/** The exact number only where all are told: beyond that, not every one is looked for. */
-function moreOf(others: number): string {
-  const most = LIMITS.faultsTold.value;
-  if (others === 0) return '';
-  if (others >= most) return ` And more than ${most - 1} others.`;
-  return ` And ${others} more fault${others === 1 ? '' : 's'}.`;
-}
-
-const LANGUAGES: ReadonlyMap<string, ProblemWords> = new Map([['en', ENGLISH]]);
-
-export function problemWords(lang: string): ProblemWords {
-  return LANGUAGES.get(lang) ?? ENGLISH;
+/** The words of a spoken language. */
+export function problemWords(lang: Language): ProblemWords {
+  return LANGUAGES[lang];
 }
 
 /** The sentence of a fault. */
-export function sayFault({ code, data }: Fault, lang: string): string {
+export function sayFault({ code, data }: Fault, lang: Language): string {
   return sentenceOf(code, data, lang);
 }
 
 function sentenceOf<Code extends FaultCode>(
   code: Code,
   data: FaultData[Code],
-  lang: string,
+  lang: Language,
 ): string {
   return problemWords(lang).faults[code](data);
 }
@@ -57,7 +35,7 @@ function sentenceOf<Code extends FaultCode>(
 /** A fault with its sentence, as it is told outside; `lang` where the text is in another one. */
 export function saidFault(
   fault: Fault,
-  lang: string,
+  lang: Language,
 ): Pick<FaultWire, 'code' | 'data' | 'text' | 'lang'> {
   const { code, data } = fault;
   // What the domain says stands in `text` itself.
@@ -78,7 +56,7 @@ function shown(value: Told): Told {
 }
 
 /** What is expected where a text stops being JSON, and what is there, without its place. */
-export function sayStop(stop: JsonStop, lang: string): string {
+export function sayStop(stop: JsonStop, lang: Language): string {
   return problemWords(lang).jsonStop(stop);
 }
 
@@ -86,13 +64,14 @@ export function sayStop(stop: JsonStop, lang: string): string {
 export function sayDetail(
   code: ProblemCode,
   faults: readonly (Fault & Pick<FaultWire, 'pointer' | 'parameter'>)[],
-  lang: string,
+  lang: Language,
 ): string {
-  const { problems, first: sayFirst } = problemWords(lang);
+  const { problems, others: sayOthers } = problemWords(lang);
   const [first, ...others] = faults;
   if (first === undefined) return problems[code].about;
   const text = sayFault(first, lang);
   if (code !== 'invalid-request') return text;
   const place = first.parameter ?? first.pointer ?? '';
-  return sayFirst(place === '' ? '' : `${echo(place)}: `, text, others.length);
+  const more = others.length === 0 ? '' : ` ${sayOthers(others.length)}`;
+  return `${place === '' ? '' : `${echo(place)}: `}${text}${more}`;
 }

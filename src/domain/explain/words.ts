@@ -9,26 +9,27 @@ import { CAUTION_GROUPS, REASON_CODES, type Reason, type ReasonCode } from './re
 import type { Words } from './sentence.js';
 import type { FieldWords, VehicleField } from './vehicle-words.js';
 
-const LANGUAGES: ReadonlyMap<string, Words> = new Map([
-  ['en', ENGLISH],
-  ['de', GERMAN],
-]);
+/** The languages that sentences can be said in; whatever else is said has words in each. */
+export type Language = 'en' | 'de';
 
-/** The languages that sentences can be said in. */
-export const SPOKEN: readonly string[] = [...LANGUAGES.keys()];
+const TABLES: Readonly<Record<Language, Words>> = { en: ENGLISH, de: GERMAN };
+
+const LANGUAGES: ReadonlyMap<string, Words> = new Map(Object.entries(TABLES));
+
+export const SPOKEN = Object.keys(TABLES) as readonly Language[];
 
 /** The language that is spoken where no wish can be met. */
-export const FALLBACK_LANGUAGE = 'en';
+export const FALLBACK_LANGUAGE: Language = 'en';
 
 /** The language spoken for a tag: itself, else its first part (`de` for `de-AT`), else none. */
-export function languageFor(tag: string): string | null {
+export function languageFor(tag: string): Language | null {
   const whole = tag.toLowerCase();
   const [primary = ''] = whole.split('-');
-  return [whole, primary].find((one) => LANGUAGES.has(one)) ?? null;
+  return SPOKEN.find((one) => one === whole) ?? SPOKEN.find((one) => one === primary) ?? null;
 }
 
 /** The language spoken for a wish: the nearest to it that there is, else English. */
-export function spokenFor(lang: string): string {
+export function spokenFor(lang: string): Language {
   return languageFor(lang) ?? FALLBACK_LANGUAGE;
 }
 

@@ -34,7 +34,7 @@ function checkFit(exchange: Exchange, service: Service): Response {
 
 async function askFit(exchange: Exchange, service: Service): Promise<Response> {
   refuseParameters(exchange.search);
-  const read = await readBody(exchange.request);
+  const read = await readBody(exchange);
   const question = checkForm(fitQuestionSchema, read, pointerAt);
   return answer(exchange, question, service);
 }

@@ -23,7 +23,7 @@ export function mountInspect(app: App, service: Service): void {
 
 async function inspect(exchange: Exchange, service: Service): Promise<Response> {
   refuseParameters(exchange.search);
-  const read = await readBody(exchange.request);
+  const read = await readBody(exchange);
   const asked = checkForm(inspectQuestionSchema, read, pointerAt);
   const settled = settle(service, exchange, asked);
   const input = vehicleInput(asked, settled);

@@ -40,7 +40,7 @@ function mateFaces(exchange: Exchange, service: Service): Response {
 
 async function askMate(exchange: Exchange, service: Service): Promise<Response> {
   refuseParameters(exchange.search);
-  const read = await readBody(exchange.request);
+  const read = await readBody(exchange);
   const question = checkForm(mateQuestionSchema, read, pointerAt);
   return answer(exchange, question, service);
 }

@@ -1,0 +1,30 @@
+/**
+ * All that English says of problems.
+ */
+
+import { LIMITS } from '../limits.js';
+import { ENGLISH_FAULTS, englishStop } from './english-faults.js';
+import { ENGLISH_PROBLEMS } from './english-problems.js';
+import type { ProblemWords } from './problem-words.js';
+
+export const ENGLISH: ProblemWords = {
+  problems: ENGLISH_PROBLEMS,
+  faults: ENGLISH_FAULTS,
+  jsonStop: englishStop,
+  others,
+  page: {
+    code: (code, status) => `Code ${code}, status ${status}.`,
+    again: {
+      no: 'Asking again does not help.',
+      later: 'The same request may be answered later.',
+      'with-change': 'Ask again with something changed.',
+    },
+  },
+};
+
+/** The exact number only where all are told: beyond that, not every one is looked for. */
+function others(count: number): string {
+  const most = LIMITS.faultsTold.value;
+  if (count >= most) return `And more than ${most - 1} others.`;
+  return `And ${count} more fault${count === 1 ? '' : 's'}.`;
+}

@@ -1,0 +1,142 @@
+/**
+ * The faults of requests, in German: one sentence for each code, with what was probably meant.
+ * Names stand in quotes, and no sentence bends them.
+ */
+
+import { echo } from '../json-pointer.js';
+import type { JsonExpected, JsonFound, JsonStop, ValueType } from './fault.js';
+import type { FaultWords } from './problem-words.js';
+
+function quoted(name: string): string {
+  return `„${echo(name)}“`;
+}
+
+/** A name that nothing has; `none` comes with its article, such as `kein Teil`. */
+function none(what: string, name: string, meant: string | null): string {
+  return `Es gibt ${what} ${quoted(name)}.${hint(meant)}`;
+}
+
+function hint(meant: string | null): string {
+  return meant === null ? '' : ` War ${quoted(meant)} gemeint?`;
+}
+
+const TYPES: Readonly<Record<ValueType, string>> = {
+  text: 'kein Text',
+  number: 'keine Zahl',
+  integer: 'keine ganze Zahl',
+  boolean: 'weder true noch false',
+  object: 'kein Objekt',
+  list: 'keine Liste',
+};
+
+const EXPECTED: Readonly<Record<JsonExpected, string>> = {
+  value: 'ein Wert',
+  name: 'ein Name in doppelten Anführungszeichen',
+  colon: 'ein Doppelpunkt',
+  'comma-or-brace': 'ein Komma oder „}“',
+  'comma-or-bracket': 'ein Komma oder „]“',
+  'closing-quote': 'ein schließendes doppeltes Anführungszeichen',
+  escape: 'eine Umschreibung wie \\n oder \\u00e9',
+  end: 'das Ende des Textes',
+};
+
+const FOUND: Readonly<Record<Exclude<JsonFound, 'sign'>, string>> = {
+  'end-of-text': 'das Ende des Textes',
+  'end-of-line': 'das Ende der Zeile',
+  space: 'ein Leerzeichen',
+  'control-character': 'ein Steuerzeichen',
+  'single-quote': 'ein einfaches Anführungszeichen',
+  'double-quote': 'ein doppeltes Anführungszeichen',
+};
+
+export function germanStop({ expected, found, sign }: JsonStop): string {
+  const there = found === 'sign' ? `„${sign ?? ''}“` : FOUND[found];
+  return `erwartet wird ${EXPECTED[expected]}, dort steht ${there}`;
+}
+
+export const GERMAN_FAULTS: FaultWords = {
+  'no-edition': () => 'Es ist noch nichts veröffentlicht.',
+  'unknown-edition': ({ edition }) => `Es gibt keine Ausgabe ${edition}.`,
+  'unknown-vehicle': ({ name, meant }) => none('kein Fahrzeug', name, meant),
+  'unknown-part': ({ name, meant }) => none('kein Teil', name, meant),
+  'plus-read-as-space': ({ name }) =>
+    `${none('kein Teil', name, null)} In einer URL steht „%2B“ für „+“.`,
+  'unknown-work': ({ name, meant }) => none('keine Arbeit', name, meant),
+  'work-not-for-part': ({ work }) => `${quoted(work)} geht an diesem Teil nicht.`,
+  'work-may-not-apply': ({ work }) =>
+    `Es ist nicht bekannt, ob ${quoted(work)} an diesem Teil geht: Dafür fehlen erfasste Werte.`,
+  'work-changes-nothing': ({ work, what }) =>
+    `${quoted(work)} ändert ${quoted(what)}, und das ist von diesem Teil nicht erfasst.`,
+  'unknown-layout': ({ name, meant }) => none('keine Bauweise', name, meant),
+  'unknown-role': ({ name, meant }) => none('keine Rolle', name, meant),
+  'unknown-kind': ({ name, meant }) => none('keine Art von Anschluss', name, meant),
+  'unknown-fact': ({ name, meant }) => none('kein Merkmal', name, meant),
+  'not-a-value-of-fact': ({ fact, value, meant }) =>
+    `${quoted(fact)} kann nicht ${quoted(value)} sein.${hint(meant)}`,
+  'unknown-position': ({ vehicle, name, meant }) =>
+    `${quoted(vehicle)} hat keinen Einbauplatz ${quoted(name)}.${hint(meant)}`,
+  'unknown-mating': ({ vehicle, name, meant }) =>
+    `${quoted(vehicle)} hat keine Verbindung ${quoted(name)}.${hint(meant)}`,
+  'not-handed': ({ position }) =>
+    `${quoted(position)} hat kein Links und Rechts; zu nennen ist ein Teil.`,
+  'place-of-the-part': ({ position }) =>
+    `${quoted(position)} ist der Einbauplatz des Teils selbst; zu nennen ist, was daneben sitzt.`,
+  'too-many-adapters': ({ mating, most }) =>
+    `${quoted(mating)} nimmt ${most} Adapter hintereinander auf.`,
+  'not-an-adapter': ({ part }) => `${quoted(part)} ist kein Adapter: Es hat nicht zwei Anschlüsse.`,
+  'unknown-interface': ({ part, name, meant }) =>
+    `Von ${quoted(part)} ist kein Anschluss ${quoted(name)} erfasst.${hint(meant)}`,
+  'no-interface-recorded': ({ part }) => `Von ${quoted(part)} ist kein Anschluss erfasst.`,
+  'not-a-torque': ({ text }) => text,
+  'negative-torque': () => 'Ein Drehmoment ist nicht negativ.',
+  'face-at-fault': ({ text }) => text,
+  'changes-not-supported': () =>
+    'Änderungen um das Teil herum werden noch nicht gesucht; zu fragen ist mit changes=no.',
+  'unknown-parameter': ({ name }) => `Hier gibt es keinen Parameter ${quoted(name)}.`,
+  'repeated-parameter': () => 'Er steht mehr als einmal da.',
+  'too-many-parameters': ({ most }) => `Eine URL hat höchstens ${most} davon; POST nimmt mehr auf.`,
+  'malformed-encoding': () => 'Die Prozent-Kodierung ergibt keinen Text in UTF-8.',
+  'unknown-field': ({ name }) => `Hier gibt es kein Feld ${quoted(name)}.`,
+  missing: () => 'Die Angabe fehlt.',
+  'wrong-type': ({ type }) => `Das ist ${TYPES[type]}.`,
+  'empty-text': () => 'Der Text ist leer.',
+  'empty-list': () => 'Die Liste ist leer.',
+  'too-long': ({ most }) => `Der Text hat mehr als ${most} Zeichen.`,
+  'too-many-items': ({ most }) => `Die Liste hat mehr als ${most} Einträge.`,
+  'too-many-places': ({ most }) => `Das sind mehr als ${most} Stellen.`,
+  'too-small': ({ least }) => `Die Zahl ist kleiner als ${least}.`,
+  'too-large': ({ most }) => `Die Zahl ist größer als ${most}.`,
+  'not-one-of': ({ values }) => `Das ist keines von ${values.join(', ')}.`,
+  'unseen-characters': () => 'Darin stehen Zeichen, die kein Text für Menschen hat.',
+  'not-a-place': ({ most }) =>
+    'Einbauplätze, Verbindungen und Merkmale haben kleine Buchstaben, Ziffern und Bindestriche, ' +
+    `höchstens ${most}.`,
+  'not-a-language-tag': () => 'Das ist keine Sprachangabe wie en oder de-AT.',
+  'not-a-month': () => 'Das ist kein Monat wie 2004-06.',
+  'not-an-edition': () => 'Das ist keine Nummer einer Ausgabe wie 3, und auch nicht „latest“.',
+  'repeated-name': ({ name }) =>
+    `${quoted(name)} steht hier zweimal; nur eines von beiden würde zählen.`,
+  'reserved-name': ({ name }) => `${quoted(name)} ist kein Name von irgendetwas.`,
+  'too-deep': ({ most }) => `Nichts ist mehr als ${most} Ebenen tief verschachtelt.`,
+  'too-many-values': ({ most }) => `Darin stehen mehr als ${most} Werte.`,
+  'not-a-cursor': () =>
+    'Diese Angabe kommt aus keiner Antwort. Zu beginnen ist mit der ersten Seite.',
+  'cursor-of-another-list': () =>
+    'Die Angabe gehört zu einer anderen Liste. Zu beginnen ist mit der ersten Seite.',
+  'cursor-of-another-edition': () =>
+    'Die Angabe gehört zu einer anderen Ausgabe. Zu beginnen ist mit der ersten Seite.',
+  'not-json': (stop) =>
+    `Der Rumpf ist kein JSON: Zeile ${stop.line}, Spalte ${stop.column}, ${germanStop(stop)}.`,
+  'not-utf-8': () => 'Der Rumpf ist kein Text in UTF-8.',
+  'body-ended-early': () => 'Der Rumpf endete, bevor alles angekommen war.',
+  'body-too-large': ({ most }) => `Der Rumpf ist größer als ${most} Byte.`,
+  'body-not-json-type': () =>
+    'Der Rumpf muss application/json in UTF-8 sein, und Content-Type muss das sagen.',
+  'body-encoded': () => 'Der Rumpf muss unkomprimiert kommen.',
+  'url-too-long': ({ most }) =>
+    `Die URL hat mehr als ${most} Byte; POST nimmt dieselben Fragen im Rumpf.`,
+  'nothing-at-path': ({ path }) => `Unter ${path} gibt es nichts.`,
+  'unknown-problem': ({ path }) => `Es gibt keine Art von Problem ${path}.`,
+  'method-not-taken': ({ path, method, allow }) => `${path} nimmt ${allow}, nicht ${method}.`,
+  'type-not-accepted': ({ type }) => `Die Antwort ist ${type}, und das schließt Accept aus.`,
+};

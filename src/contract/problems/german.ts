@@ -1,0 +1,30 @@
+/**
+ * All that German says of problems.
+ */
+
+import { LIMITS } from '../limits.js';
+import { GERMAN_FAULTS, germanStop } from './german-faults.js';
+import { GERMAN_PROBLEMS } from './german-problems.js';
+import type { ProblemWords } from './problem-words.js';
+
+export const GERMAN: ProblemWords = {
+  problems: GERMAN_PROBLEMS,
+  faults: GERMAN_FAULTS,
+  jsonStop: germanStop,
+  others,
+  page: {
+    code: (code, status) => `Code ${code}, Status ${status}.`,
+    again: {
+      no: 'Noch einmal zu fragen hilft nicht.',
+      later: 'Dieselbe Anfrage wird später vielleicht beantwortet.',
+      'with-change': 'Noch einmal fragen, mit einer Änderung.',
+    },
+  },
+};
+
+/** The exact number only where all are told: beyond that, not every one is looked for. */
+function others(count: number): string {
+  const most = LIMITS.faultsTold.value;
+  if (count >= most) return `Und mehr als ${most - 1} weitere.`;
+  return count === 1 ? 'Und ein weiterer Fehler.' : `Und ${count} weitere Fehler.`;
+}

@@ -125,7 +125,7 @@ function yearAsk(candidates: readonly Candidate[], { latestYear }: AskContext): 
   const first = recorded.reduce((a, b) => Math.min(a, b), some);
   const last = recorded.reduce((a, b) => Math.max(a, b), isOpen ? latestYear : some);
   // One more for each year that a vehicle begins with, one fewer after the year that it ends with.
-  const steps = new Array<number>(last - first + 2).fill(0);
+  const steps = Array.from({ length: last - first + 2 }, () => 0);
   const step = (year: number, by: number) => {
     steps[year - first] = (steps[year - first] ?? 0) + by;
   };

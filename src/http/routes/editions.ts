@@ -3,6 +3,7 @@
  * that there was, and stays good whatever is published after it.
  */
 
+import { ENGINE_VERSION } from '../../contract/answer-head.js';
 import type { Cursor } from '../../contract/cursor.js';
 import { cursorText, isOf } from '../../contract/cursor.js';
 import {
@@ -23,7 +24,7 @@ import { checkForm } from '../form.js';
 import { cursorOf, cursorRefusal, mountedAt, segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
 import { parameterAt, parameterCalled, readQuery } from '../query.js';
-import { digestOf } from '../question-key.js';
+import { canonicalText, digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
 export function mountEditions(app: App, service: Service): void {
@@ -55,9 +56,13 @@ function answerList(exchange: Exchange, { library, useCases }: Service): Respons
   }
   const before = cursor === null ? null : numberAfter(cursor);
   const input = { newest: newest?.number ?? null, before, limit };
-  const { next, ...page } = useCases.listEditions(library, input);
-  const answer = { ...page, next: nextText(next, newest) };
-  return reply(exchange, answer satisfies Frozen<EditionsWire>, { 'cache-control': FLOATING });
+  // Editions are only ever added, so the newest one says which there are.
+  const asked = [newest?.hash ?? '', ENGINE_VERSION, path, canonicalText(input)];
+  return reply(exchange, input.newest, { 'cache-control': FLOATING, etag: tagOf(asked) }, () => {
+    const { next, ...page } = useCases.listEditions(library, input);
+    const answer = { ...page, next: nextText(next, newest) };
+    return JSON.stringify(answer satisfies Frozen<EditionsWire>);
+  });
 }
 
 function numberAfter({ after }: Cursor): number {
@@ -81,21 +86,26 @@ function answerRead(exchange: Exchange, { library, useCases }: Service): Respons
   const { number } = checkForm(editionQuestionSchema, form, (at) => parameterAt(at, query));
   const isFloating = number === LATEST;
   const answer = useCases.readEdition(library, isFloating ? null : Number(number));
-  return reply(exchange, answer satisfies Frozen<EditionWire>, {
+  const text = JSON.stringify(answer satisfies Frozen<EditionWire>);
+  const headers = {
     'cache-control': isFloating ? FLOATING : RECORDED.pinned,
     'content-location': path.replace('{number}', String(answer.number)),
-  });
+    // Of the answer itself, which costs no more than to look at it.
+    etag: tagOf([text]),
+  };
+  return reply(exchange, answer.edition, headers, () => text);
 }
 
-/** The validator is made of the answer itself, which costs no more than to look at it. */
+function tagOf(parts: readonly string[]): string {
+  return etagOf(digestOf(parts));
+}
+
 function reply(
   exchange: Exchange,
-  answer: { readonly edition: number | null },
-  headers: Headers,
+  edition: number | null,
+  headers: Headers & { readonly etag: string },
+  text: () => string,
 ): Response {
-  const text = JSON.stringify(answer);
-  const { edition } = answer;
   const named = edition === null ? {} : { 'faying-edition': String(edition) };
-  const etag = etagOf(digestOf([text]));
-  return unlessKnown(exchange, { ...headers, ...named, etag, ...vary(exchange) }, () => text);
+  return unlessKnown(exchange, { ...headers, ...named, ...vary(exchange) }, text);
 }

@@ -58,7 +58,16 @@ function answerList(exchange: Exchange, { library, useCases }: Service): Respons
   const input = { newest: newest?.number ?? null, before, limit };
   // Editions are only ever added, so the newest one says which there are.
   const asked = [newest?.hash ?? '', ENGINE_VERSION, path, canonicalText(input)];
-  return reply(exchange, input.newest, { 'cache-control': FLOATING, etag: tagOf(asked) }, () => {
+  const said = [
+    ...(question.cursor === undefined ? [] : [`cursor=${question.cursor}`]),
+    ...(limit === USUAL_ENTRIES ? [] : [`limit=${limit}`]),
+  ];
+  const headers = {
+    'cache-control': FLOATING,
+    'content-location': said.length === 0 ? path : `${path}?${said.join('&')}`,
+    etag: tagOf(asked),
+  };
+  return reply(exchange, input.newest, headers, () => {
     const { next, ...page } = useCases.listEditions(library, input);
     const answer = { ...page, next: nextText(next, newest) };
     return JSON.stringify(answer satisfies Frozen<EditionsWire>);

@@ -186,5 +186,5 @@ test('a kind is one file, one line and one folder', async () => {
   const lacking = KIND.replace(", de: 'Bohrung der Öse'", '');
   writeFileSync(join(copy, 'src/domain/kinds/towing-eye.ts'), lacking);
   const poor = await runTests();
-  expect(poor.failed.join('\n')).toContain('in both languages');
+  expect(poor.failed.join('\n')).toContain('says its names and texts in every language');
 }, 240_000);

@@ -120,7 +120,8 @@ test('a bit that has turned is refused or does not matter, and is found where it
   }
   expect(refused).toBeGreaterThan(10);
   expect(found).toBeGreaterThan(refused);
-});
+  // Three hundred files are read whole: most of half a minute where nothing else runs.
+}, 120_000);
 
 describe('a cell that was altered past the seals is found', () => {
   const entities = ALL_ENTITY_TABLES.map(({ table }) => table);

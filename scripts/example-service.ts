@@ -6,10 +6,10 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { Logger } from 'pino';
-import { addressOf } from '../src/contract/examples.js';
 import { readNdjson } from '../src/contract/ndjson-text.js';
 import { OPERATIONS } from '../src/contract/operations.js';
 import { type RefusedRequest, refusalsOf, type ServiceState } from '../src/contract/refusals.js';
+import { type AskedRequest, type SentRequest, sentRequest } from '../src/contract/sent-request.js';
 import { createApp } from '../src/http/app.js';
 import type { App } from '../src/http/mount.js';
 import { problemsOf } from '../src/http/openapi-responses.js';
@@ -19,11 +19,10 @@ import { Library } from '../src/usecases/library.js';
 import type { EditionStore } from '../src/usecases/ports.js';
 import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
 
-/** What is asked; nothing beyond `ExampleRequest` where it has an answer. */
-export type AskedRequest = Omit<RefusedRequest, 'code' | 'name' | 'summary'>;
-
 export interface ExampleService {
-  readonly ask: (request: AskedRequest) => Promise<Response>;
+  /** The application itself, in that state; null where all is well. */
+  readonly appIn: (state: ServiceState | null) => App;
+  readonly ask: (request: AskedRequest & Pick<RefusedRequest, 'service'>) => Promise<Response>;
   readonly close: () => void;
 }
 
@@ -62,11 +61,12 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
     faulty: over(failing(new TypeError('a mistake of the program'))),
     stopping: whole,
   };
+  const appIn = (state: ServiceState | null) => (state === null ? whole : apps[state]);
   return {
+    appIn,
     ask: async (request) => {
-      const { service } = request;
-      const app = service === undefined ? whole : apps[service];
-      return app.request(...requestOf(request), {
+      const { service = null } = request;
+      return appIn(service).request(...requestOf(request), {
         lifecycle: { isStopping: service === 'stopping' },
       });
     },
@@ -99,24 +99,19 @@ function failing(error: Error): EditionStore {
 }
 
 function requestOf(request: AskedRequest): [string, RequestInit] {
-  const { operationId, method, headers, body } = request;
-  const operation = OPERATIONS.find((one) => one.operationId === operationId);
-  if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
-  const url = addressOf(request, operation);
-  const sent = method ?? operation.method.toUpperCase();
-  if (body === undefined) return [url, { method: sent, headers: headers ?? {} }];
-  const type = { 'content-type': 'application/json' };
-  const init = { method: sent, headers: { ...type, ...headers }, body: bodyOf(request) };
-  return [url, { ...init, duplex: 'half' }];
+  const sent = sentRequest(request);
+  const { method, target, headers, body } = sent;
+  if (body === null) return [target, { method, headers }];
+  return [target, { method, headers, body: bodyOf(body, sent), duplex: 'half' }];
 }
 
-function bodyOf({ body, text, breaksOff }: AskedRequest): string | ReadableStream {
-  const whole = text ?? JSON.stringify(body);
-  if (breaksOff === undefined) return whole;
+/** The body, or as much of it as comes before the connection breaks off. */
+function bodyOf(body: string, { stops }: SentRequest): string | ReadableStream {
+  if (stops === undefined) return body;
   let isFirst = true;
   return new ReadableStream({
     pull(controller) {
-      if (isFirst) controller.enqueue(new TextEncoder().encode(whole.slice(0, 9)));
+      if (isFirst) controller.enqueue(new TextEncoder().encode(body.slice(0, stops.after)));
       else controller.error(new Error('the connection was reset'));
       isFirst = false;
     },

@@ -8,17 +8,11 @@ import { EXAMPLE_REQUESTS, type ExampleRequest } from './examples.js';
 import { LIMITS } from './limits.js';
 import type { Operation } from './operation.js';
 import type { ProblemCode } from './problems/problem-type.js';
+import type { AskedRequest } from './sent-request.js';
 
-export interface RefusedRequest extends ExampleRequest {
+export interface RefusedRequest extends ExampleRequest, AskedRequest {
   /** The code of the problem that it is refused with. */
   readonly code: ProblemCode;
-  /** Where it is not the method of the operation. */
-  readonly method?: string;
-  readonly headers?: Readonly<Record<string, string>>;
-  /** The body as it is sent, where it is not one that JSON writes. */
-  readonly text?: string;
-  /** The connection breaks off in the middle of the body. */
-  readonly breaksOff?: true;
   /** How it stands with the service that is asked, where not all is well. */
   readonly service?: ServiceState;
 }
@@ -198,7 +192,7 @@ function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): S
     case 'malformed-json':
       return { summary: 'A body that stops half-way', ...request, text: text.slice(0, -1) };
     case 'malformed-request':
-      return { summary: 'A connection that breaks off', ...request, breaksOff: true };
+      return { summary: 'A connection that breaks off', ...request, stop: 'breaking-off' };
     case 'body-too-large': {
       const long = text.padEnd(LIMITS.bodyBytes.value + 1);
       return { summary: 'A body of one byte too many', ...request, text: long };

@@ -121,11 +121,13 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
     title: 'Something went wrong inside',
     about:
       'A mistake of the service, not of the question. The log has it under the id that ' +
-      '"instance" gives.',
+      '"instance" gives: tell that id to those who run the service.',
   },
   'no-edition': {
     title: 'Nothing has been published yet',
-    about: 'The service has no edition of a catalogue to answer from.',
+    about:
+      'The service has no edition of a catalogue to answer from. Those who run it give it one ' +
+      'with "faying publish".',
   },
   'store-fault': {
     title: 'The catalogue cannot be read',

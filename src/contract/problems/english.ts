@@ -19,6 +19,13 @@ export const ENGLISH: ProblemWords = {
       later: 'The same request may be answered later.',
       'with-change': 'Ask again with something changed.',
     },
+    request: {
+      stops: {
+        'breaking-off': 'The connection breaks off here.',
+        'falling-silent': 'Nothing more comes.',
+      },
+      more: (count) => `${count} characters more`,
+    },
   },
 };
 

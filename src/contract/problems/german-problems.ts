@@ -130,11 +130,13 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
     title: 'Im Inneren ist etwas schiefgegangen',
     about:
       'Ein Fehler des Dienstes, nicht der Frage. Er steht im Protokoll, unter der Kennung, die ' +
-      '„instance“ nennt.',
+      '„instance“ nennt: die Betreiber des Dienstes brauchen sie.',
   },
   'no-edition': {
     title: 'Es ist noch nichts veröffentlicht',
-    about: 'Der Dienst hat keine Ausgabe eines Katalogs, aus der er antworten könnte.',
+    about:
+      'Der Dienst hat keine Ausgabe eines Katalogs, aus der er antworten könnte. Die Betreiber ' +
+      'geben ihm eine mit „faying publish“.',
   },
   'store-fault': {
     title: 'Der Katalog ist nicht zu lesen',

@@ -19,6 +19,13 @@ export const GERMAN: ProblemWords = {
       later: 'Dieselbe Anfrage wird später vielleicht beantwortet.',
       'with-change': 'Noch einmal fragen, mit einer Änderung.',
     },
+    request: {
+      stops: {
+        'breaking-off': 'Hier bricht die Verbindung ab.',
+        'falling-silent': 'Mehr kommt nicht.',
+      },
+      more: (count) => `noch ${count} Zeichen`,
+    },
   },
 };
 

@@ -3,6 +3,7 @@
  * or the code of a fault has no words.
  */
 
+import type { RequestWords } from '../sent-request.js';
 import type { FaultCode, FaultData, JsonStop } from './fault.js';
 import type { ProblemCode, Retry } from './problem-type.js';
 
@@ -24,5 +25,6 @@ export interface ProblemWords {
   readonly page: {
     readonly code: (code: string, status: number) => string;
     readonly again: Readonly<Record<Retry, string>>;
+    readonly request: RequestWords;
   };
 }

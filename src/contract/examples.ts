@@ -163,6 +163,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'make=Corrablyn&model=Lirren&year=2005',
   },
   {
+    operationId: 'readVehicle',
+    name: 'gaps-in-the-records',
+    summary: 'A vehicle of which some is not recorded',
+    segment: 'hulvane',
+  },
+  {
+    operationId: 'readVehicle',
+    name: 'told-by-a-fact',
+    summary: 'What the works fitted hangs on a fact, and nobody recorded that',
+    segment: 'gallivet-4',
+  },
+  {
     operationId: 'listLayouts',
     name: 'first-page',
     summary: 'The first two; `next` leads on',

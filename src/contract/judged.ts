@@ -62,6 +62,14 @@ const checkSchema = z
   })
   .openapi('Check', { description: 'One comparison with both its values.' });
 
+export const occupantSchema = z.enum(['part', 'empty', 'as-found']).openapi({
+  description: '`as-found`: something may be there, nobody recorded what.',
+});
+
+export const adapterSchema = z
+  .strictObject({ part: z.string(), name: z.string() })
+  .openapi('AdapterInMating');
+
 const endSchema = z
   .strictObject({
     position: z.string().nullable(),
@@ -69,9 +77,7 @@ const endSchema = z
     part: z.string().nullable(),
     name: z.string().nullable(),
     interface: z.string(),
-    occupant: z.enum(['part', 'empty', 'as-found']).openapi({
-      description: '`as-found`: something may be there, nobody recorded what.',
-    }),
+    occupant: occupantSchema,
   })
   .openapi('End', { description: 'One end of a mating.' });
 
@@ -85,9 +91,7 @@ export const matingSchema = z
     other: orNull(endSchema).openapi({
       description: 'The end across from the part that was asked about.',
     }),
-    adapters: z.array(
-      z.strictObject({ part: z.string(), name: z.string() }).openapi('AdapterInMating'),
-    ),
+    adapters: z.array(adapterSchema),
     basis: orNull(basisSchema),
     builtOn: z.array(z.string()).openapi({
       description: 'Vehicles whose works fitted the two together.',

@@ -12,7 +12,7 @@ import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
 import { listPartsOperation, readPartOperation } from './parts.js';
 import { listRolesOperation, readRoleOperation } from './roles.js';
-import { listVehiclesOperation } from './vehicles.js';
+import { listVehiclesOperation, readVehicleOperation } from './vehicles.js';
 
 export const OPERATIONS: readonly Operation[] = [
   checkFitOperation,
@@ -27,6 +27,7 @@ export const OPERATIONS: readonly Operation[] = [
   listKindsOperation,
   readKindOperation,
   listVehiclesOperation,
+  readVehicleOperation,
   listLayoutsOperation,
   readLayoutOperation,
   listEditionsOperation,

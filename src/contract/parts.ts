@@ -5,7 +5,7 @@
 import type { PartAnswer, PartEntry } from '../usecases/part-view.js';
 import { ANSWER_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
-import { basisSchema, cautionSchema } from './judged.js';
+import { cautionSchema } from './judged.js';
 import { LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
@@ -13,7 +13,8 @@ import type { Operation } from './operation.js';
 import { parameter } from './parameters.js';
 import { nameOf } from './question.js';
 import { READ_FIELDS, READ_QUERY } from './read.js';
-import { handSchema, shownPointSchema, shownValueSchema } from './reason.js';
+import { handSchema } from './reason.js';
+import { evidenceSchema, recordedValueSchema } from './record.js';
 import type { Wire } from './wire.js';
 
 const partNumberSchema = z
@@ -110,34 +111,6 @@ export const listPartsOperation: Operation = {
   answer: { schema: partsAnswerSchema, description: 'A page of the list.' },
   errors: ['unknown-edition', 'no-edition', 'unknown-role', 'unknown-kind', 'invalid-question'],
 };
-
-const evidenceSchema = z
-  .strictObject({
-    basis: basisSchema,
-    by: z.string().nullable().openapi({ description: 'Who measured, drew or built it.' }),
-    on: z.string().nullable().openapi({ description: 'The day.', example: '2026-03-01' }),
-    source: z.string().nullable(),
-    times: z.int().nullable().openapi({ description: 'How often it has been built so.' }),
-  })
-  .openapi('Evidence', {
-    description: 'What a record rests on; null is what nobody wrote down.',
-  });
-
-const recordedValueSchema = z
-  .strictObject({
-    parameter: z.string(),
-    name: z.string(),
-    form: z.enum(['number', 'code', 'list', 'points', 'range', 'set']).openapi({
-      description: 'Closed. Of a `range` or a `set` one may set or order any value that is in it.',
-    }),
-    value: shownValueSchema,
-    items: z.array(shownValueSchema).openapi({ description: 'What is in a list or a set.' }),
-    points: z.array(shownPointSchema).openapi({ description: 'Where the points are.' }),
-    tool: z.string().nullable().openapi({ description: 'Id of the tool it was read with.' }),
-    toolName: z.string().nullable(),
-    evidence: evidenceSchema,
-  })
-  .openapi('RecordedValue', { description: 'A value as it is recorded.' });
 
 const alternativeSchema = z
   .strictObject({

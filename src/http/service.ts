@@ -14,6 +14,7 @@ import { listRoles, readRole } from '../usecases/list-roles.js';
 import { listVehicles } from '../usecases/list-vehicles.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { readPart } from '../usecases/read-part.js';
+import { readVehicle } from '../usecases/read-vehicle.js';
 import { AnswerCache } from './answer-cache.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
@@ -28,6 +29,7 @@ export const USE_CASES = {
   listKinds,
   readKind,
   listVehicles,
+  readVehicle,
   listLayouts,
   readLayout,
   listEditions,

@@ -51,7 +51,7 @@ export function listVehicles(library: Library, input: VehiclesInput): VehiclesAn
   });
 }
 
-function vehicleEntry(vehicle: Vehicle, speaker: Speaker): VehicleEntry {
+export function vehicleEntry(vehicle: Vehicle, speaker: Speaker): VehicleEntry {
   const { id, make, model, variant, built, layout, facts, replacedBy } = vehicle;
   return {
     id,

@@ -2,8 +2,8 @@
  * Parts, as answers show them: an entry of a list, and one whole.
  */
 
-import type { ShownPoint } from '../domain/explain/reason.js';
-import type { AnswerHead, Basis, CautionView, Hand, ShownValue } from './answer.js';
+import type { AnswerHead, CautionView, Hand } from './answer.js';
+import type { EvidenceView, RecordedValueView } from './record-views.js';
 
 export interface PartNumberView {
   number: string;
@@ -24,31 +24,6 @@ export interface PartEntry {
   built: (string | null)[];
   /** The part that took its place. */
   supersededBy: string | null;
-}
-
-/** Who says so, as recorded; null where nobody wrote it down. */
-export interface EvidenceView {
-  basis: Basis;
-  by: string | null;
-  on: string | null;
-  source: string | null;
-  /** How often it has been built so. */
-  times: number | null;
-}
-
-export interface RecordedValueView {
-  parameter: string;
-  name: string;
-  /** `range` and `set`: one may set or order what is in it. */
-  form: 'number' | 'code' | 'list' | 'points' | 'range' | 'set';
-  value: ShownValue;
-  /** What is in a list or a set. */
-  items: ShownValue[];
-  points: ShownPoint[];
-  /** Id of the tool that it was read with, and its name; null where nobody wrote it down. */
-  tool: string | null;
-  toolName: string | null;
-  evidence: EvidenceView;
 }
 
 /** One way in which a face can be. */

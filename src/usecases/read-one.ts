@@ -9,7 +9,7 @@ export interface ReadInput extends CommonInput {
   readonly id: string;
 }
 
-type Word = 'kind' | 'layout' | 'part' | 'role';
+type Word = 'kind' | 'layout' | 'part' | 'role' | 'vehicle';
 
 /** What has the id; throws a `QuestionError` that says what was probably meant. */
 export function oneOf<Thing>(

@@ -2,27 +2,14 @@
  * What is recorded of this part, and what is not?
  */
 
-import type {
-  Catalogue,
-  Evidence,
-  Face,
-  Kind,
-  Part,
-  Value,
-  Values,
-} from '../domain/catalogue/catalogue.js';
+import type { Catalogue, Face, Kind, Part, Values } from '../domain/catalogue/catalogue.js';
 import { cautionsOf } from './cautions.js';
 import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { partEntry } from './list-parts.js';
-import type {
-  AlternativeView,
-  EvidenceView,
-  InterfaceView,
-  PartAnswer,
-  RecordedValueView,
-} from './part-view.js';
+import type { AlternativeView, InterfaceView, PartAnswer } from './part-view.js';
 import { oneOf, type ReadInput } from './read-one.js';
+import { evidenceView, type RecordedValueView, valueView } from './record-views.js';
 import { Speaker } from './speaker.js';
 
 export function readPart(library: Library, input: ReadInput): PartAnswer {
@@ -76,6 +63,10 @@ function missingFrom(values: Values, { parameters }: Kind, side: string | null):
   return missing.map(({ id }) => id);
 }
 
+function valueViews(values: Values, speaker: Speaker): RecordedValueView[] {
+  return [...values.values()].map((value) => valueView(value, speaker));
+}
+
 function missingOf(part: Part, { roles }: Catalogue): PartAnswer['notRecorded'] {
   const own = part.roles.flatMap((role) => roles.get(role) ?? []);
   const faces = own.flatMap((role) => [...(role.faces ?? [])]);
@@ -84,38 +75,5 @@ function missingOf(part: Part, { roles }: Catalogue): PartAnswer['notRecorded'] 
   return {
     interfaces: [...new Set(faces)].filter((face) => !part.faces.has(face)),
     values: [...new Set(recorded)].filter((id) => !part.values.has(id)),
-  };
-}
-
-function valueViews(values: Values, speaker: Speaker): RecordedValueView[] {
-  return [...values.values()].map((value) => valueView(value, speaker));
-}
-
-function valueView(value: Value, speaker: Speaker): RecordedValueView {
-  const { form, spec, text, tool, evidence } = value;
-  const { id: parameter, dimension } = spec;
-  const interval = 'interval' in value ? value.interval : null;
-  const items = 'items' in value ? value.items : [];
-  const points = 'points' in value ? value.points : [];
-  return {
-    parameter,
-    name: speaker.specName(spec),
-    form,
-    value: speaker.recorded(text, interval, dimension),
-    items: items.map((one) => speaker.recorded(one.text, one.interval, dimension)),
-    points: points.map((one) => speaker.point(one, dimension)),
-    tool,
-    toolName: tool === null ? null : speaker.toolName(tool),
-    evidence: evidenceView(evidence),
-  };
-}
-
-function evidenceView({ basis, by, on, source, times }: Evidence): EvidenceView {
-  return {
-    basis,
-    by: by ?? null,
-    on: on ?? null,
-    source: source ?? null,
-    times: times ?? null,
   };
 }

@@ -13,7 +13,7 @@ import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
 import type { partAnswerSchema, partsAnswerSchema } from '../../src/contract/parts.js';
 import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
-import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
+import type { vehicleAnswerSchema, vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
@@ -21,7 +21,7 @@ import type { EditionAnswer } from '../../src/usecases/list-editions.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
 import type { PartAnswer, PartEntry } from '../../src/usecases/part-view.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
-import type { VehiclesAnswer } from '../../src/usecases/vehicle-view.js';
+import type { VehicleAnswer, VehiclesAnswer } from '../../src/usecases/vehicle-view.js';
 import type {
   KindAnswer,
   KindEntry,
@@ -39,6 +39,7 @@ describe('the shapes on the wire', () => {
     expectTypeOf<Beyond<EditionHead, Editions>>().toBeNever();
     expectTypeOf<Beyond<EditionAnswer, z.infer<typeof editionAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<PartAnswer, z.infer<typeof partAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<VehicleAnswer, z.infer<typeof vehicleAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<KindAnswer, z.infer<typeof kindAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<RoleAnswer, z.infer<typeof roleAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<LayoutAnswer, z.infer<typeof layoutAnswerSchema>>>().toBeNever();

@@ -64,6 +64,7 @@ const QUESTIONS: readonly (readonly [string, Asked, string])[] = [
   ['a list', { url: '/v1/layouts' }, 'latest'],
   ['a page of a list, pinned', { url: '/v1/roles?limit=2&edition=1' }, 'edition 1'],
   ['one thing of a list', { url: '/v1/layouts/cart' }, 'latest'],
+  ['one vehicle, pinned', { url: '/v1/vehicles/cart-1?edition=1' }, 'edition 1'],
   ['the editions', { url: '/v1/editions' }, 'latest'],
 ];
 

@@ -261,6 +261,11 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-question', url: '/v1/vehicles?fact.x=y', says: naming('fact.x') },
     { code: 'unknown-layout', url: '/v1/vehicles?layout=x', says: naming('layout') },
   ],
+  readVehicle: [
+    ...reads('/v1/vehicles/cart-1'),
+    { code: 'unknown-vehicle', url: '/v1/vehicles/cart-2', says: naming('id') },
+    { code: 'invalid-request', url: '/v1/vehicles/%ff' },
+  ],
   listRoles: lists('/v1/roles'),
   readRole: [
     ...reads('/v1/roles/gearbox'),

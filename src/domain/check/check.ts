@@ -121,7 +121,7 @@ export function termsWithin(check: Check): Term[] {
   return [...termsOf(check), ...(check.when === null ? [] : termsOfCondition(check.when))];
 }
 
-function termsOfCondition(condition: Condition): Term[] {
+export function termsOfCondition(condition: Condition): Term[] {
   switch (condition.test) {
     case 'all':
     case 'any':

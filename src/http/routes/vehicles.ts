@@ -4,18 +4,20 @@
 
 import {
   listVehiclesOperation,
+  readVehicleOperation,
   type VehiclesQuestion,
+  vehicleQuestionSchema,
   vehiclesQuestionSchema,
 } from '../../contract/vehicles.js';
 import { latestYearOf, type VehiclesInput } from '../../usecases/list-vehicles.js';
 import type { ListInput } from '../../usecases/listing.js';
 import { JUDGED } from '../asked.js';
-import { mountList } from '../listed.js';
+import { mountList, mountRead } from '../listed.js';
 import type { App } from '../mount.js';
 import type { Service } from '../service.js';
 
 export function mountVehicles(app: App, service: Service): void {
-  const { listVehicles } = service.useCases;
+  const { listVehicles, readVehicle } = service.useCases;
   mountList(app, service, {
     operation: listVehiclesOperation,
     schema: vehiclesQuestionSchema,
@@ -23,6 +25,13 @@ export function mountVehicles(app: App, service: Service): void {
     given: (head) => ({ latestYear: latestYearOf(head) }),
     list: listVehicles,
     // What is asked next, the program decides, in its own words.
+    lifetimes: JUDGED,
+  });
+  mountRead(app, service, {
+    operation: readVehicleOperation,
+    schema: vehicleQuestionSchema,
+    read: readVehicle,
+    // What is recorded, in part in the program's own words: the months of its label, the cautions.
     lifetimes: JUDGED,
   });
 }

@@ -1,0 +1,62 @@
+/**
+ * What stands in a record, as answers show it: a value in its form, and what it rests on.
+ */
+
+import type { Evidence, Value } from '../domain/catalogue/catalogue.js';
+import type { ShownPoint } from '../domain/explain/reason.js';
+import type { Basis, ShownValue } from './answer.js';
+import type { Speaker } from './speaker.js';
+
+/** Who says so, as recorded; null where nobody wrote it down. */
+export interface EvidenceView {
+  basis: Basis;
+  by: string | null;
+  on: string | null;
+  source: string | null;
+  /** How often it has been built so. */
+  times: number | null;
+}
+
+export interface RecordedValueView {
+  parameter: string;
+  name: string;
+  /** `range` and `set`: one may set or order what is in it. */
+  form: 'number' | 'code' | 'list' | 'points' | 'range' | 'set';
+  value: ShownValue;
+  /** What is in a list or a set. */
+  items: ShownValue[];
+  points: ShownPoint[];
+  /** Id of the tool that it was read with, and its name; null where nobody wrote it down. */
+  tool: string | null;
+  toolName: string | null;
+  evidence: EvidenceView;
+}
+
+export function valueView(value: Value, speaker: Speaker): RecordedValueView {
+  const { form, spec, text, tool, evidence } = value;
+  const { id: parameter, dimension } = spec;
+  const interval = 'interval' in value ? value.interval : null;
+  const items = 'items' in value ? value.items : [];
+  const points = 'points' in value ? value.points : [];
+  return {
+    parameter,
+    name: speaker.specName(spec),
+    form,
+    value: speaker.recorded(text, interval, dimension),
+    items: items.map((one) => speaker.recorded(one.text, one.interval, dimension)),
+    points: points.map((one) => speaker.point(one, dimension)),
+    tool,
+    toolName: tool === null ? null : speaker.toolName(tool),
+    evidence: evidenceView(evidence),
+  };
+}
+
+export function evidenceView({ basis, by, on, source, times }: Evidence): EvidenceView {
+  return {
+    basis,
+    by: by ?? null,
+    on: on ?? null,
+    source: source ?? null,
+    times: times ?? null,
+  };
+}

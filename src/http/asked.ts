@@ -123,13 +123,14 @@ export function unlessKnown(
   exchange: Exchange,
   headers: Headers & { readonly etag: string },
   body: () => string,
+  reply = jsonReply,
 ): Response {
   const known = exchange.request.headers.get('if-none-match') ?? '';
   if (tagsOf(known).includes(headers.etag)) return unchanged(exchange, headers);
   const text = body();
   // `*` asks whether there is an answer at all, which only answering tells.
   const isAny = known.trim() === '*';
-  return isAny ? unchanged(exchange, headers) : jsonReply(exchange, text, headers);
+  return isAny ? unchanged(exchange, headers) : reply(exchange, text, headers);
 }
 
 function unchanged(exchange: Exchange, headers: Headers): Response {

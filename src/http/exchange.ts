@@ -106,6 +106,14 @@ export function jsonReply(exchange: Exchange, body: string, headers: Headers): R
   });
 }
 
+/** A page for people. */
+export function textReply(exchange: Exchange, body: string, headers: Headers): Response {
+  return new Response(body, {
+    status: 200,
+    headers: { 'content-type': 'text/plain; charset=utf-8', ...exchange.headers, ...headers },
+  });
+}
+
 /** What a language is asked by: `lang` if it can be read, else the header of the client. */
 interface Spoken {
   readonly lang: Language;
@@ -120,17 +128,6 @@ export function spokenIn({ request, search, said }: Exchange): Spoken {
     lang: spokenTo(lang, request.headers.get('accept-language')),
     by: lang === undefined ? ['Accept-Language'] : [],
   };
-}
-
-export function textReply(exchange: Exchange, body: string, { lang, by }: Spoken): Response {
-  const headers = {
-    'content-type': 'text/plain; charset=utf-8',
-    'content-language': lang,
-    'cache-control': 'public, max-age=86400',
-    ...exchange.headers,
-    ...vary(exchange, by),
-  };
-  return new Response(body, { status: 200, headers });
 }
 
 export function problemReply(exchange: Exchange, refusal: Refusal): Response {

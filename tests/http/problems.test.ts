@@ -6,12 +6,21 @@
 
 import { describe, expect, test } from 'vitest';
 import { OPERATIONS } from '../../src/contract/operations.js';
-import { problemSchema } from '../../src/contract/problem.js';
+import { type ProblemWire, problemSchema } from '../../src/contract/problem.js';
+import type { FaultCode } from '../../src/contract/problems/fault.js';
+import type { ProblemCode } from '../../src/contract/problems/problem-type.js';
 import { problemWords } from '../../src/contract/problems/words.js';
+import { PROBLEM_OF_FAULT } from '../../src/http/fault-problems.js';
 import { problemsOf } from '../../src/http/openapi-responses.js';
 import { PROBLEM_CODES, PROBLEMS } from '../../src/http/problem.js';
 import { json, rigOf } from './fixture.js';
 import { empty, LONG, PROVOCATIONS, provoke, SECRET } from './provocations.js';
+
+/** The type that the faults of a problem are of; faults of several make a question invalid. */
+function typeOfFaults({ errors }: ProblemWire): ProblemCode | undefined {
+  const [first, ...others] = new Set(errors.map(({ code }) => PROBLEM_OF_FAULT[code as FaultCode]));
+  return others.length > 0 ? 'invalid-question' : first;
+}
 
 describe.each(Object.entries(PROVOCATIONS))('%s', (operationId, provocations) => {
   test.each(provocations.map((one) => [one.code, one.url.slice(0, 60), one] as const))(
@@ -24,6 +33,7 @@ describe.each(Object.entries(PROVOCATIONS))('%s', (operationId, provocations) =>
       const { title } = problemWords('en').problems[code];
       expect(problem).toMatchObject({ code, status, title, retry, ...provocation.says });
       expect(problem.type).toBe(`/problems/${code}`);
+      expect(typeOfFaults(problem) ?? code).toBe(code);
       expect(response.status).toBe(status);
       expect(response.headers.get('content-type')).toBe('application/problem+json');
       expect(response.headers.get('x-request-id')).toBe(problem.instance);
@@ -85,30 +95,6 @@ describe('whatever path is asked', () => {
     expect(problemSchema.parse(json(response)).code).toBe('method-not-allowed');
     const options = await client.options(path);
     expect([options.status, options.headers.allow, options.text]).toEqual([204, allow, '']);
-  });
-});
-
-describe('what a type leads to', () => {
-  test.each(PROBLEM_CODES)('%s', async (code) => {
-    const { client } = rigOf();
-    const page = await client.get(`/problems/${code}`).expect(200);
-    expect(page.headers['content-type']).toBe('text/plain; charset=utf-8');
-    expect(page.text).toContain(problemWords('en').problems[code].title);
-    expect(page.text).toContain(`Code ${code}, status ${PROBLEMS[code].status}.`);
-  });
-
-  test('the list names them all', async () => {
-    const { client } = rigOf();
-    const page = await client.get('/problems').expect(200);
-    const lines = page.text.trim().split('\n');
-    expect(lines).toEqual(
-      PROBLEM_CODES.map((code) => {
-        const { title } = problemWords('en').problems[code];
-        return `${PROBLEMS[code].status} /problems/${code} ${title}`;
-      }),
-    );
-    const response = await client.get('/problems/nope').expect(404);
-    expect(problemSchema.parse(json(response)).code).toBe('unknown-problem');
   });
 });
 

@@ -78,7 +78,8 @@ export const ENGLISH_FAULTS: FaultWords = {
   'not-handed': ({ position }) => `${quoted(position)} has no left and right; name one part.`,
   'place-of-the-part': ({ position }) =>
     `${quoted(position)} is the place of the part itself; name what is beside it.`,
-  'too-many-adapters': ({ mating, most }) => `${quoted(mating)} takes ${most} adapters in a row.`,
+  'too-many-adapters': ({ mating, most }) =>
+    `${quoted(mating)} takes ${most} adapter${most === 1 ? '' : 's'} in a row, not more.`,
   'not-an-adapter': ({ part }) => `${quoted(part)} is no adapter: it has not two faces.`,
   'unknown-interface': ({ part, name, meant }) =>
     `${quoted(part)} has no recorded face ${quoted(name)}.${hint(meant)}`,

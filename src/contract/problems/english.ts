@@ -26,6 +26,10 @@ export const ENGLISH: ProblemWords = {
       },
       more: (count) => `${count} characters more`,
     },
+    refused: 'This is refused so:',
+    mended: 'And this, with the mistake mended, is answered:',
+    meanwhile: 'Until then this is refused too, though nothing is wrong with it:',
+    faults: 'What "errors" can name then, each code with an example of its sentence:',
   },
 };
 

@@ -82,7 +82,7 @@ export const GERMAN_FAULTS: FaultWords = {
   'place-of-the-part': ({ position }) =>
     `${quoted(position)} ist der Einbauplatz des Teils selbst; zu nennen ist, was daneben sitzt.`,
   'too-many-adapters': ({ mating, most }) =>
-    `${quoted(mating)} nimmt ${most} Adapter hintereinander auf.`,
+    `${quoted(mating)} nimmt höchstens ${most} Adapter hintereinander auf.`,
   'not-an-adapter': ({ part }) => `${quoted(part)} ist kein Adapter: Es hat nicht zwei Anschlüsse.`,
   'unknown-interface': ({ part, name, meant }) =>
     `Von ${quoted(part)} ist kein Anschluss ${quoted(name)} erfasst.${hint(meant)}`,

@@ -26,6 +26,10 @@ export const GERMAN: ProblemWords = {
       },
       more: (count) => `noch ${count} Zeichen`,
     },
+    refused: 'So wird abgewiesen:',
+    mended: 'Ohne den Fehler wird geantwortet:',
+    meanwhile: 'Bis dahin wird auch abgewiesen, woran nichts falsch ist:',
+    faults: 'Was „errors“ dann nennen kann, jeder Code mit einem Beispiel seines Satzes:',
   },
 };
 

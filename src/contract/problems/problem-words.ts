@@ -26,5 +26,12 @@ export interface ProblemWords {
     readonly code: (code: string, status: number) => string;
     readonly again: Readonly<Record<Retry, string>>;
     readonly request: RequestWords;
+    /** What stands above a request that is refused, and above the same one mended. */
+    readonly refused: string;
+    readonly mended: string;
+    /** What stands above a request that is refused for no fault of its own. */
+    readonly meanwhile: string;
+    /** What stands above the faults. */
+    readonly faults: string;
   };
 }

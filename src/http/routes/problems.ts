@@ -1,75 +1,62 @@
 /**
- * One page of plain text for each type of problem: what `type` of a problem leads to.
+ * The page of each type of problem, which `type` of a problem leads to, and the list of them.
  */
 
 import type { Language } from '../../contract/language.js';
 import { z } from '../../contract/openapi-zod.js';
 import { parameter, type QueryGrammar } from '../../contract/parameters.js';
-import { type ProblemCode, typeOf } from '../../contract/problems/problem-type.js';
-import { problemWords } from '../../contract/problems/words.js';
+import { typeOf } from '../../contract/problems/problem-type.js';
 import { COMMON_FIELDS } from '../../contract/question.js';
-import { type Exchange, spokenIn, textReply } from '../exchange.js';
+import { etagOf, unlessKnown } from '../asked.js';
+import { type Exchange, spokenIn, textReply, vary } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
-import { PROBLEM_CODES, PROBLEMS, Refusal } from '../problem.js';
+import { PROBLEM_CODES, Refusal } from '../problem.js';
+import { listPage, problemPage } from '../problem-page.js';
 import { parameterAt, readQuery } from '../query.js';
+import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
-
-/** Characters in a line of a page. */
-const WIDTH = 72;
 
 export function mountProblems(app: App, service: Service): void {
   const mediaType = 'text/plain';
-  const list = { placeOf: null, answer: listProblems };
-  const one = { placeOf: null, answer: explainProblem };
-  mount(app, service, '/problems', { mediaType, get: list });
-  mount(app, service, '/problems/:code', { mediaType, get: one });
+  const pages: Pages = new Map();
+  const list = (exchange: Exchange) => pageReply(exchange, pages, listPage);
+  const one = (exchange: Exchange) => pageReply(exchange, pages, pageAt(exchange));
+  mount(app, service, '/problems', { mediaType, get: { placeOf: null, answer: list } });
+  mount(app, service, '/problems/:code', { mediaType, get: { placeOf: null, answer: one } });
 }
 
 /** What a page takes: the language that it is in. */
 const QUERY: QueryGrammar = { parameters: [parameter('lang', COMMON_FIELDS.lang)], groups: [] };
 const FIELDS = z.strictObject({ lang: COMMON_FIELDS.lang });
 
-function checkQuery({ search }: Exchange): void {
-  checkForm(FIELDS, readQuery(search, QUERY), (at) => parameterAt(at, QUERY));
+/** Pages that were asked for, by path and language: they are the same as long as the program is. */
+type Pages = Map<string, { readonly text: string; readonly etag: string }>;
+
+type Written = (lang: Language) => string;
+
+function pageAt({ path }: Exchange): Written {
+  const code = PROBLEM_CODES.find((known) => typeOf(known) === path);
+  if (code !== undefined) return (lang) => problemPage(code, lang);
+  throw new Refusal('unknown-problem', [{ code: 'unknown-problem', data: { path } }]);
 }
 
-function listProblems(exchange: Exchange): Response {
-  checkQuery(exchange);
-  const spoken = spokenIn(exchange);
-  const { problems } = problemWords(spoken.lang);
-  const lines = PROBLEM_CODES.map((code) => {
-    return `${PROBLEMS[code].status} ${typeOf(code)} ${problems[code].title}\n`;
-  });
-  return textReply(exchange, lines.join(''), spoken);
-}
-
-function explainProblem(exchange: Exchange): Response {
-  checkQuery(exchange);
-  const code = PROBLEM_CODES.find((known) => typeOf(known) === exchange.path);
-  if (code === undefined) {
-    const data = { path: exchange.path };
-    throw new Refusal('unknown-problem', [{ code: 'unknown-problem', data }]);
+function pageReply(exchange: Exchange, pages: Pages, written: Written): Response {
+  checkForm(FIELDS, readQuery(exchange.search, QUERY), (at) => parameterAt(at, QUERY));
+  const { lang, by } = spokenIn(exchange);
+  const key = `${lang} ${exchange.path}`;
+  let page = pages.get(key);
+  if (page === undefined) {
+    const text = written(lang);
+    page = { text, etag: etagOf(digestOf([text])) };
+    pages.set(key, page);
   }
-  const spoken = spokenIn(exchange);
-  return textReply(exchange, pageOf(code, spoken.lang), spoken);
-}
-
-function pageOf(code: ProblemCode, lang: Language): string {
-  const { status, retry } = PROBLEMS[code];
-  const { problems, page } = problemWords(lang);
-  const { title, about } = problems[code];
-  const head = `${title}\n\n${page.code(code, status)}`;
-  return `${head}\n\n${wrapped(about)}\n\n${page.again[retry]}\n`;
-}
-
-function wrapped(text: string): string {
-  const lines = [''];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1) ?? '';
-    if (last === '') lines[lines.length - 1] = word;
-    else if (last.length + 1 + word.length <= WIDTH) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines.join('\n');
+  const { text, etag } = page;
+  const headers = {
+    'content-language': lang,
+    'cache-control': 'public, max-age=86400',
+    etag,
+    ...vary(exchange, by),
+  };
+  return unlessKnown(exchange, headers, () => text, textReply);
 }

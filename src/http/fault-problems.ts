@@ -1,0 +1,56 @@
+/**
+ * Which type of problem each fault belongs to. A question whose faults are of several types is
+ * invalid as a whole.
+ */
+
+import type { DoorFaultData, FaultCode } from '../contract/problems/fault.js';
+import type { ProblemCode } from '../contract/problems/problem-type.js';
+import { ERROR_OF } from '../usecases/question-fault.js';
+
+const OF_THE_DOOR: Readonly<Record<keyof DoorFaultData, ProblemCode>> = {
+  'repeated-name': 'invalid-request',
+  'reserved-name': 'invalid-request',
+  'too-deep': 'invalid-request',
+  'too-many-values': 'invalid-request',
+  'unknown-parameter': 'invalid-request',
+  'repeated-parameter': 'invalid-request',
+  'too-many-parameters': 'invalid-request',
+  'malformed-encoding': 'invalid-request',
+  'unknown-field': 'invalid-request',
+  missing: 'invalid-request',
+  'wrong-type': 'invalid-request',
+  'empty-text': 'invalid-request',
+  'empty-list': 'invalid-request',
+  'too-long': 'invalid-request',
+  'too-many-items': 'invalid-request',
+  'too-many-places': 'invalid-request',
+  'too-small': 'invalid-request',
+  'too-large': 'invalid-request',
+  'not-one-of': 'invalid-request',
+  'unseen-characters': 'invalid-request',
+  'not-a-place': 'invalid-request',
+  'not-a-language-tag': 'invalid-request',
+  'not-a-month': 'invalid-request',
+  'not-an-edition': 'invalid-request',
+  'not-a-cursor': 'invalid-cursor',
+  'cursor-of-another-list': 'invalid-cursor',
+  'cursor-of-another-edition': 'invalid-cursor',
+  'not-json': 'malformed-json',
+  'not-utf-8': 'malformed-json',
+  'body-ended-early': 'malformed-request',
+  'body-too-large': 'body-too-large',
+  'body-not-json-type': 'unsupported-media-type',
+  'body-encoded': 'unsupported-media-type',
+  'url-too-long': 'url-too-long',
+  'nothing-at-path': 'unknown-path',
+  'unknown-problem': 'unknown-problem',
+  'method-not-taken': 'method-not-allowed',
+  'type-not-accepted': 'not-acceptable',
+};
+
+export const PROBLEM_OF_FAULT: Readonly<Record<FaultCode, ProblemCode>> = {
+  ...ERROR_OF,
+  ...OF_THE_DOOR,
+};
+
+export const FAULT_CODES = Object.keys(PROBLEM_OF_FAULT) as readonly FaultCode[];

@@ -188,6 +188,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
   },
   { operationId: 'listEditions', name: 'one', summary: 'A catalogue that was published once' },
   { operationId: 'readEdition', name: 'latest', summary: 'The newest one', segment: 'latest' },
+  {
+    operationId: 'listLimits',
+    name: 'in-english',
+    summary: 'As a server has them that was started with none of its own',
+    search: 'lang=en',
+  },
   { operationId: 'isLive', name: 'live', summary: 'It lives' },
   { operationId: 'isReady', name: 'ready', summary: 'It can answer' },
 ];

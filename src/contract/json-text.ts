@@ -106,7 +106,11 @@ class Scan {
 
   /** The first of all faults, since whoever mends that looks at a new text. */
   tellTooMany(most: number): void {
-    this.faults.unshift({ pointer: '', code: 'too-many-values', data: { most } });
+    this.faults.unshift({
+      pointer: '',
+      code: 'too-many-values',
+      data: { most, limit: 'bodyValues' },
+    });
   }
 
   /** A scalar, or the beginning of an array or object up to its first value. */
@@ -115,13 +119,13 @@ class Scan {
       this.values += 1;
       this.#skip(SPACE);
       if (this.#take('{')) {
-        if (this.#take('}')) return null;
         this.#enter({ names: new Set(), step: '' });
+        if (this.#take('}')) return this.#leave();
         const stop = this.#name();
         if (stop !== null) return stop;
       } else if (this.#take('[')) {
-        if (this.#take(']')) return null;
         this.#enter({ names: null, step: 0 });
+        if (this.#take(']')) return this.#leave();
       } else if (this.#text[this.#at] === '"') {
         return this.#skip(STRING) === null ? this.#badString() : null;
       } else {
@@ -134,10 +138,7 @@ class Scan {
     const frame = this.#open.at(-1);
     if (frame === undefined) throw new Error('a value inside nothing has nothing after it');
     const close = frame.names === null ? ']' : '}';
-    if (this.#take(close)) {
-      this.#open.pop();
-      return null;
-    }
+    if (this.#take(close)) return this.#leave();
     if (!this.#take(',')) return this.#stop(close === ']' ? 'comma-or-bracket' : 'comma-or-brace');
     if (typeof frame.step === 'number') frame.step += 1;
     else {
@@ -169,7 +170,12 @@ class Scan {
     this.#open.push(frame);
     if (this.#open.length !== DEEPEST + 1 || this.#isTooDeep) return;
     this.#isTooDeep = true;
-    this.#fault('too-deep', { most: DEEPEST }, this.#open.slice(0, -1));
+    this.#fault('too-deep', { most: DEEPEST, limit: 'bodyLevels' }, this.#open.slice(0, -1));
+  }
+
+  #leave(): null {
+    this.#open.pop();
+    return null;
   }
 
   #fault<Code extends keyof JsonFaultData>(

@@ -3,7 +3,7 @@
  */
 
 import { ANSWER_HEAD } from './answer-head.js';
-import { LIMITS } from './limits.js';
+import { atMost } from './limits.js';
 import { z } from './openapi-zod.js';
 import { parameter } from './parameters.js';
 import { COMMON_FIELDS } from './question.js';
@@ -15,7 +15,7 @@ export const LIST_FIELDS = {
   limit: z
     .int()
     .min(1)
-    .max(LIMITS.listEntries.value)
+    .max(...atMost('listEntries'))
     .optional()
     .openapi({
       description: `Most entries of the answer; ${USUAL_ENTRIES} where it is left out.`,
@@ -24,7 +24,7 @@ export const LIST_FIELDS = {
   cursor: z
     .string()
     .min(1)
-    .max(LIMITS.cursorCharacters.value)
+    .max(...atMost('cursorCharacters'))
     .optional()
     .openapi({
       description:

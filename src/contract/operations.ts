@@ -8,6 +8,7 @@ import { liveOperation, readyOperation } from './health.js';
 import { inspectOperation } from './inspect.js';
 import { listKindsOperation, readKindOperation } from './kinds.js';
 import { listLayoutsOperation, readLayoutOperation } from './layouts.js';
+import { listLimitsOperation } from './limit-list.js';
 import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
 import { listPartsOperation, readPartOperation } from './parts.js';
@@ -32,6 +33,7 @@ export const OPERATIONS: readonly Operation[] = [
   readLayoutOperation,
   listEditionsOperation,
   readEditionOperation,
+  listLimitsOperation,
   liveOperation,
   readyOperation,
 ];

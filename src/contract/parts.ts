@@ -6,7 +6,6 @@ import type { PartAnswer, PartEntry } from '../usecases/part-view.js';
 import { ANSWER_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
 import { cautionSchema } from './judged.js';
-import { LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
@@ -52,7 +51,7 @@ export const partsAnswerSchema = z
   .strictObject(listFields(partEntrySchema, 'In the order of their ids.'))
   .openapi('PartList', { description: 'Parts.' });
 
-const name = nameOf(LIMITS.nameCharacters.value).optional();
+const name = nameOf().optional();
 
 export const partsQuestionSchema = z.strictObject({
   role: name.openapi({ description: 'Id of a role that they have.', example: 'gearbox' }),

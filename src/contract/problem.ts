@@ -61,7 +61,7 @@ export const problemSchema = z
         value: z.int().openapi({ description: 'The most that is taken.', example: 1_000_000 }),
       })
       .optional()
-      .openapi({ description: 'The limit that was passed.' }),
+      .openapi({ description: 'The limit that was passed; the first, where several were.' }),
     code: z.string().openapi({ description: 'The last segment of `type`. Open.' }),
   })
   .openapi('Problem', { description: 'RFC 9457 problem details.' });

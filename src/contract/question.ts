@@ -6,20 +6,20 @@
 
 import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalogue/grammar.js';
 import { SPOKEN_LANGUAGES } from './language.js';
-import { LIMITS } from './limits.js';
+import { atMost, LIMITS, type LimitName } from './limits.js';
 import { z } from './openapi-zod.js';
 import { A_LANGUAGE_TAG, A_PLACE, FEW_PLACES, NO_UNSEEN_CHARACTERS } from './problems/rules.js';
 
-const LONGEST_NAME = LIMITS.nameCharacters.value;
 const MOST_PLACES = LIMITS.placesInBody.value;
 
 const LANGUAGE_TAG = /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/;
 
-export function nameOf(longest: number) {
+/** A name or a value; `longest` names the limit of its length. */
+export function nameOf(longest: LimitName = 'nameCharacters') {
   return z
     .string()
     .min(1)
-    .max(longest)
+    .max(...atMost(longest))
     .refine((text) => !CONTROL_PATTERN.test(text) && !SURROGATE_PATTERN.test(text), {
       error: NO_UNSEEN_CHARACTERS.code,
     });
@@ -28,7 +28,10 @@ export function nameOf(longest: number) {
 /** Positions and matings, as they stand in names of parameters and of fields. */
 export const PLACE_PATTERN = ID_PATTERN;
 
-const placeId = z.string().regex(PLACE_PATTERN, { error: A_PLACE.code });
+const placeId = z
+  .string()
+  .max(...atMost('placeCharacters'))
+  .regex(PLACE_PATTERN, { error: A_PLACE.code });
 
 /** `propertyNames` is of OpenAPI 3.1; the types of the generator are of 3.0. */
 const PLACES = {
@@ -45,22 +48,22 @@ function byPlace<Value extends z.ZodType>(value: Value) {
     .openapi(PLACES);
 }
 
-const eachHand = z.strictObject({ left: nameOf(LONGEST_NAME), right: nameOf(LONGEST_NAME) });
+const eachHand = z.strictObject({ left: nameOf(), right: nameOf() });
 
 const companionSchema = z
-  .union([nameOf(LONGEST_NAME), eachHand])
+  .union([nameOf(), eachHand])
   .openapi('Companion', { description: 'A part by id, or one for each hand.' });
 
-const fittedSchema = z.union([nameOf(LONGEST_NAME), eachHand]).openapi('Fitted', {
+const fittedSchema = z.union([nameOf(), eachHand]).openapi('Fitted', {
   description:
     'A part by id, `none` for an empty place, `unknown` where nobody knows. One word stands ' +
     'for both hands; `left` and `right` tell them apart.',
 });
 
 export const adaptersSchema = z
-  .array(nameOf(LONGEST_NAME))
+  .array(nameOf())
   .min(1)
-  .max(LIMITS.adaptersInRow.value)
+  .max(...atMost('adaptersInRow'))
   .openapi({ description: 'Adapters in a row.' });
 
 export const COMMON_FIELDS = {
@@ -70,7 +73,7 @@ export const COMMON_FIELDS = {
   }),
   lang: z
     .string()
-    .max(LIMITS.languageTagCharacters.value)
+    .max(...atMost('languageTagCharacters'))
     .regex(LANGUAGE_TAG, { error: A_LANGUAGE_TAG.code })
     .optional()
     .openapi({
@@ -88,12 +91,12 @@ export function languageTag(raw: unknown): string | undefined {
   return read.success ? read.data : undefined;
 }
 
-export const vehicleField = nameOf(LONGEST_NAME).openapi({
+export const vehicleField = nameOf().openapi({
   description: 'Id of the vehicle.',
   example: 'lirren-1',
 });
 
-export const partField = nameOf(LONGEST_NAME).openapi({
+export const partField = nameOf().openapi({
   description:
     'Id of the part. One that is worked is `part+work`, in order of the works; in a URL, a plus ' +
     'sign is written `%2B`.',
@@ -116,7 +119,7 @@ export const withField = byPlace(companionSchema).optional().openapi({
 /** What is known of the one vehicle that is asked about. */
 export const VEHICLE_FIELDS = {
   vehicle: vehicleField,
-  facts: byPlace(nameOf(LONGEST_NAME))
+  facts: byPlace(nameOf())
     .optional()
     .openapi({
       description:
@@ -130,7 +133,7 @@ export const VEHICLE_FIELDS = {
   adapters: byPlace(adaptersSchema).optional().openapi({
     description: "Adapters that are in this customer's vehicle, by mating.",
   }),
-  torque: nameOf(LIMITS.valueCharacters.value).optional().openapi({
+  torque: nameOf('valueCharacters').optional().openapi({
     description: 'Engine torque to judge loads by, with its unit.',
     example: '400 N.m',
   }),

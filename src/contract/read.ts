@@ -2,13 +2,12 @@
  * What all reads of one thing of the catalogue have in common: its id in the path.
  */
 
-import { LIMITS } from './limits.js';
 import type { z } from './openapi-zod.js';
 import { parameter, type QueryGrammar } from './parameters.js';
 import { COMMON_FIELDS, nameOf } from './question.js';
 
 /** Ids are shorter than names: what is longer is no id, and said to be unknown. */
-export const READ_FIELDS = { id: nameOf(LIMITS.nameCharacters.value), ...COMMON_FIELDS };
+export const READ_FIELDS = { id: nameOf(), ...COMMON_FIELDS };
 
 export const READ_QUERY: QueryGrammar = {
   parameters: [

@@ -7,7 +7,6 @@ import { ANSWER_HEAD } from './answer-head.js';
 import { asksField } from './ask.js';
 import { builtField, monthField } from './built.js';
 import { adapterSchema, cautionSchema, occupantSchema } from './judged.js';
-import { LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
@@ -56,7 +55,7 @@ export const vehiclesAnswerSchema = z
   })
   .openapi('VehicleList', { description: 'Vehicles, and what tells them apart.' });
 
-const name = nameOf(LIMITS.nameCharacters.value).optional();
+const name = nameOf().optional();
 const COMPARED = 'Case, marks on letters and spaces at the ends make no difference.';
 
 export const vehiclesQuestionSchema = z.strictObject({

@@ -11,6 +11,7 @@ import { mountHealth } from './routes/health.js';
 import { mountInspect } from './routes/inspect.js';
 import { mountKinds } from './routes/kinds.js';
 import { mountLayouts } from './routes/layouts.js';
+import { mountLimits } from './routes/limits.js';
 import { mountMate } from './routes/mate.js';
 import { mountParts } from './routes/parts.js';
 import { mountProblems } from './routes/problems.js';
@@ -31,6 +32,7 @@ export function createApp(deps: ServiceDeps): App {
     mountVehicles,
     mountLayouts,
     mountEditions,
+    mountLimits,
     mountHealth,
     mountDocument,
     mountProblems,

@@ -79,8 +79,11 @@ async function streamed(request: Request): Promise<Uint8Array> {
 }
 
 function tooLarge(): Refusal {
-  const fault = { code: 'body-too-large', data: { most: BODY_LIMIT } } as const;
-  return new Refusal('body-too-large', [fault], { limit: 'bodyBytes' });
+  const fault = {
+    code: 'body-too-large',
+    data: { most: BODY_LIMIT, limit: 'bodyBytes' },
+  } as const;
+  return new Refusal('body-too-large', [fault]);
 }
 
 /** A byte order mark is let pass: some editors write one. */

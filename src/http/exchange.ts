@@ -4,13 +4,13 @@
  */
 
 import type { Language } from '../contract/language.js';
-import { LIMITS } from '../contract/limits.js';
+import { LIMITS, type LimitsInForce } from '../contract/limits.js';
 import type { ProblemWire } from '../contract/problem.js';
 import { languageTag } from '../contract/question.js';
 import { spokenTo } from './negotiation.js';
 import { problemOf, type Refusal } from './problem.js';
 import { langIn } from './query.js';
-import type { Service } from './service.js';
+import type { ServerState, Service } from './service.js';
 
 export interface Exchange {
   readonly request: Request;
@@ -23,6 +23,7 @@ export interface Exchange {
   /** Which requests get another answer: names of headers for `Vary`. */
   readonly varies: readonly string[];
   readonly isStopping: boolean;
+  readonly limits: LimitsInForce;
   /** What a body says its answer is to be spoken in, once the body has been read. */
   readonly said: { lang?: unknown };
 }
@@ -45,7 +46,7 @@ const MISSING_FOR = 30;
 export function openExchange(
   request: Request,
   service: Service,
-  isStopping: boolean,
+  { isStopping, limits }: ServerState,
   standing: Headers,
 ): Exchange {
   const { path, search } = targetOf(request.url);
@@ -68,6 +69,7 @@ export function openExchange(
     headers,
     varies: cors === null ? [] : ['Origin'],
     isStopping,
+    limits,
     said: {},
   };
 }
@@ -132,7 +134,7 @@ export function spokenIn({ request, search, said }: Exchange): Spoken {
 
 export function problemReply(exchange: Exchange, refusal: Refusal): Response {
   const { lang, by } = spokenIn(exchange);
-  const problem = problemOf(refusal, exchange.id, lang);
+  const problem = problemOf(refusal, { instance: exchange.id, lang, limits: exchange.limits });
   const headers = {
     ...exchange.headers,
     ...problemHeaders(problem, exchange.request.method),

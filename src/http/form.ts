@@ -3,6 +3,7 @@
  * or field, what it is instead.
  */
 
+import { limitNamed } from '../contract/limits.js';
 import type { z } from '../contract/openapi-zod.js';
 import type { Fault, ValueType } from '../contract/problems/fault.js';
 import { RULES } from '../contract/problems/rules.js';
@@ -50,10 +51,15 @@ function faultsOf(issue: Issue, value: unknown, placeOf: PathPlace): PlacedFault
   return [{ ...placeOf(path), ...faultOf(issue, valueAt(value, path) === undefined) }];
 }
 
-/** Of the forms that a field may have, the one that it misses least. */
+/** Of the forms that a field may have, the one that it misses least: of its type, if there is. */
 function likeliest(forms: readonly (readonly Issue[])[]): readonly Issue[] {
-  const [first = [], ...others] = forms;
+  const ofType = forms.filter((issues) => !issues.some(isOfWhole));
+  const [first = [], ...others] = ofType.length === 0 ? forms : ofType;
   return others.reduce((best, one) => (one.length < best.length ? one : best), first);
+}
+
+function isOfWhole({ code, path }: Issue): boolean {
+  return code === 'invalid_type' && path.length === 0;
 }
 
 /** What zod calls the types that fields have. */
@@ -80,14 +86,19 @@ function faultOf(issue: Issue, isMissing: boolean): Fault {
       if (issue.origin === 'array') return { code: 'empty-list', data: {} };
       return { code: 'too-small', data: { least: Number(issue.minimum) } };
     case 'too_big': {
-      const data = { most: Number(issue.maximum) };
+      const limit = limitNamed(issue.message);
+      const most = Number(issue.maximum);
+      const data = limit === null ? { most } : { most, limit };
       if (issue.origin === 'string') return { code: 'too-long', data };
       return { code: issue.origin === 'array' ? 'too-many-items' : 'too-large', data };
     }
     case 'invalid_value':
       return { code: 'not-one-of', data: { values: issue.values.map(String) } };
-    case 'invalid_key':
-      return ruleOf(issue.issues[0]?.message);
+    case 'invalid_key': {
+      const [inner] = issue.issues;
+      if (inner === undefined) throw new Error('a key is refused for nothing');
+      return faultOf(inner, false);
+    }
     default:
       return ruleOf(issue.message);
   }

@@ -15,7 +15,7 @@ import {
 } from './exchange.js';
 import { accepts } from './negotiation.js';
 import { type PlaceOf, Refusal, refusalOf } from './problem.js';
-import { isStopping, type Service, type ServiceEnv } from './service.js';
+import { type Service, type ServiceEnv, stateOf } from './service.js';
 
 export type App = Hono<ServiceEnv>;
 export type Reply = Response | Promise<Response>;
@@ -87,8 +87,8 @@ const URL_LIMIT = LIMITS.urlBytes.value;
 
 function checkTarget({ path, search }: Exchange): void {
   if (path.length + 1 + search.length <= URL_LIMIT) return;
-  const fault = { code: 'url-too-long', data: { most: URL_LIMIT } } as const;
-  throw new Refusal('url-too-long', [fault], { limit: 'urlBytes' });
+  const fault = { code: 'url-too-long', data: { most: URL_LIMIT, limit: 'urlBytes' } } as const;
+  throw new Refusal('url-too-long', [fault]);
 }
 
 function checkAccept({ request }: Exchange, mediaType: string): void {
@@ -115,7 +115,7 @@ function handle(
   { answer, placeOf }: Handling,
 ): Reply {
   const started = service.stopwatch();
-  const exchange = openExchange(context.req.raw, service, isStopping(context.env), headers);
+  const exchange = openExchange(context.req.raw, service, stateOf(context.env), headers);
   const end = (response: Response): Response => {
     const { method } = exchange.request;
     const ms = Math.round((service.stopwatch() - started) * 1000) / 1000;

@@ -8,6 +8,7 @@
 
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { liveOperation, readyOperation } from '../contract/health.js';
+import { listLimitsOperation } from '../contract/limit-list.js';
 import type { Operation } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { ProblemCode } from '../contract/problems/problem-type.js';
@@ -124,20 +125,18 @@ export function responsesOf(operation: Operation, examples: Examples): Responses
 /** The headers of an answer and of the word that it still holds. */
 function carriedBy(operation: Operation): Carried {
   const { always, perhaps: some } = carriedByAll(operation);
-  const { path, method } = operation;
+  const { path, method, tag } = operation;
+  if (!isBelowVersion(operation)) return { always, perhaps: some };
+  const answered: HeaderName[] = [...always];
+  const sometimes: HeaderName[] = [...some];
+  if (speaks(operation)) answered.push('Content-Language');
+  // The list of editions is there before there is one; limits are those of the program.
+  if (tag === 'editions') sometimes.push('Faying-Edition');
+  else if (tag !== 'service') answered.push('Faying-Edition');
   const isInUrl = OPERATIONS.some((one) => one.path === path && one.method === 'get');
-  if (operation.tag === 'service') return { always, perhaps: some };
-  if (!isQuestion(operation)) {
-    return {
-      always: [...always, 'ETag', 'Content-Location'],
-      perhaps: [...some, 'Faying-Edition'],
-    };
-  }
-  const question = [...always, 'Faying-Edition', 'Content-Language'] as const;
-  if (method === 'post') {
-    return { always: question, perhaps: isInUrl ? [...some, 'Content-Location'] : some };
-  }
-  return { always: [...question, 'ETag', 'Content-Location'], perhaps: some };
+  if (method === 'get') answered.push('ETag', 'Content-Location');
+  else if (isInUrl) sometimes.push('Content-Location');
+  return { always: answered, perhaps: sometimes };
 }
 
 function carriedByAll({ path }: Operation): Carried {
@@ -177,9 +176,11 @@ function headersOf({ always, perhaps: some }: Carried): Readonly<Record<string, 
   ]);
 }
 
+/** Nothing can go wrong in saying that one lives, and how much one takes. */
+const SAFE: readonly Operation[] = [liveOperation, listLimitsOperation];
+
 /** Every problem that a route can answer with, once there is a request to it. */
 export function problemsOf(operation: Operation): readonly ProblemCode[] {
-  const isAsked = operation.path.startsWith(BELOW_VERSION);
   const body: readonly ProblemCode[] = [
     'malformed-json',
     'malformed-request',
@@ -187,15 +188,14 @@ export function problemsOf(operation: Operation): readonly ProblemCode[] {
     'unsupported-media-type',
   ];
   return [
-    ...(isAsked ? (['invalid-request'] as const) : []),
+    ...(isBelowVersion(operation) ? (['invalid-request'] as const) : []),
     ...(isList(operation) ? (['invalid-cursor'] as const) : []),
     ...(operation.body === null ? [] : body),
     'method-not-allowed',
     'not-acceptable',
     'url-too-long',
     ...operation.errors,
-    // Nothing can go wrong in saying that one lives.
-    ...(operation.path === liveOperation.path ? [] : (['internal-error', 'store-fault'] as const)),
+    ...(SAFE.includes(operation) ? [] : (['internal-error', 'store-fault'] as const)),
     ...(operation.path === readyOperation.path ? (['stopping'] as const) : []),
   ];
 }
@@ -223,13 +223,17 @@ function problemResponses(operation: Operation, examples: Examples): Responses {
   return Object.fromEntries(described);
 }
 
-/** Questions have their answers in a language, and of an edition. */
-export function isQuestion({ tag }: Operation): boolean {
-  return tag !== 'editions' && tag !== 'service';
+function isBelowVersion({ path }: Operation): boolean {
+  return path.startsWith(BELOW_VERSION);
 }
 
-export function isCached({ method, tag }: Operation): boolean {
-  return method === 'get' && tag !== 'service';
+/** Whether what it answers is in a language. */
+export function speaks({ query, body }: Operation): boolean {
+  return body !== null || query.parameters.some(({ name }) => name === 'lang');
+}
+
+export function isCached(operation: Operation): boolean {
+  return operation.method === 'get' && isBelowVersion(operation);
 }
 
 function isList({ query }: Operation): boolean {

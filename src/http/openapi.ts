@@ -21,9 +21,9 @@ import { Examples, refTo } from './openapi-examples.js';
 import {
   headerComponents,
   isCached,
-  isQuestion,
   type Route,
   responsesOf,
+  speaks,
 } from './openapi-responses.js';
 
 const JSON_TYPE = 'application/json';
@@ -79,7 +79,7 @@ const DESCRIPTION = [
   'Whatever cannot be answered is a problem (RFC 9457). Beside those that an operation lists, ' +
     'a path that is not there answers with `unknown-path`, and what is no readable request with ' +
     '`malformed-request`, `request-timeout`, `expectation-failed` or ' +
-    '`headers-too-large`. GET /problems lists them all.',
+    '`headers-too-large`. GET /problems lists them all, GET /v1/limits what is taken of anything.',
   'Closed lists of words say so; all others may grow, and an unknown word means "other". Fields ' +
     'may be added.',
 ].join('\n\n');
@@ -114,7 +114,7 @@ function routeOf(operation: Operation, examples: Examples): Route {
     parameters: [
       ...segmentParameter(operation),
       ...query.groups.map(groupParameter),
-      ...(isQuestion(operation) ? [refTo('parameters', 'AcceptLanguage')] : []),
+      ...(speaks(operation) ? [refTo('parameters', 'AcceptLanguage')] : []),
       ...(isCached(operation) ? [refTo('parameters', 'IfNoneMatch')] : []),
     ],
     request: {

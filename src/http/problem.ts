@@ -7,7 +7,7 @@
  */
 
 import type { Language } from '../contract/language.js';
-import { LIMITS, type LimitName } from '../contract/limits.js';
+import { LIMITS, type LimitName, type LimitsInForce } from '../contract/limits.js';
 import type { FaultWire, ProblemWire } from '../contract/problem.js';
 import type { Fault } from '../contract/problems/fault.js';
 import { type ProblemCode, type Retry, typeOf } from '../contract/problems/problem-type.js';
@@ -62,6 +62,7 @@ export class Refusal extends Error {
   readonly code: ProblemCode;
   readonly faults: readonly PlacedFault[];
   readonly headers: Readonly<Record<string, string>>;
+  /** The limit that was passed: the first, where several were. */
   readonly limit: LimitName | null;
 
   constructor(
@@ -78,9 +79,28 @@ export class Refusal extends Error {
     this.code = code;
     this.faults = faults;
     this.headers = more.headers ?? {};
-    this.limit = more.limit ?? null;
+    this.limit = more.limit ?? passedBy(faults);
   }
 }
+
+function passedBy(faults: readonly Fault[]): LimitName | null {
+  for (const { code, data } of faults) {
+    if ('limit' in data) return data.limit;
+    // The domain has limits of its own, and knows no names of the service's.
+    const held =
+      code === 'face-at-fault' || code === 'not-a-torque' ? HELD.get(data.because) : null;
+    if (held) return held;
+  }
+  return null;
+}
+
+/** The limits that the domain holds, by the code with which it says that one is passed. */
+const HELD: ReadonlyMap<string, LimitName> = new Map([
+  ['too-many-digits', 'numberDigits'],
+  ['too-many-alternatives', 'faceAlternatives'],
+  ['too-many-points', 'facePoints'],
+  ['value-too-long', 'valueCharacters'],
+]);
 
 /** Where a field of a question stands in the request. */
 export type PlaceOf = (at: string) => Place;
@@ -102,7 +122,14 @@ export function refusalOf(error: unknown, placeOf: PlaceOf | null): Refusal {
   return new Refusal(code, [], { cause: error });
 }
 
-export function problemOf(refusal: Refusal, instance: string, lang: Language): ProblemWire {
+/** To whom a problem is told: the id of the request, the language, and what the server takes. */
+export interface Told {
+  readonly instance: string;
+  readonly lang: Language;
+  readonly limits: LimitsInForce;
+}
+
+export function problemOf(refusal: Refusal, { instance, lang, limits }: Told): ProblemWire {
   const { code, faults, limit } = refusal;
   const { status, retry } = PROBLEMS[code];
   return {
@@ -115,7 +142,7 @@ export function problemOf(refusal: Refusal, instance: string, lang: Language): P
     retry,
     instance,
     errors: faults.slice(0, LIMITS.faultsTold.value).map((fault) => faultWire(fault, lang)),
-    ...(limit === null ? {} : { limit: { name: limit, value: LIMITS[limit].value } }),
+    ...(limit === null ? {} : { limit: { name: limit, value: limits[limit] } }),
   };
 }
 

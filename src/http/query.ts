@@ -6,6 +6,7 @@
  */
 
 import { echo } from '../contract/json-pointer.js';
+import { LIMITS } from '../contract/limits.js';
 import { USUAL_ENTRIES } from '../contract/list.js';
 import {
   NO_PARAMETERS,
@@ -16,6 +17,8 @@ import {
 import { languageTag, PLACE_PATTERN } from '../contract/question.js';
 import { formRefusal, type ReadFields } from './form.js';
 import type { Place, PlacedFault } from './problem.js';
+
+const LONGEST_PLACE = LIMITS.placeCharacters.value;
 
 type Pair = readonly [name: string, value: string];
 
@@ -44,7 +47,8 @@ export function readQuery(search: string, grammar: QueryGrammar): ReadFields {
   }
   for (const [{ prefix, most }, count] of counts) {
     if (count <= most) continue;
-    faults.push({ ...parameterOf(prefix), code: 'too-many-parameters', data: { most } });
+    const data = { most, limit: 'placesInUrl' } as const;
+    faults.push({ ...parameterOf(prefix), code: 'too-many-parameters', data });
   }
   return { value, faults };
 }
@@ -112,7 +116,8 @@ function fillGroup(
   const dot = name.indexOf('.');
   const group = groups.find(({ prefix }) => prefix === name.slice(0, dot));
   const place = name.slice(dot + 1);
-  if (group === undefined || !PLACE_PATTERN.test(place)) return false;
+  // A longer one is said to be too long by the schema.
+  if (group === undefined || !PLACE_PATTERN.test(place.slice(0, LONGEST_PLACE))) return false;
   counts.set(group, (counts.get(group) ?? 0) + 1);
   value[group.field] ??= {};
   (value[group.field] as Fields)[place] = readText(text, group.reading);

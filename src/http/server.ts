@@ -16,12 +16,12 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener, RequestError } from '@hono/node-server';
 import type { Logger } from 'pino';
 import { FALLBACK_LANGUAGE, type Language } from '../contract/language.js';
-import { LIMITS, type LimitName } from '../contract/limits.js';
+import { type LimitName, type LimitsInForce, limitsInForce } from '../contract/limits.js';
 import type { ProblemCode } from '../contract/problems/problem-type.js';
 import { problemHeaders } from './exchange.js';
 import type { App } from './mount.js';
 import { spokenTo } from './negotiation.js';
-import { problemOf, Refusal } from './problem.js';
+import { problemOf, Refusal, type Told } from './problem.js';
 import { langIn } from './query.js';
 import { Lifecycle } from './service.js';
 
@@ -57,20 +57,23 @@ const LOOK_MS = 20;
 export async function startServer(app: App, options: ServerOptions): Promise<RunningServer> {
   const { port, host, log } = options;
   const lifecycle = new Lifecycle();
-  const bindings = { lifecycle };
+  const arrival = options.arrivalMs === undefined ? {} : { arrivalMs: options.arrivalMs };
+  const limits = limitsInForce(arrival);
+  const bindings = { lifecycle, limits };
+  const early = { limits, log };
   const listener = getRequestListener((request) => app.fetch(request, bindings), {
-    errorHandler: (error) => unreadable(error, log),
+    errorHandler: (error) => unreadable(error, early),
   });
-  const arrivalMs = options.arrivalMs ?? LIMITS.arrivalMs.value;
-  const limits = {
-    requestTimeout: arrivalMs,
-    headersTimeout: arrivalMs,
-    connectionsCheckingInterval: Math.min(arrivalMs, LATE_MS),
-    maxHeaderSize: LIMITS.headerBytes.value,
+  const settings = {
+    requestTimeout: limits.arrivalMs,
+    headersTimeout: limits.arrivalMs,
+    connectionsCheckingInterval: Math.min(limits.arrivalMs, LATE_MS),
+    // Node refuses what is as large, and takes what is smaller.
+    maxHeaderSize: limits.headerBytes + 1,
     requireHostHeader: false,
   };
-  const server = createServer(limits, (...both) => void listener(...both));
-  refuseEarly(server, log);
+  const server = createServer(settings, (...both) => void listener(...both));
+  refuseEarly(server, early);
   await listening(server, port, host);
   const url = urlOf(server, host);
   log.info({ url }, 'listening');
@@ -121,39 +124,54 @@ async function end(server: Server, { log, drainMs, deadlineMs }: ServerOptions):
 }
 
 /** What the adapter could make no request of, for its host or its URL. */
-function unreadable(error: unknown, log: Logger): Response {
+function unreadable(error: unknown, { log, limits }: Early): Response {
   const isTheirs = error instanceof RequestError;
   const code: ProblemCode = isTheirs ? 'malformed-request' : 'internal-error';
   const id = randomUUID();
   if (!isTheirs) log.error({ err: error, requestId: id }, code);
-  const { status, headers, body } = earlyReply(code, id);
+  const { status, headers, body } = earlyReply(code, {
+    instance: id,
+    lang: FALLBACK_LANGUAGE,
+    limits,
+  });
   log.info({ method: null, route: 'none', status, requestId: id }, 'answered');
   return new Response(body, { status, headers });
 }
 
-function refuseEarly(server: Server, log: Logger): void {
+/** What it takes to refuse what never becomes a request. */
+interface Early {
+  readonly limits: LimitsInForce;
+  readonly log: Logger;
+}
+
+function refuseEarly(server: Server, early: Early): void {
   server.on('clientError', (error: NodeJS.ErrnoException, socket) => {
     if (error.code === 'ECONNRESET' || !socket.writable || isAnswering(socket)) socket.destroy();
-    else refuseOn(socket, EARLY.get(error.code ?? '') ?? 'malformed-request', log);
+    else refuseOn(socket, EARLY.get(error.code ?? '') ?? 'malformed-request', early);
   });
   // A tunnel: Node would close the connection without a word.
   server.on('connect', (_, socket) => {
     // Node has let go of it: an error of the line that nobody hears would end the service.
     socket.on('error', () => socket.destroy());
-    refuseOn(socket, 'malformed-request', log);
+    refuseOn(socket, 'malformed-request', early);
   });
   server.on('checkExpectation', (request, response) => {
     const id = randomUUID();
-    const { status, headers, body } = earlyReply('expectation-failed', id, languageOf(request));
+    const { status, headers, body } = earlyReply('expectation-failed', {
+      instance: id,
+      lang: languageOf(request),
+      limits: early.limits,
+    });
     response.writeHead(status, headers).end(body);
-    log.info({ method: request.method, route: 'none', status, requestId: id }, 'answered');
+    early.log.info({ method: request.method, route: 'none', status, requestId: id }, 'answered');
   });
 }
 
 /** Says it and ends the connection: what would come after it cannot be told from the rest. */
-function refuseOn(socket: Duplex, code: ProblemCode, log: Logger): void {
+function refuseOn(socket: Duplex, code: ProblemCode, { log, limits }: Early): void {
   const id = randomUUID();
-  const { status, headers, body } = earlyReply(code, id);
+  const told = { instance: id, lang: FALLBACK_LANGUAGE, limits };
+  const { status, headers, body } = earlyReply(code, told);
   const lines = Object.entries(headers).map(([name, value]) => `${name}: ${value}\r\n`);
   const first = `HTTP/1.1 ${status} ${STATUS_CODES[status] ?? ''}\r\n`;
   const length = `content-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n`;
@@ -195,12 +213,12 @@ function languageOf({ url = '', headers }: IncomingMessage): Language {
   return spokenTo(langIn(search), headers['accept-language'] ?? null);
 }
 
-function earlyReply(code: ProblemCode, id: string, lang = FALLBACK_LANGUAGE): EarlyReply {
-  const problem = problemOf(new Refusal(code, [], EARLY_LIMITS[code]), id, lang);
+function earlyReply(code: ProblemCode, told: Told): EarlyReply {
+  const problem = problemOf(new Refusal(code, [], EARLY_LIMITS[code]), told);
   const headers = {
     ...problemHeaders(problem, ''),
     vary: 'Accept-Language',
-    'x-request-id': id,
+    'x-request-id': told.instance,
     'x-content-type-options': 'nosniff',
     'content-security-policy': "default-src 'none'",
   };

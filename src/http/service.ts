@@ -3,6 +3,7 @@
  */
 
 import type { Logger } from 'pino';
+import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
 import { checkFit } from '../usecases/check-fit.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -72,8 +73,20 @@ export class Lifecycle {
 }
 
 /** What hono hands through with each request; nothing where no server listens. */
-export type ServiceEnv = { Bindings: { lifecycle?: Lifecycle } };
+export type ServiceEnv = { Bindings: { lifecycle?: Lifecycle; limits?: LimitsInForce } };
 
-export function isStopping(env: ServiceEnv['Bindings'] | undefined): boolean {
-  return env?.lifecycle?.isStopping ?? false;
+/** How it stands with the server at the time of a request. */
+export interface ServerState {
+  readonly isStopping: boolean;
+  readonly limits: LimitsInForce;
+}
+
+/** Without a server the limits are those of the table. */
+const USUAL_LIMITS = limitsInForce();
+
+export function stateOf(env: ServiceEnv['Bindings'] | undefined): ServerState {
+  return {
+    isStopping: env?.lifecycle?.isStopping ?? false,
+    limits: env?.limits ?? USUAL_LIMITS,
+  };
 }

@@ -304,6 +304,12 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-request', url: '/v1/editions/01', says: naming('number') },
     { code: 'invalid-request', url: '/v1/editions/%ff', says: naming('number') },
   ],
+  listLimits: [
+    { code: 'invalid-request', url: '/v1/limits?limit=1', says: naming('limit') },
+    { code: 'method-not-allowed', url: '/v1/limits', method: 'DELETE' },
+    { code: 'not-acceptable', url: '/v1/limits', headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `/v1/limits?${LONG}` },
+  ],
   isLive: [
     { code: 'method-not-allowed', url: '/livez', method: 'DELETE' },
     { code: 'not-acceptable', url: '/livez', headers: { accept: 'text/html' } },

@@ -2,7 +2,7 @@
  * The service on a port, spoken to in bytes: for what a client of Node would not send.
  */
 
-import { connect } from 'node:net';
+import { connect, type Socket } from 'node:net';
 import { afterEach } from 'vitest';
 import { type RunningServer, type ServerOptions, startServer } from '../../src/http/server.js';
 import { type Rig, type RigOptions, rigOf } from './fixture.js';
@@ -25,16 +25,25 @@ export async function serve(
 }
 
 /** Sends bytes as they are, and gives everything that comes back until the other side ends. */
-export function raw({ url }: RunningServer, bytes: string): Promise<string> {
+export function raw(server: RunningServer, bytes: string): Promise<string> {
+  return send(server, bytes).answer;
+}
+
+/** The same where more is to be sent later. */
+export function send(
+  { url }: RunningServer,
+  bytes: string,
+): { socket: Socket; answer: Promise<string> } {
   const { hostname, port } = new URL(url);
-  return new Promise((resolve, reject) => {
-    const socket = connect(Number(port), hostname, () => socket.write(bytes));
+  const socket = connect(Number(port), hostname, () => socket.write(bytes));
+  const answer = new Promise<string>((resolve, reject) => {
     let text = '';
     socket.setEncoding('utf8').on('data', (chunk: string) => {
       text += chunk;
     });
     socket.on('end', () => resolve(text)).on('error', reject);
   });
+  return { socket, answer };
 }
 
 export function parts(response: string) {

@@ -4,12 +4,14 @@
 
 import { LIMITS } from '../limits.js';
 import { ENGLISH_FAULTS, englishStop } from './english-faults.js';
+import { ENGLISH_LIMITS } from './english-limits.js';
 import { ENGLISH_PROBLEMS } from './english-problems.js';
 import type { ProblemWords } from './problem-words.js';
 
 export const ENGLISH: ProblemWords = {
   problems: ENGLISH_PROBLEMS,
   faults: ENGLISH_FAULTS,
+  limits: ENGLISH_LIMITS,
   jsonStop: englishStop,
   others,
   page: {

@@ -4,6 +4,7 @@
  */
 
 import type { Nothing, QuestionFaultData } from '../../usecases/question-fault.js';
+import type { LimitName } from '../limits.js';
 
 /** Where a text stops being JSON, and what stands there. */
 export interface JsonStop {
@@ -39,30 +40,36 @@ export type JsonFound =
 /** What a value is of, or should be. */
 export type ValueType = 'text' | 'number' | 'integer' | 'boolean' | 'object' | 'list';
 
+/** More than is taken: the most, and the name of the limit where it is one of the service's. */
+export interface Passed {
+  readonly most: number;
+  readonly limit?: LimitName;
+}
+
 /** What the text of a JSON value has wrong that the value does not show. */
 export interface JsonFaultData {
   readonly 'repeated-name': { readonly name: string };
   readonly 'reserved-name': { readonly name: string };
-  readonly 'too-deep': { readonly most: number };
-  readonly 'too-many-values': { readonly most: number };
+  readonly 'too-deep': Passed;
+  readonly 'too-many-values': Passed;
 }
 
 /** What only a door knows to be wrong. */
 export interface DoorFaultData extends JsonFaultData {
   readonly 'unknown-parameter': { readonly name: string };
   readonly 'repeated-parameter': Nothing;
-  readonly 'too-many-parameters': { readonly most: number };
+  readonly 'too-many-parameters': Passed;
   readonly 'malformed-encoding': Nothing;
   readonly 'unknown-field': { readonly name: string };
   readonly missing: Nothing;
   readonly 'wrong-type': { readonly type: ValueType };
   readonly 'empty-text': Nothing;
   readonly 'empty-list': Nothing;
-  readonly 'too-long': { readonly most: number };
-  readonly 'too-many-items': { readonly most: number };
-  readonly 'too-many-places': { readonly most: number };
+  readonly 'too-long': Passed;
+  readonly 'too-many-items': Passed;
+  readonly 'too-many-places': Passed;
   readonly 'too-small': { readonly least: number };
-  readonly 'too-large': { readonly most: number };
+  readonly 'too-large': Passed;
   readonly 'not-one-of': { readonly values: readonly string[] };
   readonly 'unseen-characters': Nothing;
   readonly 'not-a-place': { readonly most: number };
@@ -75,10 +82,10 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'not-json': JsonStop;
   readonly 'not-utf-8': Nothing;
   readonly 'body-ended-early': Nothing;
-  readonly 'body-too-large': { readonly most: number };
+  readonly 'body-too-large': Passed;
   readonly 'body-not-json-type': Nothing;
   readonly 'body-encoded': Nothing;
-  readonly 'url-too-long': { readonly most: number };
+  readonly 'url-too-long': Passed;
   readonly 'nothing-at-path': { readonly path: string };
   readonly 'unknown-problem': { readonly path: string };
   readonly 'method-not-taken': {

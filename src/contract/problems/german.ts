@@ -4,12 +4,14 @@
 
 import { LIMITS } from '../limits.js';
 import { GERMAN_FAULTS, germanStop } from './german-faults.js';
+import { GERMAN_LIMITS } from './german-limits.js';
 import { GERMAN_PROBLEMS } from './german-problems.js';
 import type { ProblemWords } from './problem-words.js';
 
 export const GERMAN: ProblemWords = {
   problems: GERMAN_PROBLEMS,
   faults: GERMAN_FAULTS,
+  limits: GERMAN_LIMITS,
   jsonStop: germanStop,
   others,
   page: {

@@ -18,7 +18,7 @@ export const A_PLACE: FaultOf<'not-a-place'> = {
 
 export const FEW_PLACES: FaultOf<'too-many-places'> = {
   code: 'too-many-places',
-  data: { most: LIMITS.placesInBody.value },
+  data: { most: LIMITS.placesInBody.value, limit: 'placesInBody' },
 };
 
 export const A_LANGUAGE_TAG: FaultOf<'not-a-language-tag'> = {

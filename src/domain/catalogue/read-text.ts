@@ -101,7 +101,12 @@ export function readScalar(raw: unknown, pointer: string, list: FaultList): Scal
     list.fault(pointer, 'not-a-value', text);
     return undefined;
   }
-  if (typeof raw !== 'string' || raw.trim() === '' || isLonger(raw, LONGEST_SCALAR)) {
+  if (typeof raw === 'string' && isLonger(raw, LONGEST_SCALAR)) {
+    const text = `A value has ${LONGEST_SCALAR} characters at most.`;
+    list.fault(pointer, 'value-too-long', text);
+    return undefined;
+  }
+  if (typeof raw !== 'string' || raw.trim() === '') {
     const text =
       `A value is a text of at most ${LONGEST_SCALAR} characters, such as "56.1 mm", ` +
       'or a whole number.';

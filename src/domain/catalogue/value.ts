@@ -135,7 +135,7 @@ function compilePoints(
     return null;
   }
   if (body.length > MOST_POINTS) {
-    list.fault(pointer, 'wrong-length', `This list has ${MOST_POINTS} items at most.`);
+    list.fault(pointer, 'too-many-points', `This list has ${MOST_POINTS} items at most.`);
     return null;
   }
   const points: PlanePoint[] = [];

@@ -15,6 +15,7 @@ export type QuantityFaultCode =
   | 'missing-unit'
   | 'not-a-count'
   | 'out-of-range'
+  | 'too-many-digits'
   | 'unknown-class'
   | 'unknown-tool';
 

@@ -121,7 +121,8 @@ function spellingFault(text: string): QuantityFault | null {
   }
   const longest = Math.max(0, ...(text.match(/\d[\d.]*/gu) ?? []).map(digitsIn));
   if (longest > MAX_DIGITS) {
-    return malformed(`A number has ${longest} digits; at most ${MAX_DIGITS} are read.`);
+    const text = `A number has ${longest} digits; at most ${MAX_DIGITS} are read.`;
+    return quantityFault('too-many-digits', text);
   }
   return null;
 }

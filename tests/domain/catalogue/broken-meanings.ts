@@ -73,6 +73,9 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/parts/0/interfaces/linkage/dowels': '1.0, 2.0 mm',
     '/parts/0/interfaces/linkage/studs': Array.from({ length: 65 }, () => '1.0, 2.0 mm'),
   },
+  'a number of more digits than are read': {
+    '/parts/0/values/length': `${'5'.repeat(31)} mm`,
+  },
   'points that are compared as numbers, and numbers as points': {
     '/kinds/0/parameters/spots': { type: 'points', unit: 'mm' },
     '/kinds/0/checks/3': { equal: 'spots' },

@@ -228,7 +228,7 @@ describe('texts that are refused', () => {
     ['1/0 mm', 'measured', 'length', 'malformed', 'zero'],
     ['5 ±1/00 mm', 'measured', 'length', 'malformed', 'zero'],
     ['x'.repeat(65), 'measured', 'length', 'malformed', '65 characters'],
-    [long, 'measured', 'length', 'malformed', '31 digits'],
+    [long, 'measured', 'length', 'too-many-digits', '31 digits'],
     ['56.10 mm ±0.05 mm', 'measured', 'length', 'malformed', 'one unit'],
     ['600 mm to 610 mm', 'measured', 'length', 'malformed', 'one unit'],
     ['5 ft 6 in', 'measured', 'length', 'malformed', 'one unit'],

@@ -1,0 +1,30 @@
+/**
+ * What each limit is the most of, in English, and what becomes of more where it is not refused.
+ */
+
+import type { LimitWords } from './problem-words.js';
+
+export const ENGLISH_LIMITS: LimitWords = {
+  urlBytes: 'Path and query of a URL together; POST takes the same questions in a body.',
+  headerBytes: 'The URL, and the names and values of all headers, together.',
+  bodyBytes: 'A body.',
+  arrivalMs: 'The time for a request to arrive whole.',
+  bodyValues: 'Values in a body, lists and objects among them.',
+  bodyLevels: 'Lists and objects in one another in a body.',
+  placesInUrl: 'Parameters of one group, such as `with.<position>`, in a URL; POST takes more.',
+  placesInBody: 'Positions, matings or facts that one field of a body names.',
+  adaptersInRow: 'Adapters in a row in one mating; a mating may take fewer.',
+  nameCharacters: 'The name of a vehicle, a part, a face or a value of a fact.',
+  placeCharacters: 'The id of a position, a mating or a fact.',
+  valueCharacters: 'A value with its unit: a torque, or a size of a face that is written out.',
+  languageTagCharacters: 'The language tag in `lang`.',
+  numberDigits: 'Digits of one number in a value.',
+  faceAlternatives: 'Ways in which a face that is written out can be, each size to choose counted.',
+  facePoints: 'Points of a pattern in a face that is written out.',
+  listEntries: 'Entries on one page of a list.',
+  cursorCharacters: 'The cursor with which a list goes on.',
+  requestIdCharacters:
+    'An `X-Request-Id` that is taken over; a longer one is replaced by an id of our own.',
+  wishCharacters: 'What is read of `Accept` and of `Accept-Language`; the rest is left unread.',
+  faultsTold: 'Faults of one request that a problem lists in `errors`; the rest is left out.',
+};

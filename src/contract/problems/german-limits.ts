@@ -1,0 +1,32 @@
+/**
+ * What each limit is the most of, in German, and what becomes of more where it is not refused.
+ */
+
+import type { LimitWords } from './problem-words.js';
+
+export const GERMAN_LIMITS: LimitWords = {
+  urlBytes: 'Pfad und Frage einer URL zusammen; POST nimmt dieselben Fragen im Rumpf.',
+  headerBytes: 'Die URL und die Namen und Werte aller Kopfzeilen zusammen.',
+  bodyBytes: 'Ein Rumpf.',
+  arrivalMs: 'Die Zeit, bis eine Anfrage ganz angekommen ist.',
+  bodyValues: 'Werte in einem Rumpf, Listen und Objekte mitgezählt.',
+  bodyLevels: 'Listen und Objekte ineinander in einem Rumpf.',
+  placesInUrl: 'Parameter einer Gruppe wie `with.<position>` in einer URL; POST nimmt mehr.',
+  placesInBody: 'Einbauplätze, Verbindungen oder Merkmale, die ein Feld eines Rumpfes nennt.',
+  adaptersInRow: 'Adapter hintereinander in einer Verbindung; sie selbst nimmt vielleicht weniger.',
+  nameCharacters: 'Der Name eines Fahrzeugs, eines Teils, eines Anschlusses oder ein Merkmalswert.',
+  placeCharacters: 'Die Kennung eines Einbauplatzes, einer Verbindung oder eines Merkmals.',
+  valueCharacters:
+    'Ein Wert mit Einheit: ein Drehmoment oder ein Maß eines ausgeschriebenen Anschlusses.',
+  languageTagCharacters: 'Die Sprachangabe in `lang`.',
+  numberDigits: 'Ziffern einer Zahl in einem Wert.',
+  faceAlternatives:
+    'Arten, auf die ein ausgeschriebener Anschluss sein kann, jedes wählbare Maß gezählt.',
+  facePoints: 'Punkte eines Lochbilds in einem ausgeschriebenen Anschluss.',
+  listEntries: 'Einträge auf einer Seite einer Liste.',
+  cursorCharacters: 'Der Zeiger, mit dem eine Liste weitergeht.',
+  requestIdCharacters:
+    'Eine `X-Request-Id`, die übernommen wird; eine längere wird durch eine eigene ersetzt.',
+  wishCharacters: 'Was von `Accept` und von `Accept-Language` gelesen wird, der Rest nicht.',
+  faultsTold: 'Fehler einer Anfrage, die ein Problem in `errors` aufzählt; der Rest fehlt dort.',
+};

@@ -1,0 +1,229 @@
+/**
+ * How much of anything the service takes: the list says what holds, a request at each limit is
+ * taken, and one past it is refused by the name of that limit.
+ */
+
+import { setTimeout as sleep } from 'node:timers/promises';
+import { describe, expect, test } from 'vitest';
+import { SPOKEN_LANGUAGES } from '../../src/contract/language.js';
+import { limitsAnswerSchema } from '../../src/contract/limit-list.js';
+import { LIMIT_NAMES, LIMITS, type LimitName } from '../../src/contract/limits.js';
+import type { ProblemWire } from '../../src/contract/problem.js';
+import { json, rigOf } from './fixture.js';
+import { parts, raw, send, serve } from './socket.js';
+
+const PATH = '/v1/limits';
+
+describe('the list', () => {
+  test('names every limit, in the language of the question', async () => {
+    const { client } = rigOf();
+    for (const lang of SPOKEN_LANGUAGES) {
+      const response = await client.get(`${PATH}?lang=${lang}`).expect(200);
+      const list = limitsAnswerSchema.parse(json(response));
+      expect(list).toMatchObject({ lang, next: null, counts: { total: LIMIT_NAMES.length } });
+      expect(list.items.map(({ name, value, unit }) => [name, { value, unit }])).toEqual(
+        Object.entries(LIMITS),
+      );
+      for (const { about } of list.items) expect(about).toMatch(/^\p{Lu}.*\.$/u);
+      expect(response.headers['content-language']).toBe(lang);
+    }
+    const [english, german] = await Promise.all(
+      ['en', 'de'].map((lang) => client.get(PATH).set('accept-language', lang)),
+    );
+    const abouts = [english, german].map((response) => {
+      return limitsAnswerSchema.parse(json(response ?? { text: '' })).items.map((one) => one.about);
+    });
+    const [first = [], second = []] = abouts;
+    expect(first.filter((about, index) => about === second[index])).toEqual([]);
+  });
+
+  test('is there before anything is published, of no edition, and no later than that', async () => {
+    const [before, after] = [rigOf({ documents: [] }), rigOf()];
+    const early = await before.client.get(PATH).expect(200);
+    const late = await after.client.get(PATH).expect(200);
+    expect(late.text).toBe(early.text);
+    expect(json(early)).not.toHaveProperty('edition');
+    expect(early.headers).not.toHaveProperty('faying-edition');
+    expect(early.headers['content-location']).toBe(`${PATH}?lang=en`);
+    expect(early.headers['cache-control']).toBe('public, max-age=300');
+    const etag = String(early.headers.etag);
+    await before.client.get(PATH).set('if-none-match', etag).expect(304, '');
+    await before.client.get(`${PATH}?lang=de`).set('if-none-match', etag).expect(200);
+  });
+
+  test.each(['limit=1', 'cursor=x', 'edition=1', 'lang=en&lang=de', 'name=bodyBytes'])(
+    'takes no %s',
+    async (search) => {
+      const response = await rigOf().client.get(`${PATH}?${search}`).expect(400);
+      expect(json(response).code).toBe('invalid-request');
+    },
+  );
+
+  test('tells what this server was told, by another validator', async () => {
+    const { server } = await serve({ arrivalMs: 20_000 });
+    const told = await fetch(`${server.url}${PATH}`);
+    const { items } = limitsAnswerSchema.parse(await told.json());
+    expect(items.find(({ name }) => name === 'arrivalMs')?.value).toBe(20_000);
+    const usual = await rigOf().client.get(PATH);
+    expect(told.headers.get('etag')).not.toBe(usual.headers.etag);
+  });
+});
+
+/** What became of a request: the problem, or nothing where it was answered. */
+type Outcome = Partial<ProblemWire> & { readonly answer?: Response };
+
+/** Asks for so much of something. */
+type Asking = (amount: number) => Promise<Outcome>;
+
+const rig = rigOf();
+
+async function outcome(response: Response): Promise<Outcome> {
+  if (response.ok) return { answer: response };
+  return (await response.json()) as ProblemWire;
+}
+
+async function get(path: string, headers: Record<string, string> = {}): Promise<Outcome> {
+  return outcome(await rig.app.request(path, { headers }));
+}
+
+async function post(path: string, body: string | object): Promise<Outcome> {
+  const text = typeof body === 'string' ? body : JSON.stringify(body);
+  const headers = { 'content-type': 'application/json' };
+  return outcome(await rig.app.request(path, { method: 'POST', headers, body: text }));
+}
+
+const x = (count: number) => 'x'.repeat(count);
+const many = <Value>(count: number, value: (index: number) => Value) =>
+  Array.from({ length: count }, (_, index) => value(index));
+const places = (count: number) => Object.fromEntries(many(count, (n) => [`p${n}`, 'none']));
+const inspect = (more: object) => post('/v1/inspect', { vehicle: 'cart-1', ...more });
+const face = (inline: object) =>
+  post('/v1/mate', {
+    a: { part: 'box-a' },
+    b: { inline: { kind: 'cart-flange', side: 'recess', ...inline } },
+  });
+const sizes = (count: number) => ({
+  register: { choose: { of: many(count, (n) => `${60 + n} mm`) } },
+});
+const holes = (count: number) => ({
+  kind: 'bell-housing',
+  side: undefined,
+  'hole-positions': many(count, (n) => `${n * 20} ±0, 0 ±0 mm`),
+});
+
+/** Each limit, asked for in every way in which it can be passed. */
+const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
+  urlBytes: [(n) => get(`/v1/parts?${'&'.repeat(n - '/v1/parts?'.length)}`)],
+  headerBytes: [
+    async (n) => {
+      const { server } = await serve();
+      const others = ['/livez', 'host', 'x', 'connection', 'close', 'x'].join('').length;
+      const head = `GET /livez HTTP/1.1\r\nhost: x\r\nconnection: close\r\nx: ${x(n - others)}`;
+      const { status, body } = parts(await raw(server, `${head}\r\n\r\n`));
+      return status === 200 ? {} : JSON.parse(body);
+    },
+  ],
+  bodyBytes: [(n) => post('/v1/inspect', '{"vehicle":"cart-1"}'.padEnd(n))],
+  // The object, its vehicle and the list are values too.
+  bodyValues: [(n) => inspect({ more: many(n - 3, () => 1) })],
+  bodyLevels: [(n) => post('/v1/inspect', `{"vehicle":${'['.repeat(n - 1)}${']'.repeat(n - 1)}}`)],
+  placesInUrl: [
+    (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&${many(n, (i) => `with.p${i}=x`).join('&')}`),
+    (n) => get(`/v1/vehicles?${many(n, (i) => `fact.f${i}=x`).join('&')}`),
+  ],
+  placesInBody: [
+    (n) => inspect({ fitted: places(n) }),
+    (n) => inspect({ facts: places(n) }),
+    (n) => post('/v1/fit', { vehicle: 'cart-1', part: 'box-a', with: places(n) }),
+  ],
+  adaptersInRow: [
+    (n) => get(`/v1/mate?a=box-b&b=shaft-a&adapter=${many(n, () => 'plate-ab').join(',')}`),
+    (n) => inspect({ adapters: { 'box-shaft': many(n, () => 'plate-ab') } }),
+  ],
+  nameCharacters: [
+    (n) => get(`/v1/parts?text=${x(n)}`),
+    (n) => get(`/v1/parts/${x(n)}`),
+    (n) => inspect({ vehicle: x(n) }),
+    (n) => inspect({ fitted: { engine: { left: 'none', right: x(n) } } }),
+  ],
+  placeCharacters: [
+    (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&with.${x(n)}=box-b`),
+    (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&position=${x(n)}`),
+    (n) => inspect({ fitted: { [x(n)]: 'none' } }),
+  ],
+  valueCharacters: [
+    (n) => inspect({ torque: `${'400'.padEnd(n - 3)}N.m` }),
+    (n) => face({ register: `${'60'.padEnd(n - 2)}mm` }),
+    (n) => face({ pattern: x(n) }),
+  ],
+  languageTagCharacters: [(n) => get(`/v1/parts?lang=en${'-12345678'.repeat(3)}-${x(n - 30)}`)],
+  numberDigits: [
+    (n) => inspect({ torque: `1${'0'.repeat(n - 1)} N.m` }),
+    (n) => face({ register: `60.${'0'.repeat(n - 2)} mm` }),
+  ],
+  faceAlternatives: [(n) => face({ alternatives: [sizes(10), sizes(n - 10)] })],
+  facePoints: [(n) => face(holes(n))],
+  listEntries: [(n) => get(`/v1/parts?limit=${n}`), (n) => get(`/v1/editions?limit=${n}`)],
+  cursorCharacters: [(n) => get(`/v1/parts?cursor=${x(n)}`)],
+};
+
+/** Of those that are not passed by asking for one more: what becomes of more. */
+const OTHERS: Readonly<Partial<Record<LimitName, () => Promise<void>>>> = {
+  arrivalMs: async () => {
+    const { server } = await serve({ arrivalMs: 400 });
+    const head = 'POST /v1/inspect HTTP/1.1\r\nhost: x\r\nconnection: close\r\n';
+    const sent = `${head}content-type: application/json\r\ncontent-length: 20\r\n\r\n{"vehicle"`;
+    const inTime = send(server, sent);
+    await sleep(50);
+    inTime.socket.write(':"cart-1"}');
+    expect(parts(await inTime.answer).status).toBe(200);
+    const { status, body } = parts(await raw(server, sent));
+    expect([status, JSON.parse(body)]).toEqual([
+      408,
+      expect.objectContaining({ limit: { name: 'arrivalMs', value: 400 } }),
+    ]);
+  },
+  requestIdCharacters: async () => {
+    const most = LIMITS.requestIdCharacters.value;
+    const idOf = async (count: number) => {
+      const { answer } = await get('/livez', { 'x-request-id': x(count) });
+      return answer?.headers.get('x-request-id');
+    };
+    expect(await idOf(most)).toBe(x(most));
+    expect(await idOf(most + 1)).not.toContain('x');
+  },
+  wishCharacters: async () => {
+    const most = LIMITS.wishCharacters.value;
+    const accepted = (count: number) =>
+      get('/livez', { accept: `text/html,${'application/json'.padStart(count - 10)}` });
+    expect((await accepted(most)).answer?.status).toBe(200);
+    expect((await accepted(most + 1)).code).toBe('not-acceptable');
+  },
+  faultsTold: async () => {
+    const most = LIMITS.faultsTold.value;
+    const told = async (count: number) => (await inspect({ ...places(count) })).errors?.length;
+    expect([await told(most), await told(most + 1)]).toEqual([most, most]);
+  },
+};
+
+const askings = Object.entries(REFUSED).flatMap(([name, ways]) =>
+  ways.map((ask, index) => [name as LimitName, index + 1, ask] as const),
+);
+
+test.each(askings)('%s is taken, and no more (%i)', async (name, _, ask) => {
+  const { value } = LIMITS[name];
+  const at = await ask(value);
+  expect(at.limit).toBeUndefined();
+  expect((at.errors ?? []).map(({ code }) => code)).not.toContain('unknown-parameter');
+  const past = await ask(value + 1);
+  expect([past.status, past.limit]).toEqual([expect.any(Number), { name, value }]);
+  expect(past.status).toBeLessThan(500);
+});
+
+test.each(Object.entries(OTHERS))('what becomes of more than %s', async (_, show) => {
+  await show();
+});
+
+test('every limit has a case of one sort or the other', () => {
+  expect([...Object.keys(REFUSED), ...Object.keys(OTHERS)].sort()).toEqual([...LIMIT_NAMES].sort());
+});

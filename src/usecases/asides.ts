@@ -10,12 +10,10 @@ import type { Constraint } from '../domain/judge/constraint.js';
 import type { Judgement } from '../domain/judge/judge.js';
 import { type Measure, measureFor } from '../domain/judge/measure.js';
 import { unmatedOptionalFaces } from '../domain/judge/place.js';
-import { closed, point } from '../domain/quantity/interval.js';
-import { negate, type Rational } from '../domain/quantity/rational.js';
+import type { Interval } from '../domain/quantity/interval.js';
 import { toolOf } from '../domain/quantity/tool.js';
 import type { MeasureView, OrderView, SaidReason } from './answer.js';
 import { once } from './cautions.js';
-import { orderValue } from './check-words.js';
 import type { Speaker } from './speaker.js';
 
 /** What would decide the open points of several judgements, each fact once. */
@@ -53,7 +51,7 @@ function measureView(measure: Measure, index: number, speaker: Speaker): Measure
     reading?.form === 'number' || reading?.form === 'points' ? reading.dimension : null;
   const now = nowOf(measure, speaker);
   const allowed =
-    needed === null || dimension === null ? null : tolerance(needed, dimension, speaker);
+    needed === null || dimension === null ? null : speaker.values.within(needed, dimension);
   const toolId = reading !== null && 'tool' in reading ? reading.tool : null;
   const fine = toolId === null ? null : fineEnough(toolId, dimension, needed);
   const tool = fine === null ? null : speaker.toolName(fine);
@@ -106,14 +104,9 @@ function howToFindOut(fact: string | null, speaker: Speaker): { readonly text?: 
 
 function nowOf({ reading }: Measure, speaker: Speaker): ShownValue | null {
   if (reading === null || !('text' in reading) || reading.text === null) return null;
-  if (reading.form !== 'number') return speaker.word(reading.text);
-  return speaker.recorded(reading.text, reading.domain, reading.dimension);
-}
-
-/** How far a reading may be off, to either side. */
-function tolerance(half: Rational, dimension: string, speaker: Speaker): ShownValue {
-  const { text } = speaker.interval(point(half), dimension);
-  return { ...speaker.interval(closed(negate(half), half), dimension), text: `±${text}` };
+  const text = speaker.readingText(reading);
+  if (reading.form !== 'number') return speaker.values.word(text);
+  return { ...speaker.values.interval(reading.domain, reading.dimension), text };
 }
 
 function measureCode({ address, reading, purpose }: Measure): string {
@@ -168,11 +161,11 @@ function ordersOf(constraint: Constraint, speaker: Speaker): OrderView[] {
 
 function orderView(
   address: FactAddress,
-  order: Parameters<Speaker['interval']>[0] | null,
+  order: Interval | null,
   dimension: string,
   speaker: Speaker,
 ): OrderView {
-  const value = order === null ? null : orderValue(order, dimension, speaker);
+  const value = order === null ? null : speaker.values.order(order, dimension);
   const left = speaker.namedValue(address, value, null);
   const data = { left, ...(value === null ? {} : { order: value }) };
   const code = value === null ? 'order-after-measuring' : 'order-to-suit';

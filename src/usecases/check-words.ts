@@ -10,9 +10,7 @@ import type { Shown } from '../domain/check/shown.js';
 import type { NamedValue, ReasonData, ShownValue } from '../domain/explain/reason.js';
 import { sayPoints } from '../domain/explain/words.js';
 import type { ChoiceConstraint } from '../domain/judge/constraint.js';
-import { type Interval, point } from '../domain/quantity/interval.js';
 import { squareRootDown } from '../domain/quantity/rational.js';
-import { roundedInwards, roundedOutwards } from './rounded.js';
 import type { Speaker } from './speaker.js';
 
 export function checkData(result: CheckResult, speaker: Speaker): ReasonData {
@@ -44,17 +42,13 @@ function namedSide(side: Shown, { readings }: CheckResult, speaker: Speaker): Na
 /** As recorded; a computed value is said in no more digits than it is known to. */
 function spokenValue(side: Shown, speaker: Speaker): ShownValue | null {
   const { text, interval, dimension, codes, points } = side;
-  if (points !== null) return speaker.word(sayPoints(points, speaker.lang));
-  const value = speaker.value(side);
+  const { values } = speaker;
+  if (points !== null) return values.word(sayPoints(points.points.length, speaker.lang));
   if (text !== null || interval === null || dimension === null || codes !== null) {
+    const value = speaker.value(side);
     return value.text === null ? null : value;
   }
-  // Tooth counts say more than their quotient.
-  const known = dimension === '1' ? interval : roundedOutwards(interval, dimension);
-  return {
-    ...speaker.interval(interval, dimension),
-    text: speaker.interval(known, dimension).text,
-  };
+  return values.known(interval, dimension);
 }
 
 /** The point that has no partner; how far the nearest is, in no more digits than are known. */
@@ -66,11 +60,11 @@ function oddPoint(
   const { of, point: at, squaredDistance } = odd;
   const dimension = readings.find((reading) => reading.form === 'points')?.dimension;
   if (dimension === undefined) throw new Error('points that do not meet are read from somewhere');
-  const shown = { of, point: speaker.point(at, dimension) };
+  const shown = { of, point: speaker.values.point(at, dimension) };
   if (squaredDistance === null) return shown;
   // A root is cut off, and the points are known only so well: it is so far at least.
-  const distance = point(squareRootDown(squaredDistance, DISTANCE_PLACES));
-  return { ...shown, apart: { ...speaker.interval(distance, dimension), high: null } };
+  const distance = squareRootDown(squaredDistance, DISTANCE_PLACES);
+  return { ...shown, apart: { ...speaker.values.least(distance, dimension), high: null } };
 }
 
 /** Hundredths of a millimetre: bolt holes are placed no more finely. */
@@ -99,15 +93,9 @@ function choicesIn({ outcome, readings, orders }: CheckResult, speaker: Speaker)
     if (reading.form !== 'range' || reading.key === null) return [];
     const order = orders.get(reading.key);
     if (order === undefined) return [];
-    const value = order === null ? null : orderValue(order, reading.dimension, speaker);
+    const value = order === null ? null : speaker.values.order(order, reading.dimension);
     return [speaker.namedValue(reading.address, value, null)];
   });
-}
-
-/** What to order: exactly all that suits, and for people never wider than that. */
-export function orderValue(order: Interval, dimension: string, speaker: Speaker): ShownValue {
-  const { text } = speaker.interval(roundedInwards(order, dimension), dimension);
-  return { ...speaker.interval(order, dimension), text };
 }
 
 /** What is picked or ordered; where nothing suits, what the checks that clash say. */
@@ -130,7 +118,7 @@ function namedChoices(
   speaker: Speaker,
 ): NamedValue[] {
   if (pick !== null) return pickedValues(address, pick, speaker);
-  const value = order === null ? null : orderValue(order, dimension, speaker);
+  const value = order === null ? null : speaker.values.order(order, dimension);
   return [speaker.namedValue(address, value, null)];
 }
 
@@ -142,7 +130,7 @@ function pickedValues(address: FactAddress, pick: number, speaker: Speaker): Nam
     const value = part?.values.get(parameter ?? '');
     const item = value?.form === 'set' ? value.items[pick] : undefined;
     if (item === undefined || value === undefined) return [];
-    const shown = speaker.recorded(item.text, item.interval, value.spec.dimension);
+    const shown = speaker.values.recorded({ ...item, ...value.spec });
     return [speaker.namedValue(address, shown, null)];
   }
   const alternatives = part?.faces.get(name)?.alternatives ?? [];
@@ -150,7 +138,7 @@ function pickedValues(address: FactAddress, pick: number, speaker: Speaker): Nam
     const { text, spec } = value;
     if (alternatives.every((other) => other.get(key)?.text === text)) return [];
     const interval = value.form === 'number' ? value.interval : null;
-    const shown = speaker.recorded(text, interval, spec.dimension);
+    const shown = speaker.values.recorded({ ...spec, text, interval });
     return [speaker.namedValue({ ...address, parameter: key }, shown, null)];
   });
 }

@@ -75,6 +75,6 @@ export function specView(spec: ValueSpec, speaker: Speaker): SpecView {
     unit,
     tool,
     toolName: tool === null ? null : speaker.toolName(tool),
-    usual: usual === null ? null : speaker.interval(usual, dimension),
+    usual: usual === null ? null : speaker.values.interval(usual, dimension),
   };
 }

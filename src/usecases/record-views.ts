@@ -6,6 +6,7 @@ import type { Evidence, Value } from '../domain/catalogue/catalogue.js';
 import type { ShownPoint } from '../domain/explain/reason.js';
 import type { Basis, ShownValue } from './answer.js';
 import type { Speaker } from './speaker.js';
+import type { ValueWriter } from './value-writer.js';
 
 /** Who says so, as recorded; null where nobody wrote it down. */
 export interface EvidenceView {
@@ -33,22 +34,44 @@ export interface RecordedValueView {
 }
 
 export function valueView(value: Value, speaker: Speaker): RecordedValueView {
-  const { form, spec, text, tool, evidence } = value;
+  const { form, spec, tool, evidence } = value;
   const { id: parameter, dimension } = spec;
-  const interval = 'interval' in value ? value.interval : null;
+  const { values } = speaker;
+  const text = textOf(value, values);
   const items = 'items' in value ? value.items : [];
   const points = 'points' in value ? value.points : [];
   return {
     parameter,
     name: speaker.specName(spec),
     form,
-    value: speaker.recorded(text, interval, dimension),
-    items: items.map((one) => speaker.recorded(one.text, one.interval, dimension)),
-    points: points.map((one) => speaker.point(one, dimension)),
+    value:
+      'interval' in value
+        ? { ...values.interval(value.interval, dimension), text }
+        : values.word(text),
+    items: items.map((one) => values.recorded({ ...spec, ...one })),
+    points: points.map((one) => values.point(one, dimension)),
     tool,
     toolName: tool === null ? null : speaker.toolName(tool),
     evidence: evidenceView(evidence),
   };
+}
+
+/** All that is recorded of it, as one text. */
+function textOf(value: Value, values: ValueWriter): string {
+  const { spec, text } = value;
+  switch (value.form) {
+    case 'code':
+      return text;
+    case 'points':
+      return values.pointsText(value.points, spec.dimension);
+    case 'list':
+      return values.list(value.items.map((one) => values.recordedText({ ...spec, ...one })));
+    case 'set':
+      return values.oneOf(value.items.map((one) => values.recordedText({ ...spec, ...one })));
+    case 'number':
+    case 'range':
+      return values.recordedText({ ...spec, text, interval: value.interval });
+  }
 }
 
 export function evidenceView({ basis, by, on, source, times }: Evidence): EvidenceView {

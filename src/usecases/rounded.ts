@@ -10,6 +10,7 @@ import {
   type Interval,
   interval,
   isPoint,
+  point,
   scaleInterval,
   width,
 } from '../domain/quantity/interval.js';
@@ -18,6 +19,7 @@ import {
   compare,
   decimalPlaces,
   divide,
+  isZero,
   multiply,
   ONE,
   power,
@@ -26,44 +28,88 @@ import {
   roundDown,
   roundUp,
 } from '../domain/quantity/rational.js';
-import type { Dimension } from '../domain/quantity/unit.js';
+import type { Dimension, UnitSystem } from '../domain/quantity/unit.js';
 
 /** Of a millimetre a tenth of a micrometre: nobody measures or orders more finely. */
 const MOST_PLACES = 4;
+/** Where that would leave nothing of what suits, or of a precision, more are written. */
+const FINEST_PLACES = 9;
 const TEN = rational(10);
 const THOUSAND = rational(1000);
 
 /** The smallest set with short ends that holds this one. */
-export function roundedOutwards(set: Interval, dimension: Dimension): Interval {
-  return asShown(set, dimension, (shown) => rounded(shown, roundDown, roundUp));
+export function roundedOutwards(set: Interval, dimension: Dimension, system: UnitSystem): Interval {
+  return asShown(set, dimension, system, outwards);
 }
 
-/** The largest set with short ends within this one; the set itself where it holds none. */
-export function roundedInwards(set: Interval, dimension: Dimension): Interval {
-  return asShown(set, dimension, (shown) => rounded(shown, roundUp, roundDown));
+/** The same where the ends are too long to be read; else, and of a single value, the set itself. */
+export function shortened(set: Interval, dimension: Dimension, system: UnitSystem): Interval {
+  return asShown(set, dimension, system, (shown) => {
+    const isReadable = isPoint(shown) || !(isLong(shown.low) || isLong(shown.high));
+    return isReadable ? shown : outwards(shown);
+  });
+}
+
+/** The largest set with short ends within this one; the set itself where it is a single value. */
+export function roundedInwards(set: Interval, dimension: Dimension, system: UnitSystem): Interval {
+  return asShown(set, dimension, system, (shown) => {
+    let places = placesFor(shown);
+    if (places === null) return shown;
+    while (places <= FINEST_PLACES) {
+      const inner = rounded(shown, places, roundUp, roundDown);
+      if (inner !== null) return inner;
+      places += 1;
+    }
+    return shown;
+  });
+}
+
+/** One value in few digits, never above it, and never zero unless it is. */
+export function roundedBelow(value: Rational, dimension: Dimension, system: UnitSystem): Rational {
+  const { low } = asShown(point(value), dimension, system, (shown) => {
+    const places = placesFor(shown);
+    if (places === null || shown.low === null) return shown;
+    let cut = roundDown(shown.low, places);
+    for (let finer = places; isZero(cut) && finer <= FINEST_PLACES; finer += 1) {
+      cut = roundDown(shown.low, finer);
+    }
+    return point(cut);
+  });
+  return low ?? value;
 }
 
 /** Digits are those of the unit that people see, not of the one in which numbers are kept. */
 function asShown(
   set: Interval,
   dimension: Dimension,
+  system: UnitSystem,
   round: (shown: Interval) => Interval,
 ): Interval {
-  const factor = shownUnit(dimension)?.factor ?? ONE;
+  const factor = shownUnit(dimension, system)?.factor ?? ONE;
   return scaleInterval(round(scaleInterval(set, divide(ONE, factor))), factor);
 }
 
+function outwards(shown: Interval): Interval {
+  const places = placesFor(shown);
+  return (places === null ? null : rounded(shown, places, roundDown, roundUp)) ?? shown;
+}
+
+/** Whether a number has more decimals than anybody measures. */
+function isLong(value: Rational | null): boolean {
+  if (value === null) return false;
+  const places = decimalPlaces(value);
+  return places === null || places > MOST_PLACES;
+}
+
 /**
- * The fewest decimals that divide the width ten times or more, or give a single value four digits;
- * null where there is no end, or the value is short as it is.
+ * The fewest decimals that divide the width ten times or more, or give a single value or a single
+ * end four digits; null where there is no end, or the one number is short as it is.
  */
 function placesFor(set: Interval): number | null {
   const whole = width(set);
-  if (whole === null || set.low === null) return null;
-  if (!isPoint(set)) return placesTo(whole, TEN);
-  const places = decimalPlaces(set.low);
-  if (places !== null && places <= MOST_PLACES) return null;
-  return placesTo(absolute(set.low), THOUSAND);
+  if (whole !== null && !isPoint(set)) return placesTo(whole, TEN);
+  const only = set.low ?? set.high;
+  return only === null || !isLong(only) ? null : placesTo(absolute(only), THOUSAND);
 }
 
 /** The decimals with which the value counts so many steps or more. */
@@ -77,12 +123,15 @@ function placesTo(value: Rational, steps: Rational): number {
 
 type Round = (value: Rational, places: number) => Rational;
 
-/** Both ends rounded; the set itself where that has no effect or leaves nothing between them. */
-function rounded(set: Interval, roundLow: Round, roundHigh: Round): Interval {
-  const places = placesFor(set);
-  if (places === null || set.low === null || set.high === null) return set;
-  const low = roundLow(set.low, places);
-  const high = roundHigh(set.high, places);
-  if (compare(low, high) >= 0) return set;
+/** Both ends rounded; null where that leaves nothing between them. */
+function rounded(
+  set: Interval,
+  places: number,
+  roundLow: Round,
+  roundHigh: Round,
+): Interval | null {
+  const low = set.low === null ? null : roundLow(set.low, places);
+  const high = set.high === null ? null : roundHigh(set.high, places);
+  if (low !== null && high !== null && compare(low, high) >= 0) return null;
   return interval(low, high, { lowOpen: set.lowOpen, highOpen: set.highOpen });
 }

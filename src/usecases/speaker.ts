@@ -4,7 +4,12 @@
 
 import type { Catalogue, Layout, ValueSpec } from '../domain/catalogue/catalogue.js';
 import type { Text } from '../domain/catalogue/document.js';
-import type { FactAddress } from '../domain/check/reading.js';
+import type {
+  EmptyReading,
+  FactAddress,
+  Reading,
+  SeveralReading,
+} from '../domain/check/reading.js';
 import type { Margin, Shown } from '../domain/check/shown.js';
 import { textIn } from '../domain/explain/language.js';
 import type {
@@ -12,41 +17,37 @@ import type {
   NamedValue,
   Reason,
   ReasonData,
-  ShownPoint,
   ShownValue,
 } from '../domain/explain/reason.js';
 import { say, spokenFor } from '../domain/explain/words.js';
 import type { End } from '../domain/judge/constraint.js';
-import { type Interval, point } from '../domain/quantity/interval.js';
-import type { PlanePoint } from '../domain/quantity/plane-point.js';
-import { formatQuantity } from '../domain/quantity/quantity.js';
-import {
-  absolute,
-  exactText,
-  larger,
-  type Rational,
-  shortText,
-} from '../domain/quantity/rational.js';
+import { point } from '../domain/quantity/interval.js';
+import { absolute, larger } from '../domain/quantity/rational.js';
 import { toolOf } from '../domain/quantity/tool.js';
+import type { ShownUnits } from '../domain/quantity/unit.js';
 import type { FactView, SaidReason, SideView } from './answer.js';
-import { roundedOutwards } from './rounded.js';
+import { ValueWriter } from './value-writer.js';
 
 export interface SpeakerContext {
   readonly catalogue: Catalogue;
   readonly layout: Layout | null;
   /** The language wished for. */
   readonly lang: string;
+  /** The units wished for; as recorded where that is left out. */
+  readonly units?: ShownUnits;
 }
 
 export class Speaker {
   readonly catalogue: Catalogue;
   readonly lang: string;
+  readonly values: ValueWriter;
   readonly #layout: Layout | null;
   readonly #others = new Set<string>();
 
-  constructor({ catalogue, layout, lang }: SpeakerContext) {
+  constructor({ catalogue, layout, lang, units = 'recorded' }: SpeakerContext) {
     this.catalogue = catalogue;
     this.lang = spokenFor(lang);
+    this.values = new ValueWriter({ lang: this.lang, units });
     this.#layout = layout;
   }
 
@@ -116,21 +117,25 @@ export class Speaker {
 
   /** The name of a parameter or value, in words where the catalogue has them. */
   parameterName(address: FactAddress): string | null {
-    const { part: id, interface: face, parameter, fact } = address;
+    const { parameter, fact } = address;
     if (fact !== null) {
       const known = this.catalogue.facts.get(fact);
       return known === undefined ? fact : this.text(known.name);
     }
     if (parameter === null) return null;
+    const spec = this.#specAt(address);
+    return spec === null ? parameter.replaceAll('-', ' ') : this.specName(spec);
+  }
+
+  /** What the kind or the role declares of the value that stands there; null where neither does. */
+  #specAt({ part: id, interface: face, parameter }: FactAddress): ValueSpec | null {
     const part = id === null ? undefined : this.catalogue.parts.get(id);
-    const name =
-      face === null
-        ? part?.roles
-            .map((role) => this.catalogue.roles.get(role)?.values.get(parameter)?.name)
-            .find((found) => found !== null && found !== undefined)
-        : part?.faces.get(face)?.kind?.parameters.get(parameter)?.name;
-    if (name !== null && name !== undefined) return this.text(name);
-    return parameter.replaceAll('-', ' ');
+    if (part === undefined || parameter === null) return null;
+    if (face !== null) return part.faces.get(face)?.kind?.parameters.get(parameter) ?? null;
+    const specs = part.roles.flatMap(
+      (role) => this.catalogue.roles.get(role)?.values.get(parameter) ?? [],
+    );
+    return specs.find(({ name }) => name !== null) ?? specs[0] ?? null;
   }
 
   /** The name of what a kind or a role declares. */
@@ -144,34 +149,44 @@ export class Speaker {
   }
 
   value(shown: Shown): ShownValue {
-    const { text, interval, dimension, codes } = shown;
-    if (codes !== null) return this.word(codes.join(' or '));
-    if (interval === null || dimension === null) return this.word(text);
-    const { low, high, unit, text: formatted } = formatQuantity(interval, dimension);
-    if (text !== null) return { text, low, high, unit };
+    const { text, interval, dimension, codes, points } = shown;
+    const { values } = this;
+    if (codes !== null) return values.word(values.oneOf(codes));
+    if (points !== null) return values.word(values.pointsText(points.points, points.dimension));
+    if (interval === null || dimension === null) return values.word(text);
+    const computed = values.interval(interval, dimension);
+    const { low, high, unit } = computed;
+    if (text !== null) {
+      const { type = null } = this.#specAt(shown.address) ?? {};
+      return { ...computed, text: values.recordedText({ text, interval, dimension, type }) };
+    }
     // One value without a text and without an end was not recorded: that it is at least nothing
     // is no knowledge of it.
     const isHalf = low === null || high === null;
     if (isHalf && shown.address.parameter !== null) return { text, low: null, high: null, unit };
-    return { text: low === null && high === null ? null : formatted, low, high, unit };
+    return low === null && high === null ? { ...computed, text: null } : computed;
   }
 
-  interval(interval: Interval, dimension: string): ShownValue {
-    return formatQuantity(interval, dimension);
-  }
-
-  /** A value that has no ends: a code, a list of points. */
-  word(text: string | null): ShownValue {
-    return { text, low: null, high: null, unit: '' };
-  }
-
-  /** As recorded; what may be ordered, picked or measured has its ends beside. */
-  recorded(text: string, interval: Interval | null, dimension: string): ShownValue {
-    return interval === null ? this.word(text) : { ...this.interval(interval, dimension), text };
-  }
-
-  point({ text, x, y }: PlanePoint, dimension: string): ShownPoint {
-    return { text, x: this.interval(x, dimension), y: this.interval(y, dimension) };
+  /** What is recorded where something is read; null where nothing is. */
+  readingText(reading: Exclude<Reading, SeveralReading | EmptyReading>): string | null {
+    const { text, address } = reading;
+    if (text === null) return null;
+    switch (reading.form) {
+      case 'code':
+        return text;
+      case 'points':
+        return this.values.pointsText(reading.points ?? [], reading.dimension);
+      case 'list':
+        return this.values.list((reading.items ?? []).map((one) => this.readingText(one) ?? ''));
+      case 'choice':
+        return this.values.oneOf(reading.options.map((one) => this.readingText(one) ?? ''));
+      case 'number':
+      case 'range': {
+        const { domain: interval, dimension } = reading;
+        const { type = null } = this.#specAt(address) ?? {};
+        return this.values.recordedText({ text, interval, dimension, type });
+      }
+    }
   }
 
   side(shown: Shown): SideView {
@@ -193,31 +208,20 @@ export class Speaker {
   }
 
   margin({ interval, measure }: Margin): ShownValue {
-    const { low, high } = interval;
-    if (measure !== 'ratio' && measure !== '%') return formatQuantity(interval, measure);
-    const ends = { low: exact(low), high: exact(high), unit: measure };
-    const suffix = measure === '%' ? ' %' : '';
-    const [from, to] = [low, high].map((end) => (end === null ? '…' : shortText(end, 2)));
-    const text = from === to ? `${from}${suffix}` : `${from} to ${to}${suffix}`;
-    return { ...ends, text };
+    const isShare = measure === 'ratio' || measure === '%';
+    return isShare ? this.values.share(interval, measure) : this.values.interval(interval, measure);
   }
 
   /** A margin in one number: the greatest mismatch of a loop, the least reserve otherwise. */
-  worstOf(margin: Margin): ShownValue | null {
-    const { low, high } = margin.interval;
-    if (margin.measure === '%') {
+  worstOf({ interval, measure }: Margin): ShownValue | null {
+    const { low, high } = interval;
+    if (measure === '%') {
       if (low === null || high === null) return null;
-      return this.margin({ ...margin, interval: point(larger(absolute(low), absolute(high))) });
+      return this.values.share(point(larger(absolute(low), absolute(high))), '%');
     }
     if (low === null) return null;
-    const shown = this.margin({ ...margin, interval: point(low) });
-    if (margin.measure === 'ratio') return shown;
-    // In few digits, and never more than there is.
-    const known = roundedOutwards(point(low), margin.measure).low ?? low;
-    return { ...shown, text: formatQuantity(point(known), margin.measure).text };
+    return measure === 'ratio'
+      ? this.values.share(point(low), measure)
+      : this.values.least(low, measure);
   }
-}
-
-function exact(end: Rational | null): string | null {
-  return end === null ? null : exactText(end);
 }

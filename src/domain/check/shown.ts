@@ -8,6 +8,7 @@ import {
   minimumInterval,
   scaleInterval,
 } from '../quantity/interval.js';
+import type { PlanePoint } from '../quantity/plane-point.js';
 import { HUNDRED } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
 import type { Check } from './check.js';
@@ -25,12 +26,17 @@ export interface Shown {
   readonly interval: Interval | null;
   readonly dimension: Dimension | null;
   readonly codes: readonly string[] | null;
-  /** How many points it has, when the side is a set of points. */
-  readonly points: number | null;
+  /** Where its points are, when the side is a set of points. */
+  readonly points: PointSet | null;
   /** Whose value it is, when the side is one value. */
   readonly address: FactAddress;
   /** The name of a layout's term, when the side is one. */
   readonly term: string | null;
+}
+
+export interface PointSet {
+  readonly points: readonly PlanePoint[];
+  readonly dimension: Dimension;
 }
 
 export interface Margin {
@@ -80,7 +86,8 @@ export function shownOf(
   const bare = { text, interval: null, dimension: null, codes: null, points: null, address };
   if (side.is === 'code') return { ...bare, codes: side.reading.codes, term: name };
   if (side.is === 'points') {
-    return { ...bare, points: side.reading.points?.length ?? null, term: name };
+    const { points, dimension } = side.reading;
+    return { ...bare, points: points === null ? null : { points, dimension }, term: name };
   }
   const shape = shapeOf(term);
   const dimension = shape.is === 'code' ? '1' : shape.dimension;

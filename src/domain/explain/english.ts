@@ -22,6 +22,7 @@ import {
   unrecorded,
   upper,
 } from './english-phrases.js';
+import { ENGLISH_NUMBERS } from './number-words.js';
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
@@ -305,4 +306,5 @@ export const ENGLISH: Words = {
     electrical: 'Electrical: disconnect the battery first; check every signal before driving.',
   },
   vehicles: ENGLISH_VEHICLES,
+  numbers: ENGLISH_NUMBERS,
 };

@@ -26,6 +26,7 @@ import {
   told,
   unrecorded,
 } from './german-phrases.js';
+import { GERMAN_NUMBERS } from './number-words.js';
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
@@ -325,6 +326,7 @@ export const GERMAN: Words = {
   points: (count) => (count === 1 ? '1 Punkt' : `${count} Punkte`),
   partOfQuestion: (end) => `Teil ${end} der Frage`,
   vehicles: GERMAN_VEHICLES,
+  numbers: GERMAN_NUMBERS,
   cautions: {
     general:
       'Die Angaben des Herstellers gehen vor, die Vorschriften am Ort für Straße und Wettbewerb ' +

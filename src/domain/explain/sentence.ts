@@ -2,6 +2,7 @@
  * What a language must be able to say. A language that lacks a sentence does not compile.
  */
 
+import type { NumberWords } from './number-words.js';
 import type { CAUTION_GROUPS, ReasonCode, ReasonData } from './reason.js';
 import type { VehicleWords } from './vehicle-words.js';
 
@@ -17,4 +18,5 @@ export interface Words {
   /** The name of a part that a question writes out: its first (`a`) or its second (`b`). */
   readonly partOfQuestion: (end: string) => string;
   readonly vehicles: VehicleWords;
+  readonly numbers: NumberWords;
 }

@@ -5,6 +5,7 @@
 
 import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
+import type { NumberWords } from './number-words.js';
 import { CAUTION_GROUPS, REASON_CODES, type Reason, type ReasonCode } from './reason.js';
 import type { Words } from './sentence.js';
 import type { FieldWords, VehicleField } from './vehicle-words.js';
@@ -52,6 +53,11 @@ export function say(reason: Reason, lang: string): string {
 export function sayCaution(group: string, lang: string): string {
   const known = CAUTION_GROUPS.find((one) => one === group) ?? 'general';
   return wordsOf(lang).cautions[known];
+}
+
+/** How a language writes numbers. */
+export function numbersIn(lang: string): NumberWords {
+  return wordsOf(lang).numbers;
 }
 
 /** So many points, as a value. */

@@ -1,13 +1,14 @@
 /**
- * A set of values in words: exactly for programs, and in few digits for people.
+ * A set of values to be shown: exactly for programs, and in few digits for people. The words
+ * between the digits are for each language to find.
  *
- * Where the exact digits are few, the text for people is exact and reads back as the same set.
- * Where they are many, the ends of a set are rounded outwards, so that the text never claims
- * more than is known, and a single value is marked with "about", which does not read back.
+ * Where the exact digits are few, people are shown them, and what they read is the same set.
+ * Where they are many, the ends of a set are rounded outwards, so that nothing is claimed that
+ * is not known, and a single value is marked as being about so much.
  */
 
 import type { Interval } from './interval.js';
-import { isEverything, isPoint, middle, width } from './interval.js';
+import { isPoint, middle, width } from './interval.js';
 import type { Rational } from './rational.js';
 import {
   absolute,
@@ -18,6 +19,7 @@ import {
   exactText,
   isZero,
   multiply,
+  power,
   rational,
   roundDown,
   roundUp,
@@ -26,9 +28,29 @@ import {
 import type { Dimension, Unit, UnitSystem } from './unit.js';
 import { baseSymbol, baseUnit, fromBase, unitOf } from './unit.js';
 
-export interface FormattedQuantity {
+/** Digits to be shown, with a point, and how they belong together. */
+export type ShownNumbers =
+  | { readonly form: 'any' }
+  | { readonly form: 'exact' | 'about'; readonly value: string }
+  | {
+      readonly form: 'at-least' | 'above' | 'at-most' | 'below';
+      readonly value: string;
+    }
+  | { readonly form: 'tolerance'; readonly value: string; readonly half: string }
+  | {
+      readonly form: 'range';
+      readonly from: string;
+      readonly to: string;
+      /** Whether the ends are left out. */
+      readonly fromOpen: boolean;
+      readonly toOpen: boolean;
+    };
+
+export interface ShownQuantity {
   /** For people, in the system that was asked for. */
-  readonly text: string;
+  readonly numbers: ShownNumbers;
+  /** Symbol of the unit of these numbers; empty for a pure number. */
+  readonly symbol: string;
   /** The lowest value exactly, a decimal or a fraction in `unit`; null when there is none. */
   readonly low: string | null;
   /** The highest value, as `low`. */
@@ -57,38 +79,43 @@ const LONGEST_EXACT = 12;
 const LONGEST_RATIO = 24;
 /** Decimals of rounded numbers: a ten-thousandth of an inch is 2.5 micrometres. */
 const ROUNDED_PLACES = 4;
+/** A number of five digits counts so many steps of its last digit. */
+const LEAST_STEPS = rational(10_000);
 /** A tolerance is written with ± only up to this part of its value; wider sets as a range. */
 const WIDEST_TOLERANCE = rational('0.1');
 const TWO = rational(2);
+const TEN = rational(10);
 const PURE: Dimension = '1';
 
 /**
- * Writes a set of values.
+ * A set of values as it is to be shown.
  *
  * @param interval in the base unit of the dimension.
- * @param options.system changes `text` only; dimensions without an imperial unit stay metric.
+ * @param system changes `numbers` and `symbol` only; dimensions without an imperial unit stay
+ *   metric.
  */
-export function formatQuantity(
+export function shownQuantity(
   interval: Interval,
   dimension: Dimension,
-  options: { readonly system: UnitSystem } = { system: 'metric' },
-): FormattedQuantity {
+  system: UnitSystem,
+): ShownQuantity {
   const metric = displayUnit(dimension, 'metric');
-  const shown = displayUnit(dimension, options.system);
+  const shown = displayUnit(dimension, system);
   const exact = convert(interval, metric.unit);
   return {
-    text: wordsOf(convert(interval, shown.unit), shown.symbol, {
+    numbers: numbersOf(convert(interval, shown.unit), {
       longestFraction: longestFraction(dimension),
     }),
+    symbol: shown.symbol,
     low: exact.low === null ? null : exactText(exact.low),
     high: exact.high === null ? null : exactText(exact.high),
     unit: metric.symbol,
   };
 }
 
-/** The unit that people are shown, in the metric system. */
-export function shownUnit(dimension: Dimension): Unit | undefined {
-  return displayUnit(dimension, 'metric').unit;
+/** The unit that people are shown; a product of dimensions has none. */
+export function shownUnit(dimension: Dimension, system: UnitSystem): Unit | undefined {
+  return displayUnit(dimension, system).unit;
 }
 
 interface Limits {
@@ -123,27 +150,24 @@ function longestFraction(dimension: Dimension): number {
   return dimension === PURE ? LONGEST_RATIO : 0;
 }
 
-function wordsOf(shown: Interval, symbol: string, limits: Limits): string {
-  if (isEverything(shown)) return 'any';
-  const words = numbersOf(shown, limits);
-  return symbol === '' ? words : `${words} ${symbol}`;
-}
-
-function numbersOf(shown: Interval, limits: Limits): string {
-  const { low, high } = shown;
-  if (low !== null && isPoint(shown)) return shortExact(low, limits) ?? `about ${aboutText(low)}`;
-  const lowText = low === null ? '' : (shortExact(low, limits) ?? roundedText(low, roundDown));
-  const highText = high === null ? '' : (shortExact(high, limits) ?? roundedText(high, roundUp));
-  if (low === null) return `${shown.highOpen ? 'below' : 'at most'} ${highText}`;
-  if (high === null) return `${shown.lowOpen ? 'above' : 'at least'} ${lowText}`;
-  const tolerance = toleranceText(shown);
-  if (tolerance !== null) return tolerance;
-  const [above, below] = [shown.lowOpen ? 'above ' : '', shown.highOpen ? 'below ' : ''];
-  return `${above}${lowText} to ${below}${highText}`;
+function numbersOf(shown: Interval, limits: Limits): ShownNumbers {
+  const { low, high, lowOpen: fromOpen, highOpen: toOpen } = shown;
+  if (low === null && high === null) return { form: 'any' };
+  if (low !== null && isPoint(shown)) {
+    const exact = shortExact(low, limits);
+    return exact === null
+      ? { form: 'about', value: aboutText(low) }
+      : { form: 'exact', value: exact };
+  }
+  const from = low === null ? '' : (shortExact(low, limits) ?? roundedText(low, roundDown));
+  const to = high === null ? '' : (shortExact(high, limits) ?? roundedText(high, roundUp));
+  if (low === null) return { form: toOpen ? 'below' : 'at-most', value: to };
+  if (high === null) return { form: fromOpen ? 'above' : 'at-least', value: from };
+  return toleranceOf(shown) ?? { form: 'range', from, to, fromOpen, toOpen };
 }
 
 /** `56.10 ±0.05`, if that says it exactly and with no more decimals than the two ends need. */
-function toleranceText(shown: Interval): string | null {
+function toleranceOf(shown: Interval): ShownNumbers | null {
   const [centre, whole] = [middle(shown), width(shown)];
   if (centre === null || whole === null || shown.lowOpen || shown.highOpen) return null;
   const half = divide(whole, TWO);
@@ -151,8 +175,9 @@ function toleranceText(shown: Interval): string | null {
   const places = placesOf(centre, half);
   const placesOfEnds = placesOf(shown.low, shown.high);
   if (places === null || placesOfEnds === null || places > placesOfEnds) return null;
-  const text = decimalText(centre, places);
-  return text.length > LONGEST_EXACT ? null : `${text} ±${decimalText(half, places)}`;
+  const value = decimalText(centre, places);
+  if (value.length > LONGEST_EXACT) return null;
+  return { form: 'tolerance', value, half: decimalText(half, places) };
 }
 
 /** Decimals that both numbers need, or null when one of them has no finite decimal. */
@@ -173,9 +198,13 @@ function roundedText(r: Rational, round: typeof roundDown): string {
   return shortText(round(r, ROUNDED_PLACES), ROUNDED_PLACES);
 }
 
-/** Rounded to the nearest, with as many decimals as it takes not to read zero. */
+/** Rounded to the nearest, in five digits, or as many decimals as it takes not to read zero. */
 function aboutText(r: Rational): string {
-  let places = ROUNDED_PLACES;
-  while (isZero(roundDown(absolute(r), places))) places += ROUNDED_PLACES;
+  const size = absolute(r);
+  let places = 0;
+  while (places < ROUNDED_PLACES && compare(multiply(size, power(TEN, places)), LEAST_STEPS) < 0) {
+    places += 1;
+  }
+  while (isZero(roundDown(size, places))) places += ROUNDED_PLACES;
   return shortText(r, places);
 }

@@ -24,8 +24,6 @@ import { unitOf } from './unit.js';
 import { findUnit } from './unit-text.js';
 
 export type { QuantityFault, QuantityFaultCode } from './fault.js';
-export type { FormattedQuantity } from './format.js';
-export { formatQuantity } from './format.js';
 export { roundedInterval, truncatedInterval } from './rounding.js';
 export type { Tool } from './tool.js';
 export { TOOLS } from './tool.js';
@@ -210,9 +208,16 @@ interface ClassedSize {
 
 /** The parts of `50 H7` and of `50 mm H7`; null when the text has no fit class. */
 function classedSizeOf(notation: Notation): ClassedSize | null {
-  if (notation.form !== 'single' || unitOf(notation.unit) !== undefined) return null;
-  const fitClass = /^(?:mm ?)?([A-Za-z]{1,2}\d{1,2})$/.exec(notation.unit)?.[1];
-  return fitClass === undefined ? null : { value: notation.value, fitClass };
+  const fitClass = fitClassOf(notation);
+  return notation.form !== 'single' || fitClass === null
+    ? null
+    : { value: notation.value, fitClass };
+}
+
+/** The fit class that stands where others have a unit; null where there is none. */
+export function fitClassOf({ form, unit }: Notation): string | null {
+  if (form !== 'single' || unitOf(unit) !== undefined) return null;
+  return /^(?:mm ?)?([A-Za-z]{1,2}\d{1,2})$/.exec(unit)?.[1] ?? null;
 }
 
 /** Limits by ISO 286, in millimetres whether that was typed or not. */

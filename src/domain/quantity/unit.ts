@@ -19,6 +19,9 @@ export type Dimension = string;
 
 export type UnitSystem = 'metric' | 'imperial';
 
+/** In which units people are shown values: as each was recorded, or all in one system. */
+export type ShownUnits = 'recorded' | UnitSystem;
+
 export interface Unit {
   /** The canonical spelling; empty for a pure number. */
   readonly symbol: string;

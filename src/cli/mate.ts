@@ -10,14 +10,14 @@ import { CommandFault } from './fault.js';
 import { sayMeeting } from './finding.js';
 import type { Page } from './page.js';
 import {
-  addCommonOptions,
-  type CommonOptions,
-  commonInput,
+  addValuesOptions,
   useOption,
+  type ValuesOptions,
+  valuesInput,
 } from './question-options.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
 
-interface MateOptions extends CommonOptions, StoreOptions {
+interface MateOptions extends ValuesOptions, StoreOptions {
   readonly adapter?: readonly string[];
   readonly use?: NonNullable<MateInput['use']>;
 }
@@ -40,11 +40,11 @@ export function addMate(program: Command, session: Session): void {
     .argument('<b>', 'id of the other part, likewise')
     .option('--adapter <part>', adapter, addPart)
     .addOption(useOption());
-  addStoreOptions(addCommonOptions(command))
+  addStoreOptions(addValuesOptions(command))
     .addHelpText('after', EXAMPLES)
     .action((a: string, b: string, options: MateOptions) => {
       const { adapter: adapters = [], use = null } = options;
-      const input = { ...commonInput(options), a: endOf(a), b: endOf(b), adapters, use };
+      const input = { ...valuesInput(options), a: endOf(a), b: endOf(b), adapters, use };
       const answer = session.ask(options, (library) => mateFaces(library, input));
       session.tell(answer, options, sayMate);
     });

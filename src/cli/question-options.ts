@@ -4,8 +4,9 @@
  */
 
 import { type Command, InvalidArgumentError, Option } from 'commander';
+import { unitsSchema } from '../contract/units.js';
 import type { FitInput } from '../usecases/check-fit.js';
-import type { CommonInput, FittedInput, VehicleInput } from '../usecases/question.js';
+import type { CommonInput, FittedInput, ValuesInput, VehicleInput } from '../usecases/question.js';
 import { CommandFault } from './fault.js';
 
 export interface CommonOptions {
@@ -13,7 +14,11 @@ export interface CommonOptions {
   readonly lang: string;
 }
 
-export interface VehicleOptions extends CommonOptions {
+export interface ValuesOptions extends CommonOptions {
+  readonly units: ValuesInput['units'];
+}
+
+export interface VehicleOptions extends ValuesOptions {
   readonly fact?: readonly Pair[];
   readonly fitted?: readonly Pair[];
   readonly adapter?: readonly Pair[];
@@ -34,12 +39,20 @@ export function addCommonOptions(command: Command): Command {
     .option('--lang <tag>', 'language of the sentences, where there are any in it', 'en');
 }
 
+/** Of questions whose answers show values. */
+export function addValuesOptions(command: Command): Command {
+  const units = new Option('--units <units>', 'units of the values in the sentences');
+  return addCommonOptions(command).addOption(
+    units.choices(unitsSchema.options).default('recorded'),
+  );
+}
+
 export function addVehicleOptions(command: Command): Command {
   const fitted = 'what is on this vehicle: a part, "none" or "unknown" (repeatable)';
   const adapter = 'an adapter that is in a mating; several in a row, in this order (repeatable)';
   const torque = 'engine torque to judge by, such as "400 N.m"';
   const present = 'do not count against the answer what fails on the vehicle already';
-  return addCommonOptions(command)
+  return addValuesOptions(command)
     .option('--fact <fact=value>', 'what is known of this vehicle (repeatable)', addPair)
     .option('--fitted <position=part>', fitted, addPair)
     .option('--adapter <mating=part>', adapter, addPair)
@@ -82,10 +95,14 @@ export function commonInput({ edition, lang }: CommonOptions): CommonInput {
   return { edition: edition ?? null, lang };
 }
 
+export function valuesInput({ units, ...options }: ValuesOptions): ValuesInput {
+  return { ...commonInput(options), units };
+}
+
 export function vehicleInput(vehicle: string, options: VehicleOptions): VehicleInput {
   const { torque, use, ignorePresent } = options;
   return {
-    ...commonInput(options),
+    ...valuesInput(options),
     vehicle,
     facts: factsOf(options.fact ?? []),
     fitted: partsByPlace(options.fitted ?? [], '--fitted'),

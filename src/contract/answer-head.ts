@@ -4,6 +4,7 @@
 
 import { ENGINE } from '../domain/engine.js';
 import { z } from './openapi-zod.js';
+import { unitsSchema } from './units.js';
 
 /** The version of what decides. It changes with every change of an answer or of its words. */
 export const ENGINE_VERSION: string = ENGINE;
@@ -27,5 +28,15 @@ export const ANSWER_HEAD = {
       'Languages that texts of the catalogue in this answer are in beside `lang`, since it has ' +
       'none in `lang`; empty where it has them all.',
     example: [],
+  }),
+};
+
+/** The head of answers that show values. */
+export const VALUES_HEAD = {
+  ...ANSWER_HEAD,
+  units: unitsSchema.openapi({
+    description:
+      'In which units the texts have values; `low`, `high` and `unit` are metric always.',
+    example: 'recorded',
   }),
 };

@@ -3,7 +3,7 @@
  */
 
 import type { FitAnswer } from '../usecases/answer.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import { cautionSchema, JUDGED, measureSchema, orderSchema, outcomeSchema } from './judged.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
@@ -67,7 +67,7 @@ const fitPositionSchema = z
 
 export const fitAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     changes: z.enum(['no', 'yes']),
     asked: z.string().openapi({ description: 'The part as the question named it.' }),
     vehicle: z.string(),
@@ -107,6 +107,7 @@ const FIT_QUERY: QueryGrammar = {
     parameter('changes', FIT_FIELDS.changes),
     parameter('edition', FIT_FIELDS.edition, 'number'),
     parameter('lang', FIT_FIELDS.lang),
+    parameter('units', FIT_FIELDS.units),
   ],
   groups: [WITH_GROUP, FACT_GROUP, FITTED_GROUP, ADAPTER_GROUP],
 };

@@ -3,7 +3,7 @@
  */
 
 import type { InspectAnswer } from '../usecases/answer.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import {
   cautionSchema,
   judgedSchema,
@@ -26,7 +26,7 @@ export type InspectQuestion = z.infer<typeof inspectQuestionSchema>;
 
 export const inspectAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     vehicle: z.string(),
     state: outcomeSchema.openapi({
       description: 'Of all constraints together; what is as the works built it counts as holding.',

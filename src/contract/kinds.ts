@@ -3,13 +3,13 @@
  */
 
 import type { KindAnswer, KindEntry } from '../usecases/vocabulary-view.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import { cautionGroupField, declaredCheckSchema, SPEC_FIELDS } from './declared.js';
 import { cautionSchema } from './judged.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
-import { READ_FIELDS, READ_QUERY } from './read.js';
+import { READ_VALUES_FIELDS, READ_VALUES_QUERY } from './read.js';
 import type { Wire } from './wire.js';
 
 const KIND_ENTRY = {
@@ -56,7 +56,7 @@ const sideSchema = z
 
 export const kindAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     ...KIND_ENTRY,
     standard: z.string().nullable().openapi({
       description: 'The one that governs it, or that there is none; null where nobody says.',
@@ -73,7 +73,7 @@ export const kindAnswerSchema = z
 
 export type KindAnswerWire = Wire<KindAnswer, z.infer<typeof kindAnswerSchema>>;
 
-export const kindQuestionSchema = z.strictObject(READ_FIELDS);
+export const kindQuestionSchema = z.strictObject(READ_VALUES_FIELDS);
 
 export const listKindsOperation: Operation = {
   method: 'get',
@@ -98,7 +98,7 @@ export const readKindOperation: Operation = {
   summary: 'What does this kind of interface compare?',
   description: 'Its sides, what it wants to be told of each, its checks, and what it leaves out.',
   segment: { name: 'id', description: 'Id of the kind.', example: 'wheel-mount' },
-  query: READ_QUERY,
+  query: READ_VALUES_QUERY,
   body: null,
   answer: { schema: kindAnswerSchema, description: 'The kind.' },
   errors: ['unknown-edition', 'no-edition', 'unknown-kind'],

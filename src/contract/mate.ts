@@ -3,12 +3,12 @@
  */
 
 import type { MateAnswer } from '../usecases/answer.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import { cautionSchema, matingSchema, measureSchema, outcomeSchema } from './judged.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS, parameter, type QueryGrammar } from './parameters.js';
-import { adaptersSchema, COMMON_FIELDS, partField, useField } from './question.js';
+import { adaptersSchema, partField, useField, VALUES_FIELDS } from './question.js';
 import { saidReasonSchema } from './reason.js';
 import type { Wire } from './wire.js';
 
@@ -44,7 +44,7 @@ const endSchema = z.union([recordedEndSchema, inlineEndSchema]);
 const MATE_FIELDS = {
   adapters: adaptersSchema.optional().openapi({ description: 'Adapters between them, in a row.' }),
   use: useField,
-  ...COMMON_FIELDS,
+  ...VALUES_FIELDS,
 };
 
 export const mateQuestionSchema = z
@@ -62,7 +62,7 @@ export const mateUrlQuestionSchema = z.strictObject({
 
 export const mateAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     state: outcomeSchema,
     summary: saidReasonSchema,
     mating: matingSchema,
@@ -84,6 +84,7 @@ const MATE_QUERY: QueryGrammar = {
     parameter('use', MATE_FIELDS.use),
     parameter('edition', MATE_FIELDS.edition, 'number'),
     parameter('lang', MATE_FIELDS.lang),
+    parameter('units', MATE_FIELDS.units),
   ],
   groups: [],
 };

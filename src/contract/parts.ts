@@ -3,7 +3,7 @@
  */
 
 import type { PartAnswer, PartEntry } from '../usecases/part-view.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
 import { cautionSchema } from './judged.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
@@ -11,7 +11,7 @@ import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { parameter } from './parameters.js';
 import { nameOf } from './question.js';
-import { READ_FIELDS, READ_QUERY } from './read.js';
+import { READ_VALUES_FIELDS, READ_VALUES_QUERY } from './read.js';
 import { handSchema } from './reason.js';
 import { evidenceSchema, recordedValueSchema } from './record.js';
 import type { Wire } from './wire.js';
@@ -137,7 +137,7 @@ const interfaceSchema = z
 
 export const partAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     ...PART_ENTRY,
     interfaces: z.array(interfaceSchema),
     values: z.array(recordedValueSchema),
@@ -153,7 +153,7 @@ export const partAnswerSchema = z
 
 export type PartAnswerWire = Wire<PartAnswer, z.infer<typeof partAnswerSchema>>;
 
-export const partQuestionSchema = z.strictObject(READ_FIELDS);
+export const partQuestionSchema = z.strictObject(READ_VALUES_FIELDS);
 
 export const readPartOperation: Operation = {
   method: 'get',
@@ -165,7 +165,7 @@ export const readPartOperation: Operation = {
     'Its faces with their values, its own values, what each rests on, and what is not recorded ' +
     'though its roles and kinds ask for it. Who offers it at which price is not part of a record.',
   segment: { name: 'id', description: 'Id of the part.', example: 'gearbox-6-late' },
-  query: READ_QUERY,
+  query: READ_VALUES_QUERY,
   body: null,
   answer: { schema: partAnswerSchema, description: 'The part.' },
   errors: ['unknown-edition', 'no-edition', 'unknown-part'],

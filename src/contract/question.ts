@@ -9,6 +9,7 @@ import { SPOKEN_LANGUAGES } from './language.js';
 import { atMost, LIMITS, type LimitName } from './limits.js';
 import { z } from './openapi-zod.js';
 import { A_LANGUAGE_TAG, A_PLACE, FEW_PLACES, NO_UNSEEN_CHARACTERS } from './problems/rules.js';
+import { unitsField } from './units.js';
 
 const MOST_PLACES = LIMITS.placesInBody.value;
 
@@ -85,6 +86,12 @@ export const COMMON_FIELDS = {
     }),
 };
 
+/** Of questions whose answers show values. */
+export const VALUES_FIELDS = {
+  ...COMMON_FIELDS,
+  units: unitsField,
+};
+
 /** A text that is a language tag, as `lang` takes it; undefined where it is none. */
 export function languageTag(raw: unknown): string | undefined {
   const read = COMMON_FIELDS.lang.safeParse(raw);
@@ -141,5 +148,5 @@ export const VEHICLE_FIELDS = {
   ignorePresent: z.boolean().optional().openapi({
     description: 'Do not count against the answer what fails on the vehicle already.',
   }),
-  ...COMMON_FIELDS,
+  ...VALUES_FIELDS,
 };

@@ -3,13 +3,13 @@
  */
 
 import type { RoleAnswer, RoleEntry } from '../usecases/vocabulary-view.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import { cautionGroupField, SPEC_FIELDS } from './declared.js';
 import { cautionSchema } from './judged.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
-import { READ_FIELDS, READ_QUERY } from './read.js';
+import { READ_VALUES_FIELDS, READ_VALUES_QUERY } from './read.js';
 import type { Wire } from './wire.js';
 
 const ROLE_ENTRY = {
@@ -48,7 +48,7 @@ const roleValueSchema = z
 
 export const roleAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     ...ROLE_ENTRY,
     faces: z.array(z.string()).nullable().openapi({
       description: 'Names of the faces that such a part has; null where the role lists none.',
@@ -60,7 +60,7 @@ export const roleAnswerSchema = z
 
 export type RoleAnswerWire = Wire<RoleAnswer, z.infer<typeof roleAnswerSchema>>;
 
-export const roleQuestionSchema = z.strictObject(READ_FIELDS);
+export const roleQuestionSchema = z.strictObject(READ_VALUES_FIELDS);
 
 export const listRolesOperation: Operation = {
   method: 'get',
@@ -84,7 +84,7 @@ export const readRoleOperation: Operation = {
   summary: 'What belongs to a part of this role?',
   description: 'The faces that such a part has, and the values that are recorded of it.',
   segment: { name: 'id', description: 'Id of the role.', example: 'gearbox' },
-  query: READ_QUERY,
+  query: READ_VALUES_QUERY,
   body: null,
   answer: { schema: roleAnswerSchema, description: 'The role.' },
   errors: ['unknown-edition', 'no-edition', 'unknown-role'],

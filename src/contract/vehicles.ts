@@ -3,7 +3,7 @@
  */
 
 import type { VehicleAnswer, VehicleEntry } from '../usecases/vehicle-view.js';
-import { ANSWER_HEAD } from './answer-head.js';
+import { VALUES_HEAD } from './answer-head.js';
 import { asksField } from './ask.js';
 import { builtField, monthField } from './built.js';
 import { adapterSchema, cautionSchema, occupantSchema } from './judged.js';
@@ -12,7 +12,7 @@ import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, type ParameterGroup, parameter, type QueryGrammar } from './parameters.js';
 import { nameOf, VEHICLE_FIELDS } from './question.js';
-import { READ_FIELDS, READ_QUERY } from './read.js';
+import { READ_VALUES_FIELDS, READ_VALUES_QUERY } from './read.js';
 import { handSchema, orNull } from './reason.js';
 import { evidenceSchema, recordedValueSchema } from './record.js';
 import type { Wire } from './wire.js';
@@ -230,7 +230,7 @@ const vinSchema = z
 
 export const vehicleAnswerSchema = z
   .strictObject({
-    ...ANSWER_HEAD,
+    ...VALUES_HEAD,
     ...VEHICLE_ENTRY,
     layoutName: z.string().nullable(),
     like: z.string().nullable().openapi({
@@ -259,7 +259,7 @@ export const vehicleAnswerSchema = z
 
 export type VehicleAnswerWire = Wire<VehicleAnswer, z.infer<typeof vehicleAnswerSchema>>;
 
-export const vehicleQuestionSchema = z.strictObject(READ_FIELDS);
+export const vehicleQuestionSchema = z.strictObject(READ_VALUES_FIELDS);
 
 export const readVehicleOperation: Operation = {
   method: 'get',
@@ -272,7 +272,7 @@ export const readVehicleOperation: Operation = {
     'its facts, and how to find out those that are open; the adapters that the works fitted, and ' +
     'what all of it rests on. What is recorded of a part, the part itself says.',
   segment: { name: 'id', description: 'Id of the vehicle.', example: 'lirren-1' },
-  query: READ_QUERY,
+  query: READ_VALUES_QUERY,
   body: null,
   answer: { schema: vehicleAnswerSchema, description: 'The vehicle.' },
   errors: ['unknown-edition', 'no-edition', 'unknown-vehicle'],

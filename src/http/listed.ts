@@ -9,7 +9,8 @@ import type { Operation } from '../contract/operation.js';
 import type { Library } from '../usecases/library.js';
 import type { ListInput } from '../usecases/listing.js';
 import type { EditionHead } from '../usecases/ports.js';
-import type { CommonInput } from '../usecases/question.js';
+import type { ValuesInput } from '../usecases/question.js';
+import type { ReadInput } from '../usecases/read-one.js';
 import { type Asked, answerTo, type Lifetimes, type Settled, settle } from './asked.js';
 import type { Exchange } from './exchange.js';
 import { checkForm, formRefusal } from './form.js';
@@ -122,18 +123,29 @@ export function cursorRefusal(
   return new Refusal('invalid-cursor', [{ parameter: 'cursor', code, data: {} }]);
 }
 
-interface ReadInput extends CommonInput {
+interface ReadQuestion extends Asked {
   readonly id: string;
 }
 
-export interface ReadRoute {
+export interface ReadRoute<Question extends ReadQuestion, Input extends ReadInput> {
   readonly operation: Operation;
-  readonly schema: z.ZodType<Asked & { readonly id: string }>;
-  readonly read: (library: Library, input: ReadInput) => object;
+  readonly schema: z.ZodType<Question>;
+  /** What else the question wishes, as the use-case takes it. */
+  readonly wishes: (question: Question) => Omit<Input, keyof ReadInput>;
+  readonly read: (library: Library, input: Input) => object;
   readonly lifetimes: Lifetimes;
 }
 
-export function mountRead(app: App, service: Service, route: ReadRoute): void {
+/** What is asked of everything that has values. */
+export function valueWishes({ units }: { readonly units?: ValuesInput['units'] | undefined }) {
+  return { units: units ?? 'recorded' };
+}
+
+export function mountRead<Question extends ReadQuestion, Input extends ReadInput>(
+  app: App,
+  service: Service,
+  route: ReadRoute<Question, Input>,
+): void {
   const { operation } = route;
   mount(app, service, mountedAt(operation), {
     mediaType: 'application/json',
@@ -144,10 +156,10 @@ export function mountRead(app: App, service: Service, route: ReadRoute): void {
   });
 }
 
-function answerRead(
+function answerRead<Question extends ReadQuestion, Input extends ReadInput>(
   exchange: Exchange,
   service: Service,
-  { operation, schema, read: use, lifetimes }: ReadRoute,
+  { operation, schema, wishes, read: use, lifetimes }: ReadRoute<Question, Input>,
 ): Response {
   const { query } = operation;
   const read = readQuery(exchange.search, query);
@@ -157,7 +169,9 @@ function answerRead(
   const { id: _, ...asked } = question;
   const settled = settle(service, exchange, asked);
   const path = operation.path.replace(/\{\w+\}/, encodeURIComponent(id));
-  const input = { edition: settled.head.number, lang: settled.lang, id };
+  const common: ReadInput = { edition: settled.head.number, lang: settled.lang, id };
+  // The parts of the input: what all reads take, and what this one takes beside it.
+  const input = { ...wishes(question), ...common } as Input;
   return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge: use });
 }
 

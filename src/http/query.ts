@@ -217,6 +217,7 @@ const DEFAULTS: ReadonlyMap<string, string> = new Map([
   ['ignorePresent', 'false'],
   ['limit', String(USUAL_ENTRIES)],
   ['replaced', 'false'],
+  ['units', 'recorded'],
 ]);
 
 /** The language that a URL asks for, whatever else it has; undefined where none can be read. */

@@ -7,7 +7,7 @@ import type { VehicleInput } from '../usecases/question.js';
 import type { Settled } from './asked.js';
 
 export function vehicleInput(question: InspectQuestion, { head, lang }: Settled): VehicleInput {
-  const { vehicle, facts, fitted, adapters, torque, use, ignorePresent } = question;
+  const { vehicle, facts, fitted, adapters, torque, use, ignorePresent, units } = question;
   return {
     // The number and not "the newest": another edition may be published in between.
     edition: head.number,
@@ -19,5 +19,6 @@ export function vehicleInput(question: InspectQuestion, { head, lang }: Settled)
     torque: torque ?? null,
     use: use ?? null,
     ignorePresent: ignorePresent ?? false,
+    units: units ?? 'recorded',
   };
 }

@@ -4,6 +4,7 @@
  */
 
 import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
+import type { ShownUnits } from '../domain/quantity/unit.js';
 
 export type { ShownValue } from '../domain/explain/reason.js';
 
@@ -25,6 +26,11 @@ export interface AnswerHead {
   lang: string;
   /** Languages that texts of the catalogue were taken from, since it has none in `lang`. */
   textLang: string[];
+}
+
+/** The head of answers that show values. */
+export interface ValuesHead extends AnswerHead {
+  units: ShownUnits;
 }
 
 /** One side of a check. Places that do not apply are null. */
@@ -157,7 +163,7 @@ export interface FitPositionView extends JudgedView {
   order: OrderView[];
 }
 
-export interface FitAnswer extends AnswerHead {
+export interface FitAnswer extends ValuesHead {
   changes: 'no';
   asked: string;
   vehicle: string;
@@ -178,7 +184,7 @@ export interface FitAnswer extends AnswerHead {
   cautions: CautionView[];
 }
 
-export interface InspectAnswer extends AnswerHead {
+export interface InspectAnswer extends ValuesHead {
   vehicle: string;
   /** AND over all constraints; what is as the works built it counts as holding. */
   state: Outcome;
@@ -191,7 +197,7 @@ export interface InspectAnswer extends AnswerHead {
   cautions: CautionView[];
 }
 
-export interface MateAnswer extends AnswerHead {
+export interface MateAnswer extends ValuesHead {
   state: Outcome;
   summary: SaidReason;
   mating: MatingView;

@@ -8,7 +8,7 @@ import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import { cautionViews, once, worksIn } from './cautions.js';
 import { QuestionError } from './errors.js';
-import { withHead } from './head.js';
+import { withValuesHead } from './head.js';
 import type { Edition, Library } from './library.js';
 import {
   askedCatalogue,
@@ -57,7 +57,12 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const { position, use, ignorePresent } = input;
   const question = { vehicle, part, position, with: companions, said, torque, use, ignorePresent };
   const fit = judgeFit(catalogue, question);
-  const speaker = new Speaker({ catalogue, layout: vehicle.layout, lang: input.lang });
+  const speaker = new Speaker({
+    catalogue,
+    layout: vehicle.layout,
+    lang: input.lang,
+    units: input.units,
+  });
   return answerOf(fit, { input, edition, layout: vehicle.layout }, speaker);
 }
 
@@ -107,7 +112,7 @@ function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker)
   const judgements = best.map(({ judgement }) => judgement);
   const positions = fit.positions.map((one) => positionView(one, speaker));
   const measure = measureViews(judgements, speaker);
-  return withHead(edition, speaker, {
+  return withValuesHead(edition, speaker, {
     changes: 'no',
     asked: input.part,
     vehicle: input.vehicle,

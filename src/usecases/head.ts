@@ -3,7 +3,7 @@
  */
 
 import { ENGINE } from '../domain/engine.js';
-import type { AnswerHead } from './answer.js';
+import type { AnswerHead, ValuesHead } from './answer.js';
 import type { Edition } from './library.js';
 import type { Speaker } from './speaker.js';
 
@@ -18,4 +18,13 @@ export function withHead<Body extends object>(
 ): AnswerHead & Body {
   const { lang, textLang } = speaker;
   return { edition: edition.head.number, engine: ENGINE, lang, textLang: [...textLang], ...body };
+}
+
+/** The same for an answer that shows values: in which units its texts have them. */
+export function withValuesHead<Body extends object>(
+  edition: Edition,
+  speaker: Speaker,
+  body: Body,
+): ValuesHead & Body {
+  return withHead(edition, speaker, { units: speaker.values.units, ...body });
 }

@@ -7,7 +7,7 @@ import { judge } from '../domain/judge/judge.js';
 import type { InspectAnswer } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import { cautionViews } from './cautions.js';
-import { withHead } from './head.js';
+import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
 import {
   askedCatalogue,
@@ -44,7 +44,7 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     ignorePresent,
   };
   const judgement = judge(configuration);
-  const speaker = new Speaker({ catalogue, layout, lang: input.lang });
+  const speaker = new Speaker({ catalogue, layout, lang: input.lang, units: input.units });
   // What nobody recorded is given on the vehicle itself; that all is right, it does not say.
   // So is what fails by the records of a part that a statement says to fit.
   const hasGaps = judgement.constraints.some(
@@ -55,7 +55,7 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     open: 'open-as-it-stands',
     fails: 'wrong-as-it-stands',
   } as const;
-  return withHead(edition, speaker, {
+  return withValuesHead(edition, speaker, {
     vehicle: vehicle.id,
     state: judgement.outcome,
     summary: speaker.said(codes[judgement.outcome], {}),

@@ -5,12 +5,12 @@
 import type { Kind, Parameter, ValueSpec } from '../domain/catalogue/catalogue.js';
 import { BUILT_IN_KINDS } from '../domain/kinds/registry.js';
 import { cautionsOf } from './cautions.js';
-import { withHead } from './head.js';
+import { withHead, withValuesHead } from './head.js';
 import type { Library } from './library.js';
 import { declaredCheck } from './list-layouts.js';
 import { type ListAnswer, type ListInput, pageOf } from './listing.js';
 import { type PartDirectory, partDirectory } from './part-directory.js';
-import { oneOf, type ReadInput } from './read-one.js';
+import { oneOf, type ReadValuesInput } from './read-one.js';
 import { Speaker } from './speaker.js';
 import type { KindAnswer, KindEntry, ParameterView, SpecView } from './vocabulary-view.js';
 
@@ -25,12 +25,12 @@ export function listKinds(library: Library, input: ListInput): ListAnswer<KindEn
   return withHead(edition, speaker, { items, next, counts: { total } });
 }
 
-export function readKind(library: Library, input: ReadInput): KindAnswer {
+export function readKind(library: Library, input: ReadValuesInput): KindAnswer {
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
   const kind = oneOf(catalogue.kinds, 'kind', input);
-  const speaker = new Speaker({ catalogue, layout: null, lang: input.lang });
-  return withHead(edition, speaker, {
+  const speaker = new Speaker({ catalogue, layout: null, lang: input.lang, units: input.units });
+  return withValuesHead(edition, speaker, {
     ...entryOf(kind, partDirectory(catalogue), speaker),
     standard: kind.standard,
     sides: sidesOf(kind, speaker),

@@ -4,12 +4,12 @@
 
 import type { Role, RoleValue } from '../domain/catalogue/catalogue.js';
 import { cautionsOf } from './cautions.js';
-import { withHead } from './head.js';
+import { withHead, withValuesHead } from './head.js';
 import type { Library } from './library.js';
 import { specView } from './list-kinds.js';
 import { type ListAnswer, type ListInput, pageOf } from './listing.js';
 import { type PartDirectory, partDirectory } from './part-directory.js';
-import { oneOf, type ReadInput } from './read-one.js';
+import { oneOf, type ReadValuesInput } from './read-one.js';
 import { Speaker } from './speaker.js';
 import type { RoleAnswer, RoleEntry, RoleValueView } from './vocabulary-view.js';
 
@@ -24,13 +24,13 @@ export function listRoles(library: Library, input: ListInput): ListAnswer<RoleEn
   return withHead(edition, speaker, { items, next, counts: { total } });
 }
 
-export function readRole(library: Library, input: ReadInput): RoleAnswer {
+export function readRole(library: Library, input: ReadValuesInput): RoleAnswer {
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
   const role = oneOf(catalogue.roles, 'role', input);
-  const speaker = new Speaker({ catalogue, layout: null, lang: input.lang });
+  const speaker = new Speaker({ catalogue, layout: null, lang: input.lang, units: input.units });
   const { faces, values, caution } = role;
-  return withHead(edition, speaker, {
+  return withValuesHead(edition, speaker, {
     ...entryOf(role, partDirectory(catalogue), speaker),
     faces: faces === null ? null : [...faces],
     values: [...values.values()].map((value) => valueView(value, speaker)),

@@ -16,9 +16,9 @@ import { withArticles } from '../domain/judge/worked-part.js';
 import type { MateAnswer } from './answer.js';
 import { measureViews, notCheckedViews } from './asides.js';
 import { cautionViews } from './cautions.js';
-import { withHead } from './head.js';
+import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
-import { type CommonInput, checkAdapter, Faults, partOf } from './question.js';
+import { checkAdapter, Faults, partOf, type ValuesInput } from './question.js';
 import { Speaker } from './speaker.js';
 import { matingView } from './views.js';
 
@@ -27,7 +27,7 @@ export type MateEndInput =
   | { readonly part: string; readonly interface: string | null }
   | { readonly inline: unknown };
 
-export interface MateInput extends CommonInput {
+export interface MateInput extends ValuesInput {
   readonly a: MateEndInput;
   readonly b: MateEndInput;
   readonly adapters: readonly string[];
@@ -52,14 +52,19 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
   );
   const { mating, judgement } = meeting;
   const inquired = judgement.configuration.catalogue;
-  const speaker = new Speaker({ catalogue: inquired, layout: null, lang: input.lang });
+  const speaker = new Speaker({
+    catalogue: inquired,
+    layout: null,
+    lang: input.lang,
+    units: input.units,
+  });
   const { outcome } = judgement;
   const codes = {
     holds: 'faces-meet',
     open: 'faces-may-meet',
     fails: 'faces-do-not-meet',
   } as const;
-  return withHead(edition, speaker, {
+  return withValuesHead(edition, speaker, {
     state: outcome,
     summary: speaker.said(codes[outcome], {}),
     mating: matingView(mating, speaker, null),

@@ -2,7 +2,7 @@
  * Parts, as answers show them: an entry of a list, and one whole.
  */
 
-import type { AnswerHead, CautionView, Hand } from './answer.js';
+import type { CautionView, Hand, ValuesHead } from './answer.js';
 import type { EvidenceView, RecordedValueView } from './record-views.js';
 
 export interface PartNumberView {
@@ -47,7 +47,7 @@ export interface InterfaceView {
   evidence: EvidenceView;
 }
 
-export interface PartAnswer extends AnswerHead, PartEntry {
+export interface PartAnswer extends ValuesHead, PartEntry {
   interfaces: InterfaceView[];
   values: RecordedValueView[];
   /** What its roles say that such a part has, and nobody recorded of it. */

@@ -13,6 +13,7 @@ import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked
 import type { Interval } from '../domain/quantity/interval.js';
 import { isFault, parseQuantity } from '../domain/quantity/quantity.js';
 import { sign } from '../domain/quantity/rational.js';
+import type { ShownUnits } from '../domain/quantity/unit.js';
 import { QuestionError } from './errors.js';
 import type { QuestionFault, QuestionFaultCode, QuestionFaultData } from './question-fault.js';
 
@@ -22,10 +23,16 @@ export interface CommonInput {
   readonly lang: string;
 }
 
+/** What a question takes whose answer shows values. */
+export interface ValuesInput extends CommonInput {
+  /** They change the texts of values and the sentences, and nothing else. */
+  readonly units: ShownUnits;
+}
+
 /** What is on this vehicle: a part, `none`, `unknown`; or one for each hand. */
 export type FittedInput = string | { readonly left: string; readonly right: string };
 
-export interface VehicleInput extends CommonInput {
+export interface VehicleInput extends ValuesInput {
   readonly vehicle: string;
   readonly fitted: Readonly<Record<string, FittedInput>>;
   /** Adapters on matings, in a row. */

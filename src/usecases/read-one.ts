@@ -3,11 +3,14 @@
  */
 
 import { nearest } from '../domain/catalogue/faults.js';
-import { type CommonInput, Faults } from './question.js';
+import { type CommonInput, Faults, type ValuesInput } from './question.js';
 
 export interface ReadInput extends CommonInput {
   readonly id: string;
 }
+
+/** Of what has values. */
+export interface ReadValuesInput extends ReadInput, ValuesInput {}
 
 type Word = 'kind' | 'layout' | 'part' | 'role' | 'vehicle';
 

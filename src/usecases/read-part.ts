@@ -4,25 +4,25 @@
 
 import type { Catalogue, Face, Kind, Part, Values } from '../domain/catalogue/catalogue.js';
 import { cautionsOf } from './cautions.js';
-import { withHead } from './head.js';
+import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
 import { partEntry } from './list-parts.js';
 import type { AlternativeView, InterfaceView, PartAnswer } from './part-view.js';
-import { oneOf, type ReadInput } from './read-one.js';
+import { oneOf, type ReadValuesInput } from './read-one.js';
 import { evidenceView, type RecordedValueView, valueView } from './record-views.js';
 import { Speaker } from './speaker.js';
 
-export function readPart(library: Library, input: ReadInput): PartAnswer {
+export function readPart(library: Library, input: ReadValuesInput): PartAnswer {
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
   const part = oneOf(catalogue.parts, 'part', input);
-  const speaker = new Speaker({ catalogue, layout: null, lang: input.lang });
+  const speaker = new Speaker({ catalogue, layout: null, lang: input.lang, units: input.units });
   const faces = [...part.faces.values()];
   const groups = [
     ...part.roles.map((role) => catalogue.roles.get(role)?.caution ?? null),
     ...faces.map(({ kind }) => kind?.caution ?? null),
   ];
-  return withHead(edition, speaker, {
+  return withValuesHead(edition, speaker, {
     ...partEntry(part, speaker),
     interfaces: faces.map((face) => interfaceView(face, speaker)),
     values: valueViews(part.values, speaker),

@@ -15,10 +15,10 @@ import type { VinPattern } from '../domain/catalogue/vin.js';
 import { handsOf } from '../domain/judge/configuration.js';
 import type { Hand } from './answer.js';
 import { cautionsOf } from './cautions.js';
-import { withHead } from './head.js';
+import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
 import { vehicleEntry } from './list-vehicles.js';
-import { oneOf, type ReadInput } from './read-one.js';
+import { oneOf, type ReadValuesInput } from './read-one.js';
 import { evidenceView, valueView } from './record-views.js';
 import { Speaker } from './speaker.js';
 import type {
@@ -32,17 +32,17 @@ import type {
   WorksOptionView,
 } from './vehicle-view.js';
 
-export function readVehicle(library: Library, input: ReadInput): VehicleAnswer {
+export function readVehicle(library: Library, input: ReadValuesInput): VehicleAnswer {
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
   const vehicle = oneOf(catalogue.vehicles, 'vehicle', input);
   const { layout, like, vin, evidence } = vehicle;
-  const speaker = new Speaker({ catalogue, layout, lang: input.lang });
+  const speaker = new Speaker({ catalogue, layout, lang: input.lang, units: input.units });
   const pieces = [...layout.positions.values()].flatMap((position) =>
     handsOf(position).map((hand) => pieceOf(vehicle, position, hand)),
   );
   const positions = pieces.map((piece) => positionView(piece, speaker));
-  return withHead(edition, speaker, {
+  return withValuesHead(edition, speaker, {
     ...vehicleEntry(vehicle, speaker),
     layoutName: layout.name === null ? null : speaker.text(layout.name),
     like,

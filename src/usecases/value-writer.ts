@@ -4,8 +4,8 @@
  *
  * Records are told as they were written wherever their unit is wished or none is. What has to be
  * converted, or was computed, is written in few digits, rounded so that it never looks better than
- * it is. Names of sizes (designations, such as the 15 in of a rim), codes, counts and ratios are the
- * same in all units.
+ * it is. Sizes that are names (designations, such as the 15 in of a rim), codes, counts and ratios
+ * are the same in all units.
  */
 
 import type { NumberWords } from '../domain/explain/number-words.js';

@@ -3,7 +3,7 @@
  * whole.
  */
 
-import type { AdapterView, AnswerHead, CautionView, Hand } from './answer.js';
+import type { AdapterView, AnswerHead, CautionView, Hand, ValuesHead } from './answer.js';
 import type { SortKey } from './listing.js';
 import type { EvidenceView, RecordedValueView } from './record-views.js';
 
@@ -117,7 +117,7 @@ export interface VinView {
   serial: string[];
 }
 
-export interface VehicleAnswer extends AnswerHead, VehicleEntry {
+export interface VehicleAnswer extends ValuesHead, VehicleEntry {
   layoutName: string | null;
   /** The vehicle that it is recorded to be like. */
   like: string | null;

@@ -2,7 +2,7 @@
  * The vocabulary of the catalogue, as answers show it: kinds of interface and roles of parts.
  */
 
-import type { AnswerHead, CautionView, ShownValue } from './answer.js';
+import type { CautionView, ShownValue, ValuesHead } from './answer.js';
 import type { DeclaredCheckView } from './catalogue-view.js';
 
 /** What a kind or a role wants to be told: its form, before any value is put in. */
@@ -39,7 +39,7 @@ export interface ParameterView extends SpecView {
   unless: string[];
 }
 
-export interface KindAnswer extends AnswerHead, KindEntry {
+export interface KindAnswer extends ValuesHead, KindEntry {
   /** The governing standard, or that there is none; null where the catalogue does not say. */
   standard: string | null;
   /** None where both ends are alike. */
@@ -72,7 +72,7 @@ export interface RoleValueView extends SpecView {
   askedAs: string | null;
 }
 
-export interface RoleAnswer extends AnswerHead, RoleEntry {
+export interface RoleAnswer extends ValuesHead, RoleEntry {
   /** Names of the faces that such a part has; null where the role leaves that open. */
   faces: string[] | null;
   values: RoleValueView[];

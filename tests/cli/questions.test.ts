@@ -96,7 +96,7 @@ describe('fit, for people', () => {
 });
 
 describe('the same questions, for programs', () => {
-  const common = { edition: null, lang: 'en' };
+  const common = { edition: null, lang: 'en', units: 'recorded' as const };
   const said = {
     facts: {},
     fitted: {},
@@ -110,7 +110,7 @@ describe('the same questions, for programs', () => {
     const { code, out, err } = await ask(
       'fit cart-1 box-b --json --position gearbox --adapter box-shaft=plate-ab --use off-road ' +
         '--fitted wheel-shaft.left=none --fitted wheel-shaft.right=unknown --fitted engine=motor ' +
-        '--with prop-shaft=shaft-a --ignore-present --edition 1 --lang de',
+        '--with prop-shaft=shaft-a --ignore-present --edition 1 --lang de --units imperial',
     );
     const fitted = { engine: 'motor', 'wheel-shaft': { left: 'none', right: 'unknown' } };
     const answer = checkFit(new Library(store), {
@@ -126,6 +126,7 @@ describe('the same questions, for programs', () => {
       ignorePresent: true,
       edition: 1,
       lang: 'de',
+      units: 'imperial',
       changes: null,
     });
     expect([code, err]).toEqual([0, '']);

@@ -2,12 +2,13 @@
  * Asks the demo catalogue: each function gives a question that is put when it is called.
  */
 
+import type { ShownUnits } from '../../src/domain/quantity/unit.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import type { Library } from '../../src/usecases/library.js';
 import { type MateInput, mateFaces } from '../../src/usecases/mate-faces.js';
-import type { CommonInput, VehicleInput } from '../../src/usecases/question.js';
+import type { ValuesInput, VehicleInput } from '../../src/usecases/question.js';
 import { demoDocument, libraryOf } from '../memory-store.js';
 
 const library = libraryOf(demoDocument());
@@ -15,6 +16,7 @@ const library = libraryOf(demoDocument());
 const anew: Omit<VehicleInput, 'vehicle'> = {
   edition: null,
   lang: 'en',
+  units: 'recorded',
   facts: {},
   fitted: {},
   adapters: {},
@@ -23,14 +25,18 @@ const anew: Omit<VehicleInput, 'vehicle'> = {
   ignorePresent: false,
 };
 
-/** A question that can be put, in English or another language, and what it names. */
-export type Asked<Input, Answer> = ((lang?: string) => Answer) & { readonly input: Input };
+/** A question that can be put, in any language and units, and what it names. */
+export type Asked<Input, Answer> = ((lang?: string, units?: ShownUnits) => Answer) & {
+  readonly input: Input;
+};
 
-function asked<Input extends CommonInput, Answer>(
+function asked<Input extends ValuesInput, Answer>(
   input: Input,
   ask: (input: Input) => Answer,
 ): Asked<Input, Answer> {
-  return Object.assign((lang = input.lang) => ask({ ...input, lang }), { input });
+  return Object.assign((lang = input.lang, units = input.units) => ask({ ...input, lang, units }), {
+    input,
+  });
 }
 
 export function askFit(vehicle: string, part: string, more: Partial<FitInput> = {}) {
@@ -56,6 +62,14 @@ export function askMate(a: string, b: string, adapters: MateInput['adapters'] = 
     const [part = '', name = null] = face.split('.');
     return { part, interface: name };
   };
-  const ends = { edition: null, lang: 'en', a: end(a), b: end(b), adapters, use: null };
+  const ends = {
+    edition: null,
+    lang: 'en',
+    units: 'recorded' as const,
+    a: end(a),
+    b: end(b),
+    adapters,
+    use: null,
+  };
   return asked<MateInput, MateAnswer>(ends, (input) => mateFaces(library, input));
 }

@@ -27,6 +27,7 @@ const QUESTION: FitInput = {
   changes: null,
   edition: null,
   lang: 'en',
+  units: 'recorded',
   facts: {},
   fitted: {},
   adapters: {},

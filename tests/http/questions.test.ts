@@ -54,11 +54,13 @@ describe('does this part fit this vehicle?', () => {
     const search = [
       'vehicle=cart-1&part=box-b&position=gearbox&with.prop-shaft=shaft-a&fact.gate=wide',
       'fitted.engine=unknown&fitted.wheel-shaft=none&adapter.box-shaft=plate-ab,plate-ab',
-      'torque=400+N.m&use=off-road&ignorePresent=true&changes=no&edition=1&lang=en-GB',
+      'torque=400+N.m&use=off-road&ignorePresent=true&changes=no&edition=1',
+      'lang=en-GB&units=imperial',
     ].join('&');
     expect(await fitInput({ search })).toEqual({
       edition: 1,
       lang: 'en',
+      units: 'imperial',
       vehicle: 'cart-1',
       part: 'box-b',
       position: 'gearbox',
@@ -77,6 +79,7 @@ describe('does this part fit this vehicle?', () => {
     const bare = {
       edition: 1,
       lang: 'en',
+      units: 'recorded',
       vehicle: 'cart-1',
       part: 'box-b',
       position: null,
@@ -143,6 +146,7 @@ describe('is this vehicle right as it stands?', () => {
       facts: {},
       edition: 1,
       lang: 'en',
+      units: 'imperial',
     };
     await client.post('/v1/inspect').send(body).expect(200);
     expect(inputs).toEqual([{ ...body, adapters: {} }]);
@@ -189,6 +193,7 @@ describe('do these two faces meet?', () => {
       {
         edition: 1,
         lang: 'en',
+        units: 'recorded',
         a: { part: 'box-b', interface: 'rear' },
         b: { part: 'shaft-a', interface: null },
         adapters: ['plate-ab', 'box-b'],

@@ -34,11 +34,12 @@ describe('kinds', () => {
   });
 
   test('one that the catalogue declares, whole', async () => {
-    const { edition, engine, lang, textLang, cautions, ...kind } = await read(
+    const { edition, engine, lang, textLang, units, cautions, ...kind } = await read(
       cart,
       '/v1/kinds/cart-flange',
     );
     expect([edition, typeof engine, lang, textLang]).toEqual([1, 'string', 'en', []]);
+    expect(units).toBe('recorded');
     expect(kind).toEqual({
       id: 'cart-flange',
       name: 'cart flange',

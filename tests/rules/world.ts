@@ -146,6 +146,7 @@ function questionOf(asked: Asked) {
   return {
     edition: null,
     lang: 'en',
+    units: 'recorded' as const,
     vehicle: asked.on ?? 'car',
     use: null,
     facts: {},

@@ -11,7 +11,14 @@ const gearbox = { 'one-of': ['role', ['gearbox']] };
 
 function question(part: string) {
   const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {}, facts: {}, with: {} };
-  const asked = { edition: null, lang: 'en', torque: null, use: null, ignorePresent: false };
+  const asked = {
+    edition: null,
+    lang: 'en',
+    units: 'recorded' as const,
+    torque: null,
+    use: null,
+    ignorePresent: false,
+  };
   return { ...vehicle, ...asked, part, position: null, changes: null };
 }
 

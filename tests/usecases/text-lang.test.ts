@@ -63,6 +63,7 @@ const library = libraryOf(CART);
 const common = { edition: null, facts: {}, fitted: {}, adapters: {}, torque: null, use: null };
 const vehicle: Omit<VehicleInput, 'lang'> = {
   ...common,
+  units: 'recorded',
   vehicle: 'cart-1',
   ignorePresent: false,
 };
@@ -89,7 +90,13 @@ describe('the languages of texts', () => {
 
   test('are none for the faces that a question writes out, which have names in each', () => {
     const inline = (side: string) => ({ inline: flange(side, '60 mm') });
-    const input = { edition: null, lang: 'de', a: inline('spigot'), b: inline('recess') };
+    const input = {
+      edition: null,
+      units: 'recorded' as const,
+      lang: 'de',
+      a: inline('spigot'),
+      b: inline('recess'),
+    };
     const answer = mateFaces(library, { ...input, adapters: [], use: null });
     expect(answer).toMatchObject({ lang: 'de', textLang: [] });
     expect(answer.mating.text).toBe('„Teil a der Frage“ passt an „Teil b der Frage“.');

@@ -72,6 +72,7 @@ const library = libraryOf({
 const COMMON = {
   edition: null,
   lang: 'en',
+  units: 'recorded' as const,
   torque: null,
   use: null,
   ignorePresent: false,

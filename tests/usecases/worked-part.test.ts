@@ -54,6 +54,7 @@ const { catalogue } = compileDocument(SHOP, BUILT_IN_KINDS);
 const COMMON = {
   edition: null,
   lang: 'en',
+  units: 'recorded' as const,
   torque: null,
   use: null,
   ignorePresent: false,

@@ -26,7 +26,7 @@ import {
   shortText,
 } from './rational.js';
 import type { Dimension, Unit, UnitSystem } from './unit.js';
-import { baseSymbol, baseUnit, fromBase, unitOf } from './unit.js';
+import { baseSymbol, baseUnit, fromBase, nameOf, unitOf } from './unit.js';
 
 /** Digits to be shown, with a point, and how they belong together. */
 export type ShownNumbers =
@@ -72,6 +72,11 @@ const IMPERIAL_SYMBOLS: Readonly<Record<Dimension, string>> = {
   power: 'hp',
   speed: 'mph',
 };
+
+/** What is shown in an imperial unit, and in which; everything else stays metric. */
+export const IMPERIAL_UNITS = Object.entries(IMPERIAL_SYMBOLS).map(
+  ([dimension, symbol]) => [nameOf(dimension).replace(/^an? /, ''), symbol] as const,
+);
 
 /** Longest exact number that is shown to people. */
 const LONGEST_EXACT = 12;

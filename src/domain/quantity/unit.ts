@@ -20,7 +20,9 @@ export type Dimension = string;
 export type UnitSystem = 'metric' | 'imperial';
 
 /** In which units people are shown values: as each was recorded, or all in one system. */
-export type ShownUnits = 'recorded' | UnitSystem;
+export const SHOWN_UNITS = ['recorded', 'metric', 'imperial'] as const;
+
+export type ShownUnits = (typeof SHOWN_UNITS)[number];
 
 export interface Unit {
   /** The canonical spelling; empty for a pure number. */

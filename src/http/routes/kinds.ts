@@ -10,7 +10,7 @@ import {
   readKindOperation,
 } from '../../contract/kinds.js';
 import { JUDGED } from '../asked.js';
-import { mountList, mountRead } from '../listed.js';
+import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
 import type { Service } from '../service.js';
 
@@ -26,6 +26,7 @@ export function mountKinds(app: App, service: Service): void {
   mountRead(app, service, {
     operation: readKindOperation,
     schema: kindQuestionSchema,
+    wishes: valueWishes,
     read: readKind,
     lifetimes: JUDGED,
   });

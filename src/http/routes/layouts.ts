@@ -25,6 +25,7 @@ export function mountLayouts(app: App, service: Service): void {
   mountRead(app, service, {
     operation: readLayoutOperation,
     schema: layoutQuestionSchema,
+    wishes: () => ({}),
     read: readLayout,
     lifetimes: RECORDED,
   });

@@ -60,7 +60,7 @@ function answer(exchange: Exchange, asked: MateQuestion, service: Service): Resp
 }
 
 function inputOf(question: MateQuestion, { head, lang }: Settled): MateInput {
-  const { a, b, adapters, use } = question;
+  const { a, b, adapters, use, units } = question;
   return {
     edition: head.number,
     lang,
@@ -68,6 +68,7 @@ function inputOf(question: MateQuestion, { head, lang }: Settled): MateInput {
     b: endOf(b),
     adapters: adapters ?? [],
     use: use ?? null,
+    units: units ?? 'recorded',
   };
 }
 

@@ -12,7 +12,7 @@ import {
 } from '../../contract/parts.js';
 import type { PartsInput } from '../../usecases/list-parts.js';
 import { JUDGED, RECORDED } from '../asked.js';
-import { mountList, mountRead } from '../listed.js';
+import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
 import type { Service } from '../service.js';
 
@@ -35,6 +35,7 @@ export function mountParts(app: App, service: Service): void {
   mountRead(app, service, {
     operation: readPartOperation,
     schema: partQuestionSchema,
+    wishes: valueWishes,
     read: readPart,
     lifetimes: JUDGED,
   });

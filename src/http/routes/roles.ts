@@ -9,7 +9,7 @@ import {
   rolesQuestionSchema,
 } from '../../contract/roles.js';
 import { RECORDED } from '../asked.js';
-import { mountList, mountRead } from '../listed.js';
+import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
 import type { Service } from '../service.js';
 
@@ -25,6 +25,7 @@ export function mountRoles(app: App, service: Service): void {
   mountRead(app, service, {
     operation: readRoleOperation,
     schema: roleQuestionSchema,
+    wishes: valueWishes,
     read: readRole,
     lifetimes: RECORDED,
   });

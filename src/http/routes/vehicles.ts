@@ -12,7 +12,7 @@ import {
 import { latestYearOf, type VehiclesInput } from '../../usecases/list-vehicles.js';
 import type { ListInput } from '../../usecases/listing.js';
 import { JUDGED } from '../asked.js';
-import { mountList, mountRead } from '../listed.js';
+import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
 import type { Service } from '../service.js';
 
@@ -30,6 +30,7 @@ export function mountVehicles(app: App, service: Service): void {
   mountRead(app, service, {
     operation: readVehicleOperation,
     schema: vehicleQuestionSchema,
+    wishes: valueWishes,
     read: readVehicle,
     // What is recorded, in part in the program's own words: the months of its label, the cautions.
     lifetimes: JUDGED,

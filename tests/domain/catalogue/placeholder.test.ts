@@ -100,6 +100,7 @@ describe('a question that writes both faces out', () => {
     return mateFaces(library, {
       edition: null,
       lang: 'en',
+      units: 'recorded',
       a: { inline },
       b: { inline },
       adapters: [],

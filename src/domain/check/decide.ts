@@ -35,7 +35,7 @@ import { allOf, type Outcome } from './state.js';
 /** One requirement and the checks (by index) that it comes from; none for a choice's own ends. */
 interface Inequality {
   readonly polynomial: Polynomial;
-  readonly reason: string;
+  readonly reason: string | null;
   readonly from: readonly number[];
 }
 
@@ -178,11 +178,11 @@ function endsOf({ key, domain }: Unknown): Inequality[] {
   const ends: Inequality[] = [];
   if (domain.low !== null) {
     const polynomial = minus(x, constant(domain.low));
-    ends.push({ polynomial, reason: 'out-of-choice', from: [] });
+    ends.push({ polynomial, reason: null, from: [] });
   }
   if (domain.high !== null) {
     const polynomial = minus(constant(domain.high), x);
-    ends.push({ polynomial, reason: 'out-of-choice', from: [] });
+    ends.push({ polynomial, reason: null, from: [] });
   }
   return ends;
 }
@@ -258,7 +258,7 @@ function infeasible(
   inequalities: readonly Inequality[],
   unknowns: ReadonlyMap<string, Unknown>,
   domains: Domains,
-): { reason: string; from: readonly number[] } | null {
+): { reason: string | null; from: readonly number[] } | null {
   const keys = new Set(inequalities.flatMap(({ polynomial }) => unknownsOf(polynomial)));
   if (keys.size < 2 && inequalities.length < 2) return null;
   const involved = [...keys].sort().flatMap((key) => unknowns.get(key) ?? []);

@@ -151,8 +151,7 @@ function codeOf(weighed: Weighed, check?: Check): string {
   if (isWeak) return 'evidence-too-weak';
   if (outcome === 'fails') {
     if (check?.primitive === 'one-of') return 'not-one-of';
-    const reason = combined.reason ?? 'not-equal';
-    return reason === 'out-of-choice' ? 'out-of-range' : reason;
+    return combined.reason ?? 'not-equal';
   }
   const { reason } = combined;
   if (reason === 'not-decided' || reason === 'too-many-choices') return reason;

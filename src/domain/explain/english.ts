@@ -61,8 +61,6 @@ const checks = {
   'first-too-slow': (d: ReasonData) =>
     `${lead(d)}The ${path(d.left, 'first path')} runs ${amount(d.margin, 'far')} too slowly for ` +
     `the ${path(d.right, 'second path')}.`,
-  'out-of-range': (d: ReasonData) =>
-    `${lead(d)}No value that can be ordered or set suits: ${compared(d)}.`,
   'not-recorded': (d: ReasonData) => `${lead(d)}Nobody has recorded ${unrecorded(d)}.`,
   'not-precise-enough': (d: ReasonData) =>
     `${lead(d)}Recorded too coarsely to tell: ${compared(d)}.`,

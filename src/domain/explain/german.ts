@@ -68,8 +68,6 @@ const checks = {
   'first-too-slow': (d: ReasonData) =>
     `${lead(d)}${faster(d)} zu langsam: ${path(d.left, FIRST)}, gemessen an ` +
     `${path(d.right, SECOND)}.`,
-  'out-of-range': (d: ReasonData) =>
-    `${lead(d)}Kein Wert, den man bestellen oder einstellen kann, passt: ${compared(d)}.`,
   'not-recorded': (d: ReasonData) => `${lead(d)}Niemand hat erfasst: ${unrecorded(d)}.`,
   'not-precise-enough': (d: ReasonData) =>
     `${lead(d)}Zu grob erfasst, um es zu sagen: ${compared(d)}.`,

@@ -102,7 +102,6 @@ export const CHECK_CODES = [
   'points-apart',
   'first-too-fast',
   'first-too-slow',
-  'out-of-range',
   'not-recorded',
   'not-precise-enough',
   'evidence-too-weak',

@@ -132,7 +132,7 @@ function posts(url: string, body: object): Provocation[] {
   ];
 }
 
-function endingEarly(): ReadableStream {
+export function endingEarly(): ReadableStream {
   let isFirst = true;
   return new ReadableStream({
     pull(controller) {

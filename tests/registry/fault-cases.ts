@@ -1,0 +1,137 @@
+/**
+ * For each fault that a request can have, a request that has it: over a catalogue of a few parts,
+ * vehicles and works.
+ */
+
+import { cursorText } from '../../src/contract/cursor.js';
+import { LIMITS } from '../../src/contract/limits.js';
+import type { FaultCode } from '../../src/contract/problems/fault.js';
+import { canonicalText } from '../../src/http/question-key.js';
+import { GARAGE } from '../http/garage.js';
+import { empty, endingEarly, type Provocation } from '../http/provocations.js';
+
+const gearbox = { 'one-of': ['role', ['gearbox']] };
+
+/** Works of which one can be done, one perhaps, and one to no purpose. */
+export const SHOP = {
+  ...GARAGE,
+  works: [
+    {
+      id: 'turn',
+      name: 'turned',
+      on: gearbox,
+      gives: { interfaces: { rear: { register: '60.00 ±0.02 mm' } } },
+    },
+    {
+      id: 'stretch',
+      name: 'stretched',
+      on: { all: [gearbox, { 'at-least': ['rear.register', '65 mm'] }] },
+      gives: { interfaces: { rear: { register: '71.00 ±0.02 mm' } } },
+    },
+    { id: 'bore', name: 'bored', on: gearbox, gives: { interfaces: { one: { pattern: 'f1' } } } },
+  ],
+};
+
+type Case = Omit<Provocation, 'code' | 'says'>;
+
+function inUrl(search: string): Case {
+  return { url: `/v1/fit?vehicle=cart-1&${search}` };
+}
+
+function ofPart(more: string): Case {
+  return inUrl(`part=box-a&${more}`);
+}
+
+function asked(more: object): Case {
+  return { url: '/v1/fit', body: { vehicle: 'cart-1', part: 'box-a', ...more } };
+}
+
+function text(body: string): Case {
+  return { url: '/v1/fit', body };
+}
+
+const DEEP = LIMITS.bodyLevels.value + 1;
+const PLACES = Array.from({ length: LIMITS.placesInBody.value + 1 }, (_, index) => `p-${index}`);
+const TURN = `{"vehicle":"cart-1","part":"box-a"`;
+
+/** A cursor of the list of roles, or of another one, given out by an edition that nobody has. */
+function cursorOf(list = `/v1/roles?${canonicalText({})}`): Case {
+  const cursor = cursorText({ edition: 1, hash: 'sha256-0', list, after: ['engine'] });
+  return { url: `/v1/roles?cursor=${cursor}` };
+}
+
+export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
+  'no-edition': { ...ofPart(''), rig: empty },
+  'unknown-edition': ofPart('edition=9'),
+  'unknown-vehicle': { url: '/v1/fit?vehicle=cart-9&part=box-a' },
+  'unknown-part': inUrl('part=box-z'),
+  'plus-read-as-space': inUrl('part=box-b+turn'),
+  'unknown-work': inUrl('part=box-b%2Btrun'),
+  'work-not-for-part': inUrl('part=motor%2Bturn'),
+  'work-may-not-apply': inUrl('part=box-c%2Bstretch'),
+  'work-changes-nothing': inUrl('part=box-a%2Bbore'),
+  'unknown-layout': { url: '/v1/layouts/carts' },
+  'unknown-role': { url: '/v1/roles/gear-box' },
+  'unknown-kind': { url: '/v1/kinds/cart-flanges' },
+  'unknown-fact': ofPart('fact.axle-tga=a'),
+  'not-a-value-of-fact': ofPart('fact.axle-tag=z'),
+  'unknown-position': ofPart('position=gear-box'),
+  'unknown-mating': ofPart('adapter.box-shafts=plate-ab'),
+  'not-handed': asked({ fitted: { gearbox: { left: 'box-a', right: 'box-a' } } }),
+  'place-of-the-part': ofPart('with.gearbox=box-b'),
+  'too-many-adapters': ofPart('adapter.box-shaft=plate-ab,plate-ab'),
+  'not-an-adapter': ofPart('adapter.box-shaft=box-b'),
+  'unknown-interface': { url: '/v1/mate?a=box-a&b=shaft-a&b.face=rear' },
+  'no-interface-recorded': { url: '/v1/mate?a=box-a&b=motor' },
+  'not-a-torque': ofPart('torque=9'),
+  'negative-torque': ofPart('torque=-9%20N.m'),
+  'face-at-fault': {
+    url: '/v1/mate',
+    body: { a: { part: 'box-a' }, b: { inline: { kind: 'cart-flanges', side: 'recess' } } },
+  },
+  'changes-not-supported': ofPart('changes=yes'),
+  'repeated-name': text(`${TURN},"part":"box-b"}`),
+  'reserved-name': text(`${TURN},"__proto__":{}}`),
+  'too-deep': text(`${TURN},"with":${'['.repeat(DEEP)}${']'.repeat(DEEP)}}`),
+  'too-many-values': text(`${TURN},"with":[${'1,'.repeat(LIMITS.bodyValues.value)}1]}`),
+  'unknown-parameter': ofPart('colour=red'),
+  'repeated-parameter': ofPart('part=box-b'),
+  'too-many-parameters': ofPart(
+    PLACES.slice(0, LIMITS.placesInUrl.value + 1)
+      .map((place) => `with.${place}=box-a`)
+      .join('&'),
+  ),
+  'malformed-encoding': ofPart('torque=%ff'),
+  'unknown-field': asked({ colour: 'red' }),
+  missing: { url: '/v1/fit?vehicle=cart-1' },
+  'wrong-type': asked({ part: 7 }),
+  'empty-text': inUrl('part='),
+  'empty-list': asked({ adapters: { 'box-shaft': [] } }),
+  'too-long': inUrl(`part=${'x'.repeat(LIMITS.nameCharacters.value + 1)}`),
+  'too-many-items': asked({
+    adapters: { 'box-shaft': PLACES.slice(0, LIMITS.adaptersInRow.value + 1) },
+  }),
+  'too-many-places': asked({ with: Object.fromEntries(PLACES.map((place) => [place, 'box-a'])) }),
+  'too-small': ofPart('edition=0'),
+  'too-large': { url: `/v1/parts?limit=${LIMITS.listEntries.value + 1}` },
+  'not-one-of': ofPart('use=race'),
+  'unseen-characters': inUrl('part=box%07'),
+  'not-a-place': ofPart('position=Gearbox'),
+  'not-a-language-tag': ofPart('lang=de_DE'),
+  'not-a-month': { url: '/v1/vehicles?built=2004-13' },
+  'not-an-edition': { url: '/v1/editions/first' },
+  'not-a-cursor': { url: '/v1/parts?cursor=2' },
+  'cursor-of-another-list': cursorOf('/v1/parts?'),
+  'cursor-of-another-edition': cursorOf(),
+  'not-json': text(`${TURN} = 1}`),
+  'not-utf-8': { url: '/v1/fit', body: new Blob([new Uint8Array([0x22, 0xff, 0x22])]).stream() },
+  'body-ended-early': { url: '/v1/fit', body: endingEarly() },
+  'body-too-large': text(TURN.padEnd(LIMITS.bodyBytes.value + 1)),
+  'body-not-json-type': { ...asked({}), headers: { 'content-type': 'text/plain' } },
+  'body-encoded': { ...asked({}), headers: { 'content-encoding': 'gzip' } },
+  'url-too-long': ofPart('x'.repeat(LIMITS.urlBytes.value)),
+  'nothing-at-path': { url: '/v1/fits' },
+  'unknown-problem': { url: '/problems/unknown-prat' },
+  'method-not-taken': { ...ofPart(''), method: 'DELETE' },
+  'type-not-accepted': { ...ofPart(''), headers: { accept: 'application/xml' } },
+};

@@ -5,6 +5,8 @@
  * makes one up asks for nothing that a filter could not ask for.
  */
 
+import type { EditionHead } from '../usecases/ports.js';
+import { canonicalText, ordered } from './canonical.js';
 import { z } from './openapi-zod.js';
 
 export interface Cursor {
@@ -15,6 +17,22 @@ export interface Cursor {
   readonly list: string;
   /** The sort key of the last entry that was given. */
   readonly after: readonly string[];
+}
+
+/** A list with its filters, in their one form, by which its cursors know it. */
+export function listName({ path }: { readonly path: string }, filters: object): string {
+  return `${path}?${canonicalText(ordered(filters))}`;
+}
+
+/** The answer of a list with its next place as a text for clients; null at its end. */
+export function withCursor<Answer extends { readonly next: readonly string[] | null }>(
+  answer: Answer,
+  { number: edition, hash }: Pick<EditionHead, 'number' | 'hash'>,
+  list: string,
+): Omit<Answer, 'next'> & { readonly next: string | null } {
+  const { next: after } = answer;
+  const next = after === null ? null : cursorText({ edition, hash, list, after });
+  return { ...answer, next };
 }
 
 /** So much of a hash tells the editions of a catalogue apart. */

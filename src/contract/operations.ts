@@ -13,7 +13,8 @@ import { askMateOperation, mateFacesOperation } from './mate.js';
 import type { Operation } from './operation.js';
 import { listPartsOperation, readPartOperation } from './parts.js';
 import { listRolesOperation, readRoleOperation } from './roles.js';
-import { listVehiclesOperation, readVehicleOperation } from './vehicles.js';
+import { readVehicleOperation } from './vehicle.js';
+import { listVehiclesOperation } from './vehicles.js';
 
 export const OPERATIONS: readonly Operation[] = [
   checkFitOperation,

@@ -2,6 +2,8 @@
  * The parts of the catalogue: as a list that narrows, and one whole.
  */
 
+import type { PartsInput } from '../usecases/list-parts.js';
+import type { ListInput } from '../usecases/listing.js';
 import type { PartAnswer, PartEntry } from '../usecases/part-view.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
@@ -81,6 +83,19 @@ export const partsQuestionSchema = z.strictObject({
 });
 
 export type PartsQuestion = z.infer<typeof partsQuestionSchema>;
+
+/** What the use-case takes; null is what nobody asked. */
+export function partsFilters(question: PartsQuestion): Omit<PartsInput, keyof ListInput> {
+  const { role, kind, maker, number, text, superseded } = question;
+  return {
+    role: role ?? null,
+    kind: kind ?? null,
+    maker: maker ?? null,
+    number: number ?? null,
+    text: text ?? null,
+    superseded: superseded ?? null,
+  };
+}
 
 const { shape } = partsQuestionSchema;
 

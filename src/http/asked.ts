@@ -7,6 +7,7 @@
  * another one that asks the same.
  */
 
+import { ordered } from '../contract/canonical.js';
 import { LIMITS } from '../contract/limits.js';
 import type { QueryGrammar } from '../contract/parameters.js';
 import type { Library } from '../usecases/library.js';
@@ -14,7 +15,7 @@ import type { EditionHead } from '../usecases/ports.js';
 import { type Exchange, type Headers, JSON_TYPE, jsonReply, vary } from './exchange.js';
 import { spokenTo } from './negotiation.js';
 import { canonicalSearch } from './query.js';
-import { keyOf, ordered } from './question-key.js';
+import { keyOf } from './question-key.js';
 import type { Service } from './service.js';
 
 /** For how long caches may keep answers: `Cache-Control` of a pinned edition, and of the newest. */

@@ -2,7 +2,7 @@
  * Answers lists and reads of the catalogue: what every one of them does alike.
  */
 
-import { type Cursor, cursorText, isOf, readCursor } from '../contract/cursor.js';
+import { type Cursor, isOf, listName, readCursor, withCursor } from '../contract/cursor.js';
 import { USUAL_ENTRIES } from '../contract/list.js';
 import type { z } from '../contract/openapi-zod.js';
 import type { Operation } from '../contract/operation.js';
@@ -17,7 +17,6 @@ import { checkForm, formRefusal } from './form.js';
 import { type App, mount } from './mount.js';
 import { Refusal } from './problem.js';
 import { decodeText, parameterAt, parameterCalled, readQuery } from './query.js';
-import { canonicalText, ordered } from './question-key.js';
 import type { Service } from './service.js';
 
 interface ListQuestion extends Asked {
@@ -71,7 +70,7 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   const read = readQuery(exchange.search, query);
   const question = checkForm(schema, read, (at) => parameterAt(at, query));
   const filters = filtersOf(question);
-  const name = `${path}?${canonicalText(ordered(filters))}`;
+  const name = listName(operation, filters);
   const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);
   const { head, lang } = settledBy(cursor, question, service, exchange);
   const common: ListInput = {
@@ -82,12 +81,8 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   };
   // The parts of the input: what all lists take, and what this one takes beside it.
   const input = { ...filters, ...given?.(head), ...common } as Input;
-  const judge = (library: Library, asked: Input): object => {
-    const answer = list(library, asked);
-    const { next: after } = answer;
-    const at = { edition: head.number, hash: head.hash, list: name };
-    return { ...answer, next: after === null ? null : cursorText({ ...at, after }) };
-  };
+  const judge = (library: Library, asked: Input): object =>
+    withCursor(list(library, asked), head, name);
   const edition = cursor?.edition ?? question.edition;
   const asked = edition === undefined ? question : { ...question, edition };
   const settled = { head, lang };

@@ -13,7 +13,8 @@ import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
 import type { partAnswerSchema, partsAnswerSchema } from '../../src/contract/parts.js';
 import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
-import type { vehicleAnswerSchema, vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
+import type { vehicleAnswerSchema } from '../../src/contract/vehicle.js';
+import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';

@@ -5,8 +5,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { ordered } from '../../src/contract/canonical.js';
 import { AnswerCache } from '../../src/http/answer-cache.js';
-import { keyOf, ordered } from '../../src/http/question-key.js';
+import { keyOf } from '../../src/http/question-key.js';
 import type { StoredEdition } from '../../src/usecases/ports.js';
 import { CART } from '../cli/catalogue.js';
 import { MemoryStore } from '../memory-store.js';

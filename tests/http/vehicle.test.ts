@@ -4,7 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { vehicleAnswerSchema } from '../../src/contract/vehicles.js';
+import { vehicleAnswerSchema } from '../../src/contract/vehicle.js';
 import type { VehicleAnswer } from '../../src/usecases/vehicle-view.js';
 import { demoDocument } from '../memory-store.js';
 import { json, rigOf } from './fixture.js';

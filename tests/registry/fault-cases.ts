@@ -3,10 +3,10 @@
  * vehicles and works.
  */
 
+import { canonicalText } from '../../src/contract/canonical.js';
 import { cursorText } from '../../src/contract/cursor.js';
 import { LIMITS } from '../../src/contract/limits.js';
 import type { FaultCode } from '../../src/contract/problems/fault.js';
-import { canonicalText } from '../../src/http/question-key.js';
 import { GARAGE } from '../http/garage.js';
 import { empty, endingEarly, type Provocation } from '../http/provocations.js';
 

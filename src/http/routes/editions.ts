@@ -4,6 +4,7 @@
  */
 
 import { ENGINE_VERSION } from '../../contract/answer-head.js';
+import { canonicalText } from '../../contract/canonical.js';
 import type { Cursor } from '../../contract/cursor.js';
 import { cursorText, isOf } from '../../contract/cursor.js';
 import {
@@ -24,7 +25,7 @@ import { checkForm } from '../form.js';
 import { cursorOf, cursorRefusal, mountedAt, segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
 import { parameterAt, parameterCalled, readQuery } from '../query.js';
-import { canonicalText, digestOf } from '../question-key.js';
+import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
 export function mountEditions(app: App, service: Service): void {

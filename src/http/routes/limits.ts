@@ -4,6 +4,7 @@
  */
 
 import { ENGINE_VERSION } from '../../contract/answer-head.js';
+import { canonicalText } from '../../contract/canonical.js';
 import type { Language } from '../../contract/language.js';
 import {
   type LimitsWire,
@@ -18,7 +19,7 @@ import { type Exchange, spokenIn, vary } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
 import { parameterAt, readQuery } from '../query.js';
-import { canonicalText, digestOf } from '../question-key.js';
+import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
 const { path, query } = listLimitsOperation;

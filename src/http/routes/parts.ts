@@ -7,6 +7,7 @@ import {
   listPartsOperation,
   type PartsQuestion,
   partQuestionSchema,
+  partsFilters,
   partsQuestionSchema,
   readPartOperation,
 } from '../../contract/parts.js';
@@ -21,14 +22,7 @@ export function mountParts(app: App, service: Service): void {
   mountList<PartsQuestion, PartsInput>(app, service, {
     operation: listPartsOperation,
     schema: partsQuestionSchema,
-    filters: ({ role, kind, maker, number, text, superseded }) => ({
-      role: role ?? null,
-      kind: kind ?? null,
-      maker: maker ?? null,
-      number: number ?? null,
-      text: text ?? null,
-      superseded: superseded ?? null,
-    }),
+    filters: partsFilters,
     list: listParts,
     lifetimes: RECORDED,
   });

@@ -2,15 +2,13 @@
  * The vehicles of the catalogue.
  */
 
+import { readVehicleOperation, vehicleQuestionSchema } from '../../contract/vehicle.js';
 import {
   listVehiclesOperation,
-  readVehicleOperation,
-  type VehiclesQuestion,
-  vehicleQuestionSchema,
+  vehiclesFilters,
   vehiclesQuestionSchema,
 } from '../../contract/vehicles.js';
-import { latestYearOf, type VehiclesInput } from '../../usecases/list-vehicles.js';
-import type { ListInput } from '../../usecases/listing.js';
+import { latestYearOf } from '../../usecases/list-vehicles.js';
 import { JUDGED } from '../asked.js';
 import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
@@ -21,7 +19,7 @@ export function mountVehicles(app: App, service: Service): void {
   mountList(app, service, {
     operation: listVehiclesOperation,
     schema: vehiclesQuestionSchema,
-    filters: filtersOf,
+    filters: vehiclesFilters,
     given: (head) => ({ latestYear: latestYearOf(head) }),
     list: listVehicles,
     // What is asked next, the program decides, in its own words.
@@ -35,21 +33,4 @@ export function mountVehicles(app: App, service: Service): void {
     // What is recorded, in part in the program's own words: the months of its label, the cautions.
     lifetimes: JUDGED,
   });
-}
-
-function filtersOf(
-  question: VehiclesQuestion,
-): Omit<VehiclesInput, keyof ListInput | 'latestYear'> {
-  const { make, model, variant, text, year, built, layout, facts, replaced } = question;
-  return {
-    make: make ?? null,
-    model: model ?? null,
-    variant: variant ?? null,
-    text: text ?? null,
-    year: year ?? null,
-    built: built ?? null,
-    layout: layout ?? null,
-    facts: facts ?? {},
-    replaced: replaced ?? false,
-  };
 }

@@ -12,6 +12,8 @@ import type {
   SaidReason,
 } from '../usecases/answer.js';
 import type { Page, Tone } from './page.js';
+import type { AnswerWords, CliWords } from './words/cli-words.js';
+import { wordsIn } from './words/words.js';
 
 const TONES: Readonly<Record<Outcome, Tone>> = { holds: 'good', open: 'doubtful', fails: 'bad' };
 
@@ -20,8 +22,8 @@ export function sayVerdict({ text }: SaidReason, outcome: Outcome, page: Page): 
 }
 
 /** A part or vehicle by name, with the id that one asks by. */
-export function called(name: string | null, id: string): string {
-  return name === null || name === id ? id : `“${name}” (${id})`;
+export function called(name: string | null, id: string, { quoted }: CliWords): string {
+  return name === null || name === id ? id : `${quoted(name)} (${id})`;
 }
 
 /** A place of the vehicle by name; its id too, where the name does not give it away. */
@@ -29,9 +31,14 @@ export function place(name: string, id: string): string {
   return name.toLowerCase().replaceAll(' ', '-') === id ? name : `${name} (${id})`;
 }
 
-export function sayOrders(orders: readonly OrderView[], page: Page, indent = 0): void {
+export function sayOrders(
+  orders: readonly OrderView[],
+  page: Page,
+  { answer: words }: CliWords,
+  indent = 0,
+): void {
   if (orders.length === 0) return;
-  page.say('To order:', { indent, tone: 'strong' });
+  page.say(words.order, { indent, tone: 'strong' });
   for (const { text } of orders) page.say(text, { indent: indent + 2, marker: '- ' });
 }
 
@@ -41,47 +48,59 @@ interface Asides extends AnswerHead {
   readonly cautions: readonly CautionView[];
 }
 
-/** Everything below the verdict; `further` are cautions that the answer has elsewhere. */
+/**
+ * Everything below the verdict, in the language of the answer; `further` are cautions that the
+ * answer has elsewhere.
+ */
 export function sayAsides(answer: Asides, page: Page, further: readonly string[] = []): void {
-  sayMeasures(answer.measure, page);
-  sayTexts('Not looked at:', textsOf(answer.notChecked), page);
+  const { answer: words } = wordsIn(answer.lang);
+  sayMeasures(answer.measure, page, words);
+  sayTexts(words.notChecked, textsOf(answer.notChecked), page);
   const cautions = textsOf(answer.cautions);
   const unsaid = [...new Set(further)].filter((text) => !cautions.some((c) => c.includes(text)));
-  sayTexts('Cautions:', [...unsaid, ...cautions], page);
-  page.gap();
-  page.say(`Edition ${answer.edition}, engine ${answer.engine}.`, { tone: 'faint' });
+  sayTexts(words.cautions, [...unsaid, ...cautions], page);
+  sayOrigin(answer, page);
 }
 
-function sayMeasures(measures: readonly MeasureView[], page: Page): void {
+/** Where an answer is from. */
+export function sayOrigin({ edition, engine, lang }: AnswerHead, page: Page): void {
+  page.gap();
+  page.say(wordsIn(lang).answer.from(edition, engine), { tone: 'faint' });
+}
+
+function sayMeasures(measures: readonly MeasureView[], page: Page, words: AnswerWords): void {
   if (measures.length === 0) return;
   page.gap();
-  page.say('To measure or find out:', { tone: 'strong' });
+  page.say(words.measure, { tone: 'strong' });
   for (const [index, measure] of measures.entries()) {
-    page.say(measureText(measure), { indent: 2, marker: `${index + 1}. ` });
+    page.say(measureText(measure, words), { indent: 2, marker: `${index + 1}. ` });
   }
 }
 
 /** The sentence names the tool and the precision; what is known by now stands behind it. */
-function measureText({ text, now, needed, purpose, settles, on }: MeasureView): string {
+function measureText(
+  { text, now, needed, purpose, settles, on }: MeasureView,
+  words: AnswerWords,
+): string {
   const isSize = now !== null && now.unit !== '';
   const isVague = purpose === 'to-decide' && needed === null && isSize && on.parameter !== null;
   const recorded = now?.text ?? null;
   return [
     text,
-    ...(isVague ? ['No tolerance is certain to decide: measure as finely as you can.'] : []),
-    ...(recorded === null || text.includes(recorded) ? [] : [`Recorded: ${recorded}.`]),
-    ...(settles.length > 1 ? [`This alone settles ${settles.length} open points.`] : []),
+    ...(isVague ? [words.noTolerance] : []),
+    ...(recorded === null || text.includes(recorded) ? [] : [words.recorded(recorded)]),
+    ...(settles.length > 1 ? [words.settles(settles.length)] : []),
   ].join(' ');
 }
 
-function sayTexts(title: string, texts: readonly string[], page: Page): void {
+export function sayTexts(title: string, texts: readonly string[], page: Page): void {
   if (texts.length === 0) return;
   page.gap();
   page.say(title, { tone: 'strong' });
   for (const text of texts) page.say(text, { indent: 2, marker: '- ' });
 }
 
-function textsOf(said: readonly { readonly text: string }[]): string[] {
+export function textsOf(said: readonly { readonly text: string }[]): string[] {
   return said.map(({ text }) => text);
 }
 

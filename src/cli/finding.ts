@@ -10,8 +10,8 @@ import type {
   MatingView,
   SideView,
 } from '../usecases/answer.js';
-import { counted } from './answer-text.js';
 import type { Page, Tone } from './page.js';
+import type { CliWords } from './words/cli-words.js';
 
 interface Finding {
   readonly state: MatingView['state'];
@@ -24,64 +24,68 @@ interface Finding {
 }
 
 /** Places that were judged for either hand alike are said once. */
-export function sayFindings(judged: JudgedView, page: Page, indent: number): void {
-  sayByState(alikeOnce(findingsOf(judged)), page, indent);
+export function sayFindings(judged: JudgedView, page: Page, words: CliWords, indent = 0): void {
+  sayByState(alikeOnce(findingsOf(judged, words)), { page, words, indent });
 }
 
 /** One mating alone: what decides it, unless that is a check, then each of its checks. */
-export function sayMeeting({ text, code, checks }: MatingView, page: Page): void {
+export function sayMeeting({ text, code, checks }: MatingView, page: Page, words: CliWords): void {
   const isSaid = code === 'meets' || checks.some((check) => check.text === text);
   if (!isSaid) page.say(text);
-  sayByState(checks.map(checkFinding), page, 0);
+  const findings = checks.map((check) => checkFinding(check, words));
+  sayByState(findings, { page, words, indent: 0 });
 }
 
-function sayByState(findings: readonly Finding[], page: Page, indent: number): void {
+/** Where findings are said, and how. */
+interface Style {
+  readonly page: Page;
+  readonly words: CliWords;
+  readonly indent: number;
+}
+
+function sayByState(findings: readonly Finding[], style: Style): void {
   const must = findings.filter(({ isCaution }) => !isCaution);
   const by = (state: Finding['state']) => must.filter((one) => one.state === state);
-  sayList('Fails', by('fails'), { page, indent, tone: 'bad' });
-  sayList('Open', by('open'), { page, indent, tone: 'doubtful' });
-  sayList('Holds', by('holds'), { page, indent, tone: 'good' });
-  sayGiven(by('given'), page, indent);
+  const { finding: words } = style.words;
+  sayList(words.fails, by('fails'), 'bad', style);
+  sayList(words.open, by('open'), 'doubtful', style);
+  sayList(words.holds, by('holds'), 'good', style);
+  sayGiven(by('given'), style);
 }
 
 /** Cautions among the findings, which the answer's own list of cautions need not have. */
-export function cautionTexts(judged: JudgedView): string[] {
-  const doubtful = findingsOf(judged).filter(
+export function cautionTexts(judged: JudgedView, words: CliWords): string[] {
+  const doubtful = findingsOf(judged, words).filter(
     ({ isCaution, state }) => isCaution && (state === 'fails' || state === 'open'),
   );
   return doubtful.map(({ text }) => text);
 }
 
-interface ListStyle {
-  readonly page: Page;
-  readonly indent: number;
-  readonly tone: Tone;
-}
-
-function sayList(title: string, findings: readonly Finding[], style: ListStyle): void {
-  const { page, indent, tone } = style;
+function sayList(title: string, findings: readonly Finding[], tone: Tone, style: Style): void {
+  const { page, words, indent } = style;
   if (findings.length === 0) return;
-  page.say(`${title}:`, { indent, tone });
+  page.say(title, { indent, tone });
   for (const { text, hand, beside } of findings) {
-    page.say(sideOf(hand, text) + text, { indent: indent + 2, marker: '- ' });
+    page.say(sideOf(hand, text, words) + text, { indent: indent + 2, marker: '- ' });
     for (const one of beside) page.say(one, { indent: indent + 4, marker: '- ' });
   }
 }
 
 /** What is as the works built it needs no list, unless the records contradict or do not show it. */
-function sayGiven(given: readonly Finding[], page: Page, indent: number): void {
+function sayGiven(given: readonly Finding[], style: Style): void {
+  const { page, indent } = style;
+  const { finding: words } = style.words;
   const doubted = given.filter(({ computed }) => computed === 'fails');
-  sayList('As built, against the records', doubted, { page, indent, tone: 'doubtful' });
+  sayList(words.againstRecords, doubted, 'doubtful', style);
   const unproven = given.filter(({ computed }) => computed === 'open');
-  sayList('As found, and not shown by the records', unproven, { page, indent, tone: 'faint' });
+  sayList(words.notShown, unproven, 'faint', style);
   const count = given.length - doubted.length - unproven.length;
-  if (count > 0) page.say(`As the works built it: ${counted(count, 'place')}.`, { indent });
+  if (count > 0) page.say(words.asBuilt(count), { indent });
 }
 
 /** Which side it is, unless the sentence says so itself. */
-function sideOf(hand: Finding['hand'], text: string): string {
-  if (hand === null || text.includes(`(${hand})`)) return '';
-  return hand === 'left' ? 'Left: ' : 'Right: ';
+function sideOf(hand: Finding['hand'], text: string, { finding }: CliWords): string {
+  return hand === null || finding.saysSide(text, hand) ? '' : finding.side[hand];
 }
 
 function alikeOnce(findings: readonly Finding[]): Finding[] {
@@ -96,37 +100,41 @@ function alikeOnce(findings: readonly Finding[]): Finding[] {
   return [...found.values()];
 }
 
-function findingsOf(judged: JudgedView): Finding[] {
+function findingsOf(judged: JudgedView, words: CliWords): Finding[] {
   const { matings, checks, choices, rules, places, statements } = judged;
   return [
-    ...matings.map(matingFinding),
-    ...[...places, ...checks, ...choices, ...rules, ...statements].map(constraintFinding),
+    ...matings.map((mating) => matingFinding(mating, words)),
+    ...[...places, ...checks, ...choices, ...rules, ...statements].map((one) =>
+      constraintFinding(one, words),
+    ),
   ];
 }
 
-function matingFinding(mating: MatingView): Finding {
+function matingFinding(mating: MatingView, words: CliWords): Finding {
   const { state, computed, hand, checks } = mating;
   const deciding = checks.find(({ text }) => text === mating.text);
-  const text = deciding === undefined ? mating.text : withValues(deciding);
+  const text = deciding === undefined ? mating.text : withValues(deciding, words);
   const alike = checks.filter(
     (check) => check.state === state && check.severity === 'must' && check !== deciding,
   );
-  const beside = state === 'fails' || state === 'open' ? alike.map(withValues) : [];
+  const isTold = state === 'fails' || state === 'open';
+  const beside = isTold ? alike.map((check) => withValues(check, words)) : [];
   return { state, computed, isCaution: false, hand, text, beside: [...new Set(beside)] };
 }
 
-function constraintFinding(constraint: ConstraintView): Finding {
+function constraintFinding(constraint: ConstraintView, words: CliWords): Finding {
   const { state, computed, hand, severity, checks } = constraint;
   const isCaution = severity === 'caution';
   const deciding = checks.find(({ text }) => text === constraint.text);
-  const text = deciding === undefined ? constraint.text : withValues(deciding);
+  const text = deciding === undefined ? constraint.text : withValues(deciding, words);
   return { state, computed, isCaution, hand, text, beside: [] };
 }
 
-function checkFinding(check: CheckView): Finding {
+function checkFinding(check: CheckView, words: CliWords): Finding {
   const { state, severity } = check;
   const isCaution = severity === 'caution';
-  return { state, computed: state, isCaution, hand: null, text: withValues(check), beside: [] };
+  const text = withValues(check, words);
+  return { state, computed: state, isCaution, hand: null, text, beside: [] };
 }
 
 /**
@@ -134,21 +142,18 @@ function checkFinding(check: CheckView): Finding {
  * check holds: that list is to be short. Of a loop the difference says all; its two totals are
  * numbers that nobody measures.
  */
-function withValues({ state, primitive, text, data, left, right }: CheckView): string {
+function withValues(check: CheckView, words: CliWords): string {
+  const { state, primitive, text, left, right } = check;
   if (state === 'holds' || primitive === 'agree') return text;
-  const isSaid = (side: SideView, said: CheckView['data']['left']) =>
-    side.value.text === null ||
-    // Computed values are rounded for the sentence; the data has them as they are said.
-    [side.value.text, said?.value?.text ?? null].some(
-      (value) => value !== null && text.includes(value),
-    );
-  if (isSaid(left, data.left) && (right === null || isSaid(right, data.right))) return text;
-  const sides = [left, ...(right === null ? [] : [right])];
-  return `${text} (${sides.flatMap(sideText).join(' against ')})`;
+  const sides = right === null ? [left] : [left, right];
+  const isSaid = ({ said }: SideView) => said === null || text.includes(said);
+  if (sides.every(isSaid)) return text;
+  return `${text} (${words.finding.against(sides.flatMap((side) => sideText(side, words)))})`;
 }
 
-function sideText({ value, parameter, term, name }: SideView): string[] {
-  if (value.text === null) return [];
-  const what = (parameter ?? term ?? 'value').replaceAll('-', ' ');
-  return [`${what} ${value.text}${name === null ? '' : ` of “${name}”`}`];
+function sideText({ said, parameterName, name }: SideView, words: CliWords): string[] {
+  if (said === null) return [];
+  const { finding, quoted } = words;
+  const value = `${parameterName ?? finding.value} ${said}`;
+  return [name === null ? value : finding.ofPart(value, quoted(name))];
 }

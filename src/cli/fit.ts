@@ -17,6 +17,8 @@ import {
   vehicleInput,
 } from './question-options.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+import type { CliWords } from './words/cli-words.js';
+import { wordsIn } from './words/words.js';
 
 interface FitOptions extends VehicleOptions, StoreOptions {
   readonly position?: string;
@@ -57,35 +59,30 @@ export function addFit(program: Command, session: Session): void {
 
 function sayFit(answer: FitAnswer, page: Page): void {
   const { summary, alone, name, part, vehicle, positions, at } = answer;
+  const words = wordsIn(answer.lang);
   sayVerdict(summary, alone, page);
-  page.say(`${called(name, part)} on ${vehicle}.`, { tone: 'faint' });
+  page.say(words.fit.on(called(name, part, words), vehicle), { tone: 'faint' });
   if (answer.ambiguous) {
     const best = positions.filter(({ position }) => at.includes(position));
-    const names = best.map((one) => place(one.name, one.position)).join(', ');
-    page.say(`The places differ; this is the answer of the best: ${names}.`);
+    page.say(words.fit.best(best.map((one) => place(one.name, one.position))));
   }
-  for (const position of positions) sayPosition(position, page);
+  for (const position of positions) sayPosition(position, page, words);
   const others = positions.filter(({ position }) => !at.includes(position));
   const further = [...positions.filter((one) => !others.includes(one)), ...others];
-  sayAsides(answer, page, further.flatMap(cautionTexts));
+  sayAsides(
+    answer,
+    page,
+    further.flatMap((one) => cautionTexts(one, words)),
+  );
 }
 
-const ALONE = {
-  holds: 'With nothing changed but what the question names, it goes in.',
-  open: 'With nothing changed but what the question names, it is not known to go in.',
-  fails: 'With nothing changed but what the question names, it does not go in.',
-} as const;
-
-function sayPosition(view: FitPositionView, page: Page): void {
-  const { position, name, alone, order } = view;
+function sayPosition(view: FitPositionView, page: Page, words: CliWords): void {
+  const { position, name, alone, order, present, replaces } = view;
+  const { fit } = words;
+  const instead = present ? fit.present : fit.replaces(replaces);
   page.gap();
-  page.say(`${place(name, position)}: ${replacing(view)}. ${ALONE[alone]}`, { tone: 'strong' });
-  sayFindings(view, page, 2);
+  page.say(`${place(name, position)}: ${instead}. ${fit.alone[alone]}`, { tone: 'strong' });
+  sayFindings(view, page, words, 2);
   // Nobody should order for a place where it does not go in.
-  if (alone !== 'fails') sayOrders(order, page, 2);
-}
-
-function replacing({ present, replaces }: FitPositionView): string {
-  if (present) return 'it is there already';
-  return replaces.length === 0 ? 'replaces nothing on record' : `replaces ${replaces.join(', ')}`;
+  if (alone !== 'fails') sayOrders(order, page, words, 2);
 }

@@ -10,6 +10,7 @@ import { cautionTexts, sayFindings } from './finding.js';
 import type { Page } from './page.js';
 import { addVehicleOptions, type VehicleOptions, vehicleInput } from './question-options.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+import { wordsIn } from './words/words.js';
 
 const EXAMPLES = `
 Examples:
@@ -34,10 +35,11 @@ export function addInspect(program: Command, session: Session): void {
 
 function sayInspection(answer: InspectAnswer, page: Page): void {
   const { summary, state, vehicle, judged, order } = answer;
+  const words = wordsIn(answer.lang);
   sayVerdict(summary, state, page);
-  page.say(`Vehicle ${vehicle}.`, { tone: 'faint' });
+  page.say(words.vehicle(vehicle), { tone: 'faint' });
   page.gap();
-  sayFindings(judged, page, 0);
-  if (state !== 'fails') sayOrders(order, page);
-  sayAsides(answer, page, cautionTexts(judged));
+  sayFindings(judged, page, words);
+  if (state !== 'fails') sayOrders(order, page, words);
+  sayAsides(answer, page, cautionTexts(judged, words));
 }

@@ -16,6 +16,8 @@ import {
   valuesInput,
 } from './question-options.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+import type { CliWords } from './words/cli-words.js';
+import { wordsIn } from './words/words.js';
 
 interface MateOptions extends ValuesOptions, StoreOptions {
   readonly adapter?: readonly string[];
@@ -63,15 +65,16 @@ function endOf(text: string): MateEndInput {
 
 function sayMate(answer: MateAnswer, page: Page): void {
   const { summary, state, mating } = answer;
+  const words = wordsIn(answer.lang);
   sayVerdict(summary, state, page);
-  const through = mating.adapters.map(({ name, part }) => `, through ${called(name, part)}`);
-  const [a, b] = mating.ends.map(endText);
-  page.say(`${a ?? ''}${through.join('')}, with ${b ?? ''}.`, { tone: 'faint' });
+  const [a = '', b = ''] = mating.ends.map((end) => endText(end, words));
+  const adapters = mating.adapters.map(({ name, part }) => called(name, part, words));
+  page.say(words.mate.ends(a, b, adapters), { tone: 'faint' });
   page.gap();
-  sayMeeting(mating, page);
+  sayMeeting(mating, page, words);
   sayAsides(answer, page);
 }
 
-function endText({ name, part, interface: face }: EndView): string {
-  return `Face ${face} of ${part === null ? 'an unknown part' : called(name, part)}`;
+function endText({ name, part, interface: face }: EndView, words: CliWords): string {
+  return words.mate.face(face, part === null ? null : called(name, part, words));
 }

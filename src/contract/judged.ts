@@ -36,8 +36,15 @@ const sideSchema = z
     name: z.string().nullable(),
     interface: z.string().nullable(),
     parameter: z.string().nullable(),
+    parameterName: z.string().nullable().openapi({
+      description: 'What the parameter, the fact or the term is called.',
+    }),
     term: z.string().nullable().openapi({ description: "The layout's term, where it is one." }),
     value: shownValueSchema,
+    said: z.string().nullable().openapi({
+      description:
+        'The value for people, in no more digits than are known; null where nobody recorded it.',
+    }),
   })
   .openapi('Side', { description: 'One side of a check: whose value it is, and which.' });
 

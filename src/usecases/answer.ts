@@ -41,9 +41,13 @@ export interface SideView {
   name: string | null;
   interface: string | null;
   parameter: string | null;
+  /** What the parameter, the fact or the term is called; null where none of them has a name. */
+  parameterName: string | null;
   /** The layout's term, where the side is one. */
   term: string | null;
   value: ShownValue;
+  /** The value for a sentence: in no more digits than are known; null where nobody recorded it. */
+  said: string | null;
 }
 
 export interface CheckView extends SaidReason {

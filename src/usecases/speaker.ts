@@ -25,7 +25,7 @@ import { point } from '../domain/quantity/interval.js';
 import { absolute, larger } from '../domain/quantity/rational.js';
 import { toolOf } from '../domain/quantity/tool.js';
 import type { ShownUnits } from '../domain/quantity/unit.js';
-import type { FactView, SaidReason, SideView } from './answer.js';
+import type { FactView, SaidReason } from './answer.js';
 import { ValueWriter } from './value-writer.js';
 
 export interface SpeakerContext {
@@ -187,20 +187,6 @@ export class Speaker {
         return this.values.recordedText({ text, interval, dimension, type });
       }
     }
-  }
-
-  side(shown: Shown): SideView {
-    const { position, hand, part, interface: face, parameter } = shown.address;
-    return {
-      position,
-      hand,
-      part,
-      name: this.partName(part),
-      interface: face,
-      parameter,
-      term: shown.term,
-      value: this.value(shown),
-    };
   }
 
   fact(address: FactAddress): FactView {

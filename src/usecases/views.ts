@@ -6,7 +6,8 @@
 import type { Statement } from '../domain/catalogue/catalogue.js';
 import { NOWHERE } from '../domain/check/reading.js';
 import type { CheckResult } from '../domain/check/result.js';
-import type { ReasonData } from '../domain/explain/reason.js';
+import type { Shown } from '../domain/check/shown.js';
+import type { NamedValue, ReasonData } from '../domain/explain/reason.js';
 import type { Constraint, End, MatingConstraint } from '../domain/judge/constraint.js';
 import type {
   CheckView,
@@ -15,6 +16,7 @@ import type {
   JudgedView,
   MatingView,
   SaidReason,
+  SideView,
 } from './answer.js';
 import { checkData, choiceData } from './check-words.js';
 import type { Speaker } from './speaker.js';
@@ -51,18 +53,37 @@ export function judgedView(
 
 export function checkView(result: CheckResult, speaker: Speaker): CheckView {
   const { check, outcome: state, left, right, margin, basis, code } = result;
-  const said = bare(speaker.said(code, checkData(result, speaker)));
+  const data = checkData(result, speaker);
+  const said = bare(speaker.said(code, data));
   return {
     check: check.id,
     primitive: check.spelling,
     severity: check.severity,
     state,
-    left: speaker.side(left),
-    right: right === null ? null : speaker.side(right),
+    left: sideView(left, data.left, speaker),
+    right: right === null ? null : sideView(right, data.right, speaker),
     margin: margin === null ? null : speaker.margin(margin),
     basis,
     ...said,
     caution: cautionOf(result, said, speaker),
+  };
+}
+
+/** One side with its value exactly, and as the sentence names and says it. */
+function sideView(side: Shown, named: NamedValue | undefined, speaker: Speaker): SideView {
+  const { address, term } = side;
+  const { position, hand, part, interface: face, parameter } = address;
+  return {
+    position,
+    hand,
+    part,
+    name: speaker.partName(part),
+    interface: face,
+    parameter,
+    parameterName: named?.parameterName ?? null,
+    term,
+    value: speaker.value(side),
+    said: named?.value?.text ?? null,
   };
 }
 

@@ -9,11 +9,16 @@ import { fits, inspections, matings } from './questions.js';
 
 const questions = Object.entries({ ...fits, ...inspections, ...matings });
 
+/** Whether a field is a text, or a value as a text says it. */
+function isTold(field: string): boolean {
+  return field === 'text' || field === 'said';
+}
+
 /** Everything but texts, and the word that says in which units they are. */
 function untold(answer: object): unknown {
   return JSON.parse(
     JSON.stringify(answer, (key, value: unknown) =>
-      key === 'text' || key === 'units' ? undefined : value,
+      isTold(key) || key === 'units' ? undefined : value,
     ),
   );
 }
@@ -22,7 +27,7 @@ function untold(answer: object): unknown {
 function texts(answer: object): string[] {
   const found: string[] = [];
   JSON.stringify(answer, (key, value: unknown) => {
-    if (key === 'text' && typeof value === 'string') found.push(value);
+    if (isTold(key) && typeof value === 'string') found.push(value);
     return value;
   });
   return found;

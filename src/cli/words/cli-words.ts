@@ -1,0 +1,59 @@
+/**
+ * What a language has to say on the command line around the sentences of an answer: headings,
+ * labels, and how names are quoted. A language that lacks one of them does not compile.
+ */
+
+import type { Hand, Outcome } from '../../usecases/answer.js';
+
+export interface CliWords {
+  /** A name in the quotes of the language. */
+  readonly quoted: (name: string) => string;
+  readonly answer: AnswerWords;
+  readonly finding: FindingWords;
+  readonly fit: FitWords;
+  readonly mate: MateWords;
+  readonly vehicle: (id: string) => string;
+}
+
+/** What stands below every verdict. */
+export interface AnswerWords {
+  readonly order: string;
+  readonly measure: string;
+  readonly noTolerance: string;
+  readonly recorded: (value: string) => string;
+  /** More than one. */
+  readonly settles: (points: number) => string;
+  readonly notChecked: string;
+  readonly cautions: string;
+  readonly from: (edition: number, engine: string) => string;
+}
+
+export interface FindingWords {
+  readonly fails: string;
+  readonly open: string;
+  readonly holds: string;
+  readonly againstRecords: string;
+  readonly notShown: string;
+  readonly asBuilt: (places: number) => string;
+  /** Stands before a sentence. */
+  readonly side: Readonly<Record<Hand, string>>;
+  /** Whether a sentence says itself which side it speaks of. */
+  readonly saysSide: (sentence: string, hand: Hand) => boolean;
+  /** What a value is called that has no name. */
+  readonly value: string;
+  readonly against: (sides: readonly string[]) => string;
+  readonly ofPart: (value: string, part: string) => string;
+}
+
+export interface FitWords {
+  readonly on: (part: string, vehicle: string) => string;
+  readonly best: (places: readonly string[]) => string;
+  readonly alone: Readonly<Record<Outcome, string>>;
+  readonly present: string;
+  readonly replaces: (parts: readonly string[]) => string;
+}
+
+export interface MateWords {
+  readonly face: (face: string, part: string | null) => string;
+  readonly ends: (a: string, b: string, adapters: readonly string[]) => string;
+}

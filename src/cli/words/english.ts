@@ -1,0 +1,54 @@
+/**
+ * The words of the command line, in English.
+ */
+
+import type { CliWords } from './cli-words.js';
+
+function counted(count: number, one: string): string {
+  return `${count} ${one}${count === 1 ? '' : 's'}`;
+}
+
+export const ENGLISH: CliWords = {
+  quoted: (name) => `“${name}”`,
+  answer: {
+    order: 'To order:',
+    measure: 'To measure or find out:',
+    noTolerance: 'No tolerance is certain to decide: measure as finely as you can.',
+    recorded: (value) => `Recorded: ${value}.`,
+    settles: (points) => `This alone settles ${points} open points.`,
+    notChecked: 'Not looked at:',
+    cautions: 'Cautions:',
+    from: (edition, engine) => `Edition ${edition}, engine ${engine}.`,
+  },
+  finding: {
+    fails: 'Fails:',
+    open: 'Open:',
+    holds: 'Holds:',
+    againstRecords: 'As built, against the records:',
+    notShown: 'As found, and not shown by the records:',
+    asBuilt: (places) => `As the works built it: ${counted(places, 'place')}.`,
+    side: { left: 'Left: ', right: 'Right: ' },
+    saysSide: (sentence, hand) => sentence.includes(`(${hand})`),
+    value: 'value',
+    against: (sides) => sides.join(' against '),
+    ofPart: (value, part) => `${value} of ${part}`,
+  },
+  fit: {
+    on: (part, vehicle) => `${part} on ${vehicle}.`,
+    best: (places) => `The places differ; this is the answer of the best: ${places.join(', ')}.`,
+    alone: {
+      holds: 'With nothing changed but what the question names, it goes in.',
+      open: 'With nothing changed but what the question names, it is not known to go in.',
+      fails: 'With nothing changed but what the question names, it does not go in.',
+    },
+    present: 'it is there already',
+    replaces: (parts) =>
+      parts.length === 0 ? 'replaces nothing on record' : `replaces ${parts.join(', ')}`,
+  },
+  mate: {
+    face: (face, part) => `Face ${face} of ${part ?? 'an unknown part'}`,
+    ends: (a, b, adapters) =>
+      `${[a, ...adapters.map((one) => `through ${one}`)].join(', ')}, with ${b}.`,
+  },
+  vehicle: (id) => `Vehicle ${id}.`,
+};

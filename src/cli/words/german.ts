@@ -1,0 +1,59 @@
+/**
+ * The words of the command line, in German. Names of parts stand in quotes or behind a colon, so
+ * that nobody need know their gender.
+ */
+
+import type { Hand } from '../../usecases/answer.js';
+import type { CliWords } from './cli-words.js';
+
+const HANDS: Readonly<Record<Hand, string>> = { left: 'links', right: 'rechts' };
+
+function counted(count: number, one: string, several: string): string {
+  return `${count} ${count === 1 ? one : several}`;
+}
+
+export const GERMAN: CliWords = {
+  quoted: (name) => `„${name}“`,
+  answer: {
+    order: 'Zu bestellen:',
+    measure: 'Zu messen oder herauszufinden:',
+    noTolerance: 'Keine Genauigkeit entscheidet es sicher: so fein messen, wie es geht.',
+    recorded: (value) => `Erfasst: ${value}.`,
+    settles: (points) => `Das allein klärt ${points} offene Punkte.`,
+    notChecked: 'Nicht geprüft:',
+    cautions: 'Hinweise:',
+    from: (edition, engine) => `Ausgabe ${edition}, Programm ${engine}.`,
+  },
+  finding: {
+    fails: 'Nicht erfüllt:',
+    open: 'Offen:',
+    holds: 'Erfüllt:',
+    againstRecords: 'So gebaut, aber gegen die Erfassung:',
+    notShown: 'So vorgefunden, von der Erfassung nicht belegt:',
+    asBuilt: (places) => `Wie ab Werk gebaut: ${counted(places, 'Stelle', 'Stellen')}.`,
+    side: { left: 'Links: ', right: 'Rechts: ' },
+    saysSide: (sentence, hand) => sentence.includes(`${HANDS[hand]})`),
+    value: 'Wert',
+    against: (sides) => sides.join(' gegen '),
+    ofPart: (value, part) => `${value} von ${part}`,
+  },
+  fit: {
+    on: (part, vehicle) => `${part} an ${vehicle}.`,
+    best: (places) =>
+      `Die Einbauplätze unterscheiden sich; dies gilt für den besten: ${places.join(', ')}.`,
+    alone: {
+      holds: 'Ohne weitere Änderung als die genannten passt es hinein.',
+      open: 'Ohne weitere Änderung als die genannten ist nicht bekannt, ob es hineinpasst.',
+      fails: 'Ohne weitere Änderung als die genannten passt es nicht hinein.',
+    },
+    present: 'ist schon dort',
+    replaces: (parts) =>
+      parts.length === 0 ? 'ersetzt nichts Erfasstes' : `ersetzt ${parts.join(', ')}`,
+  },
+  mate: {
+    face: (face, part) => `Anschluss ${face} (${part ?? 'unbekanntes Teil'})`,
+    ends: (a, b, adapters) =>
+      `${[a, ...adapters.map((one) => `über ${one}`)].join(', ')}, mit ${b}.`,
+  },
+  vehicle: (id) => `Fahrzeug ${id}.`,
+};

@@ -4,7 +4,9 @@
 
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { isDeepStrictEqual } from 'node:util';
 import { readNdjson } from '../src/contract/ndjson-text.js';
+import type { OfferRecord } from '../src/domain/catalogue/document.js';
 import { Library } from '../src/usecases/library.js';
 import type {
   EditionHead,
@@ -18,7 +20,8 @@ import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.
 
 export class MemoryStore implements EditionStore {
   readonly #editions: StoredEdition[] = [];
-  #offers: PublishRequest['offers'] = null;
+  #offers: readonly OfferRecord[] = [];
+  #offersNumber = 0;
 
   latest(): EditionHead | null {
     return this.#editions.at(-1)?.head ?? null;
@@ -41,7 +44,7 @@ export class MemoryStore implements EditionStore {
   publish(request: PublishRequest): PublishResult {
     const { document, hash, publishedAt, note, columns } = request;
     const latest = this.latest();
-    if (request.offers !== null) this.#offers = request.offers;
+    this.#replaceOffers(request.offers ?? this.#offers);
     const offers = this.offersHead();
     if (latest?.hash === hash) return { edition: latest, isNew: false, offers };
     const number = this.#editions.length + 1;
@@ -51,11 +54,18 @@ export class MemoryStore implements EditionStore {
   }
 
   offersHead(): OffersHead {
-    return { number: this.#offers === null ? 0 : 1, publishedAt: null };
+    return { number: this.#offersNumber, publishedAt: null };
   }
 
-  offers() {
-    return this.#offers ?? [];
+  offers(): readonly OfferRecord[] {
+    return this.#offers;
+  }
+
+  /** The counter grows only if they differ. */
+  #replaceOffers(offers: readonly OfferRecord[]): void {
+    if (isDeepStrictEqual(offers, this.#offers)) return;
+    this.#offers = offers;
+    this.#offersNumber += 1;
   }
 }
 

@@ -54,6 +54,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'vehicle=lirren-1&part=linkage-cables&fitted.gearbox=unknown',
   },
   {
+    operationId: 'checkFit',
+    name: 'by-number',
+    summary: 'The number on the part, as somebody typed it',
+    search: 'vehicle=lirren-1&part=number%3Acbl+2k240%40corrablyn',
+  },
+  {
     operationId: 'askFit',
     name: 'unknown',
     summary: 'A control unit for a gearbox that nobody has looked at',
@@ -113,6 +119,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     name: 'by-number',
     summary: 'A number as somebody typed it',
     search: 'number=cbl%202g6',
+  },
+  {
+    operationId: 'listParts',
+    name: 'by-names',
+    summary: 'Three names at once: an order code, a number of two parts, and nothing there is',
+    search: 'part=sku%3AF-1001&part=44%2F10+077&part=gearbox-9',
   },
   {
     operationId: 'readPart',

@@ -5,6 +5,7 @@
 import type { FitAnswer } from '../usecases/answer.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { cautionSchema, JUDGED, measureSchema, orderSchema, outcomeSchema } from './judged.js';
+import { NAMING, namedBySchema, supersededByField } from './naming.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
 import {
@@ -70,9 +71,12 @@ export const fitAnswerSchema = z
     ...VALUES_HEAD,
     changes: z.enum(['no', 'yes']),
     asked: z.string().openapi({ description: 'The part as the question named it.' }),
+    resolvedBy: namedBySchema,
     vehicle: z.string(),
-    part: z.string(),
+    part: z.string().openapi({ description: 'Its id.' }),
     name: z.string(),
+    supersededBy: supersededByField,
+    ...NAMING,
     alone: outcomeSchema.openapi({
       description: 'The part on the vehicle as it is, with nothing else changed.',
     }),
@@ -120,7 +124,9 @@ const FIT = {
     'unknown-edition',
     'no-edition',
     'unknown-vehicle',
+    'vehicle-replaced',
     'unknown-part',
+    'ambiguous-part',
     'unknown-position',
     'invalid-question',
     'changes-not-supported',

@@ -11,6 +11,7 @@ import {
   orderSchema,
   outcomeSchema,
 } from './judged.js';
+import { NAMING } from './naming.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS } from './parameters.js';
@@ -28,6 +29,7 @@ export const inspectAnswerSchema = z
   .strictObject({
     ...VALUES_HEAD,
     vehicle: z.string(),
+    ...NAMING,
     state: outcomeSchema.openapi({
       description: 'Of all constraints together; what is as the works built it counts as holding.',
     }),
@@ -57,7 +59,9 @@ export const inspectOperation: Operation = {
     'unknown-edition',
     'no-edition',
     'unknown-vehicle',
+    'vehicle-replaced',
     'unknown-part',
+    'ambiguous-part',
     'unknown-position',
     'invalid-question',
   ],

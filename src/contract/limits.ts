@@ -81,6 +81,10 @@ export const LIMITS = {
     value: 200,
     unit: 'characters',
   },
+  namesLookedUp: {
+    value: 200,
+    unit: 'entries',
+  },
   placeCharacters: {
     value: LONGEST_ID,
     unit: 'characters',

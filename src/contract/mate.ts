@@ -5,6 +5,7 @@
 import type { MateAnswer } from '../usecases/answer.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { cautionSchema, matingSchema, measureSchema, outcomeSchema } from './judged.js';
+import { NAMING } from './naming.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS, parameter, type QueryGrammar } from './parameters.js';
@@ -63,6 +64,7 @@ export const mateUrlQuestionSchema = z.strictObject({
 export const mateAnswerSchema = z
   .strictObject({
     ...VALUES_HEAD,
+    ...NAMING,
     state: outcomeSchema,
     summary: saidReasonSchema,
     mating: matingSchema,
@@ -97,6 +99,7 @@ const MATE = {
     'unknown-edition',
     'no-edition',
     'unknown-part',
+    'ambiguous-part',
     'unknown-interface',
     'invalid-question',
   ],

@@ -4,14 +4,18 @@
 
 import type { PartsInput } from '../usecases/list-parts.js';
 import type { ListInput } from '../usecases/listing.js';
-import type { PartAnswer, PartEntry } from '../usecases/part-view.js';
+import type { FoundPartEntry, PartAnswer, PartEntry } from '../usecases/part-view.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
 import { cautionSchema } from './judged.js';
+import { atMost } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
+import { namedBySchema, offersField, supersededByField } from './naming.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { parameter } from './parameters.js';
+import { itemProblemSchema } from './problem.js';
+import { NOT_BESIDE_NAMES } from './problems/rules.js';
 import { nameOf } from './question.js';
 import { READ_VALUES_FIELDS, READ_VALUES_QUERY } from './read.js';
 import { handSchema } from './reason.js';
@@ -38,24 +42,60 @@ const PART_ENTRY = {
     description: 'The positions that it fills at once; none where it stands at one.',
   }),
   built: builtField,
-  supersededBy: z.string().nullable().openapi({
-    description: 'Id of the part that is recorded to have taken its place.',
-  }),
+  supersededBy: supersededByField,
 };
 
-const partEntrySchema = z.strictObject(PART_ENTRY).openapi('PartEntry', {
+export const partEntrySchema = z.strictObject(PART_ENTRY).openapi('PartEntry', {
   description: 'An article.',
 });
 
 export type PartEntryWire = Wire<PartEntry, z.infer<typeof partEntrySchema>>;
 
+export const foundPartSchema = z
+  .strictObject({
+    asked: z.string().openapi({ description: 'The name, as the question has it.' }),
+    resolvedBy: namedBySchema,
+    ...PART_ENTRY,
+  })
+  .openapi('FoundPart', { description: 'The part that a name leads to.' });
+
+const lostPartSchema = z
+  .strictObject({
+    asked: z.string().openapi({ description: 'The name, as the question has it.' }),
+    error: itemProblemSchema,
+  })
+  .openapi('LostPart', { description: 'A name that leads to no part, or to several.' });
+
+const partItemSchema = z.union([partEntrySchema, foundPartSchema, lostPartSchema]);
+
 export const partsAnswerSchema = z
-  .strictObject(listFields(partEntrySchema, 'In the order of their ids.'))
+  .strictObject({
+    ...listFields(
+      partItemSchema,
+      'Parts in the order of their ids; where names were looked up, what each leads to, in the ' +
+        'order of the question.',
+    ),
+    offers: offersField,
+  })
   .openapi('PartList', { description: 'Parts.' });
+
+export type FoundPartWire = Wire<FoundPartEntry, z.infer<typeof foundPartSchema>>;
 
 const name = nameOf().optional();
 
-export const partsQuestionSchema = z.strictObject({
+const QUESTION_FIELDS = {
+  part: z
+    .array(nameOf())
+    .min(1)
+    .max(...atMost('namesLookedUp'))
+    .optional()
+    .openapi({
+      description:
+        'Names to look up, in place of all filters: ids, `number:`, `sku:` (see `part` of a fit ' +
+        'question). It may stand there more than once; ids alone may have commas between them. ' +
+        'A name that leads to no part is an `error` of its item.',
+      example: ['gearbox-6-late'],
+    }),
   role: name.openapi({ description: 'Id of a role that they have.', example: 'gearbox' }),
   kind: name.openapi({
     description: 'Id of a kind of interface that one of their faces is of.',
@@ -80,7 +120,20 @@ export const partsQuestionSchema = z.strictObject({
     description: 'Only those that another part took the place of, or only the others.',
   }),
   ...LIST_FIELDS,
-});
+};
+
+/** What makes no difference to names that are looked up one by one. */
+const OF_LISTS = ['role', 'kind', 'maker', 'number', 'text', 'superseded', 'limit', 'cursor'];
+
+export const partsQuestionSchema = z
+  .strictObject(QUESTION_FIELDS)
+  .superRefine((question, context) => {
+    if (question.part === undefined) return;
+    for (const field of OF_LISTS) {
+      if (!(field in question)) continue;
+      context.addIssue({ code: 'custom', path: [field], message: NOT_BESIDE_NAMES.code });
+    }
+  });
 
 export type PartsQuestion = z.infer<typeof partsQuestionSchema>;
 
@@ -97,8 +150,6 @@ export function partsFilters(question: PartsQuestion): Omit<PartsInput, keyof Li
   };
 }
 
-const { shape } = partsQuestionSchema;
-
 export const listPartsOperation: Operation = {
   method: 'get',
   path: '/v1/parts',
@@ -106,17 +157,19 @@ export const listPartsOperation: Operation = {
   tag: 'catalogue',
   summary: 'Which parts are there?',
   description:
-    'The parts of which all is true that is asked, in the order of their ids. How many parts ' +
-    'there are of each role and with a face of each kind, the lists of those say.',
+    'The parts of which all is true that is asked, in the order of their ids; or, with `part`, ' +
+    'what each of these names leads to. How many parts there are of each role and with a face ' +
+    'of each kind, the lists of those say.',
   segment: null,
   query: {
     parameters: [
-      parameter('role', shape.role),
-      parameter('kind', shape.kind),
-      parameter('maker', shape.maker),
-      parameter('number', shape.number),
-      parameter('text', shape.text),
-      parameter('superseded', shape.superseded, 'boolean'),
+      parameter('part', QUESTION_FIELDS.part, 'list'),
+      parameter('role', QUESTION_FIELDS.role),
+      parameter('kind', QUESTION_FIELDS.kind),
+      parameter('maker', QUESTION_FIELDS.maker),
+      parameter('number', QUESTION_FIELDS.number),
+      parameter('text', QUESTION_FIELDS.text),
+      parameter('superseded', QUESTION_FIELDS.superseded, 'boolean'),
       ...LIST_PARAMETERS,
     ],
     groups: [],

@@ -66,7 +66,12 @@ const SHOWN: Readonly<Record<ProblemCode, Shown>> = {
   },
   'unknown-edition': { by: 'checkFit' },
   'unknown-vehicle': { by: 'checkFit' },
+  'vehicle-replaced': { by: 'checkFit' },
   'unknown-part': { by: 'checkFit' },
+  'ambiguous-part': {
+    by: 'checkFit',
+    as: { search: 'vehicle=lirren-1&part=number%3A44%2F10+077%40Quenholt' },
+  },
   'unknown-layout': { by: 'readLayout' },
   'unknown-role': { by: 'listParts' },
   'unknown-kind': { by: 'listParts', as: { search: 'kind=propshaft-flange' } },

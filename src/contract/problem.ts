@@ -3,10 +3,16 @@
  * answer and no problem.
  */
 
+import { asksField } from './ask.js';
 import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
 
-const faultValueSchema = z.union([z.string(), z.number(), z.array(z.string())]).nullable();
+/** One of several things, such as a part that may be meant, by names. */
+const candidateSchema = z.record(z.string(), z.string().nullable());
+
+const faultValueSchema = z
+  .union([z.string(), z.number(), z.array(z.string()), z.array(candidateSchema)])
+  .nullable();
 
 export const faultSchema = z
   .strictObject({
@@ -22,7 +28,8 @@ export const faultSchema = z
     data: z.record(z.string(), faultValueSchema).openapi({
       description:
         'What the sentence is made of: names as they were sent, shortened where they are long, ' +
-        'and in `meant` what was probably meant. Which there are follows from the code.',
+        'in `meant` what was probably meant, in `candidates` all that may be. Which there are ' +
+        'follows from the code.',
       example: { name: 'front-hub-usd', meant: 'front-hub-used' },
     }),
     text: z.string(),
@@ -55,6 +62,7 @@ export const problemSchema = z
     errors: z.array(faultSchema).openapi({
       description: `Every fault that was found, the first ${LIMITS.faultsTold.value} of them.`,
     }),
+    ask: asksField.optional(),
     limit: z
       .strictObject({
         name: z.string().openapi({ description: 'Its name. Open.', example: 'bodyBytes' }),
@@ -67,3 +75,10 @@ export const problemSchema = z
   .openapi('Problem', { description: 'RFC 9457 problem details.' });
 
 export type ProblemWire = z.infer<typeof problemSchema>;
+
+/** What goes wrong with one item of a question of many. */
+export const itemProblemSchema = problemSchema.omit({ instance: true }).openapi('ItemProblem', {
+  description: 'RFC 9457 problem details of one item; the others have their answers.',
+});
+
+export type ItemProblemWire = z.infer<typeof itemProblemSchema>;

@@ -53,19 +53,19 @@ const eachHand = z.strictObject({ left: nameOf(), right: nameOf() });
 
 const companionSchema = z
   .union([nameOf(), eachHand])
-  .openapi('Companion', { description: 'A part by id, or one for each hand.' });
+  .openapi('Companion', { description: 'The name of a part, or of one for each hand.' });
 
 const fittedSchema = z.union([nameOf(), eachHand]).openapi('Fitted', {
   description:
-    'A part by id, `none` for an empty place, `unknown` where nobody knows. One word stands ' +
-    'for both hands; `left` and `right` tell them apart.',
+    'The name of a part, `none` for an empty place, `unknown` where nobody knows. One word ' +
+    'stands for both hands; `left` and `right` tell them apart.',
 });
 
 export const adaptersSchema = z
   .array(nameOf())
   .min(1)
   .max(...atMost('adaptersInRow'))
-  .openapi({ description: 'Adapters in a row.' });
+  .openapi({ description: 'Names of adapters in a row.' });
 
 export const COMMON_FIELDS = {
   edition: z.int().min(1).optional().openapi({
@@ -105,8 +105,10 @@ export const vehicleField = nameOf().openapi({
 
 export const partField = nameOf().openapi({
   description:
-    'Id of the part. One that is worked is `part+work`, in order of the works; in a URL, a plus ' +
-    'sign is written `%2B`.',
+    'The part: its id, `number:` and a number of it (with `@` and whose number it is behind it ' +
+    'if need be), or `sku:` and a code that it is offered under; without a word before it, an ' +
+    'id, else a number. Numbers are compared without spaces, dots, dashes and case. One that is ' +
+    'worked is `part+work`, in order of the works; in a URL, a plus sign is written `%2B`.',
   example: 'linkage-cables',
 });
 

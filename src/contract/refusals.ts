@@ -30,9 +30,17 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
       summary: 'A vehicle that is not in the catalogue',
       search: 'vehicle=lirren-9&part=linkage-cables',
     },
+    'vehicle-replaced': {
+      summary: 'A vehicle that was recorded roughly, until two took its place',
+      search: 'vehicle=lirren&part=linkage-cables',
+    },
     'unknown-part': {
       summary: 'A part with a letter missing',
       search: 'vehicle=lirren-1&part=linkage-cable',
+    },
+    'ambiguous-part': {
+      summary: 'A number that two makers print',
+      search: 'vehicle=lirren-1&part=44%2F10+077',
     },
     'unknown-position': {
       summary: 'A position that the vehicle has not',
@@ -51,6 +59,14 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
     'unknown-vehicle': {
       summary: 'A vehicle that is not in the catalogue',
       body: { vehicle: 'lirren-9', part: 'control-centre' },
+    },
+    'vehicle-replaced': {
+      summary: 'A vehicle that was recorded roughly, until two took its place',
+      body: { vehicle: 'lirren', part: 'control-centre' },
+    },
+    'ambiguous-part': {
+      summary: 'What is on it is named by a number that two makers print',
+      body: { vehicle: 'lirren-1', part: 'control-centre', fitted: { clutch: '44/10-077' } },
     },
     'unknown-part': {
       summary: 'What is on one side is not in the catalogue',
@@ -82,6 +98,14 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
       summary: 'A vehicle that is not in the catalogue',
       body: { vehicle: 'hulvane-2' },
     },
+    'vehicle-replaced': {
+      summary: 'A vehicle that was recorded roughly, until two took its place',
+      body: { vehicle: 'lirren' },
+    },
+    'ambiguous-part': {
+      summary: 'What is on it is named by a number that two makers print',
+      body: { vehicle: 'hulvane', fitted: { clutch: 'number:44/10 077' } },
+    },
     'unknown-part': {
       summary: 'What is on it is not in the catalogue',
       body: { vehicle: 'hulvane', fitted: { gearbox: 'gearbox-7' } },
@@ -100,6 +124,10 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
       summary: 'A part that is not in the catalogue',
       search: 'a=control-center&b=gearbox-6-late',
     },
+    'ambiguous-part': {
+      summary: 'A number that two makers print',
+      search: 'a=44%2F10.077&b=gearbox-6-late',
+    },
     'unknown-interface': {
       summary: 'A face that the part has not',
       search: 'a=control-centre&b=gearbox-6-late&b.face=plug',
@@ -113,6 +141,10 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
     'unknown-part': {
       summary: 'A part that is not in the catalogue',
       body: { a: { part: 'linkage-cable' }, b: { part: 'gearbox-6-late' } },
+    },
+    'ambiguous-part': {
+      summary: 'A number that two makers print',
+      body: { a: { part: '44/10 077' }, b: { part: 'gearbox-6-late' } },
     },
     'unknown-interface': {
       summary: 'A face that the part has not',
@@ -137,6 +169,12 @@ const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Writ
     'unknown-layout': {
       summary: 'A layout that the catalogue has not',
       search: 'layout=long-wad',
+    },
+  },
+  readVehicle: {
+    'vehicle-replaced': {
+      summary: 'A vehicle that was recorded roughly, until two took its place',
+      segment: 'lirren',
     },
   },
   readEdition: {

@@ -165,5 +165,5 @@ export const readVehicleOperation: Operation = {
   query: READ_VALUES_QUERY,
   body: null,
   answer: { schema: vehicleAnswerSchema, description: 'The vehicle.' },
-  errors: ['unknown-edition', 'no-edition', 'unknown-vehicle'],
+  errors: ['unknown-edition', 'no-edition', 'unknown-vehicle', 'vehicle-replaced'],
 };

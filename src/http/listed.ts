@@ -36,7 +36,7 @@ export interface ListRoute<
   /** What else the use-case takes: what the answer depends on beside the edition's content. */
   readonly given?: (head: EditionHead) => Given;
   readonly list: (library: Library, input: Input) => { readonly next: readonly string[] | null };
-  readonly lifetimes: Lifetimes;
+  readonly lifetimes: Lifetimes | ((input: Input) => Lifetimes);
 }
 
 export function mountList<
@@ -86,7 +86,14 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   const edition = cursor?.edition ?? question.edition;
   const asked = edition === undefined ? question : { ...question, edition };
   const settled = { head, lang };
-  return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge });
+  return answerTo(service, exchange, settled, {
+    path,
+    query,
+    asked,
+    lifetimes: typeof lifetimes === 'function' ? lifetimes(input) : lifetimes,
+    input,
+    judge,
+  });
 }
 
 /** Refuses what is no cursor of this list. */

@@ -133,7 +133,7 @@ function segmentParameter({ segment }: Operation) {
 
 function plainParameter({ name, schema, reading }: Parameter): [string, z.ZodType] {
   if (reading !== 'list') return [name, schema];
-  return [name, schema.openapi({ param: { style: 'form', explode: false } })];
+  return [name, schema.openapi({ param: { style: 'form', explode: true } })];
 }
 
 /** A form-exploded object: each of its keys is a parameter of its own. */
@@ -152,7 +152,9 @@ function groupParameter(group: ParameterGroup) {
       type: 'object' as const,
       patternProperties: {
         [`^${prefix}\\.${place}$`]:
-          reading === 'list' ? { ...text, description: 'A list with commas between.' } : text,
+          reading === 'list'
+            ? { ...text, description: 'Ids with commas between; any name, once each.' }
+            : text,
       },
       additionalProperties: false,
       maxProperties: most,

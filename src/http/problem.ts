@@ -7,12 +7,13 @@
  */
 
 import type { Language } from '../contract/language.js';
-import { LIMITS, type LimitName, type LimitsInForce } from '../contract/limits.js';
-import type { FaultWire, ProblemWire } from '../contract/problem.js';
+import { LIMITS, type LimitName, type LimitsInForce, limitsInForce } from '../contract/limits.js';
+import type { FaultWire, ItemProblemWire, ProblemWire } from '../contract/problem.js';
 import type { Fault } from '../contract/problems/fault.js';
 import { type ProblemCode, type Retry, typeOf } from '../contract/problems/problem-type.js';
 import { problemWords, saidFault, sayDetail } from '../contract/problems/words.js';
 import { QuestionError, StoreFault } from '../usecases/errors.js';
+import type { AskView } from '../usecases/vehicle-view.js';
 
 export interface ProblemType {
   readonly status: number;
@@ -35,6 +36,8 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
   'method-not-allowed': { status: 405, retry: 'with-change' },
   'not-acceptable': { status: 406, retry: 'with-change' },
   'request-timeout': { status: 408, retry: 'later' },
+  'ambiguous-part': { status: 409, retry: 'with-change' },
+  'vehicle-replaced': { status: 410, retry: 'with-change' },
   'body-too-large': { status: 413, retry: 'with-change' },
   'url-too-long': { status: 414, retry: 'with-change' },
   'unsupported-media-type': { status: 415, retry: 'with-change' },
@@ -64,6 +67,8 @@ export class Refusal extends Error {
   readonly headers: Readonly<Record<string, string>>;
   /** The limit that was passed: the first, where several were. */
   readonly limit: LimitName | null;
+  /** What to ask of whoever asked. */
+  readonly ask: readonly AskView[];
 
   constructor(
     code: ProblemCode,
@@ -71,6 +76,7 @@ export class Refusal extends Error {
     more: {
       readonly headers?: Readonly<Record<string, string>>;
       readonly limit?: LimitName;
+      readonly ask?: readonly AskView[];
       readonly cause?: unknown;
     } = {},
   ) {
@@ -80,6 +86,7 @@ export class Refusal extends Error {
     this.faults = faults;
     this.headers = more.headers ?? {};
     this.limit = more.limit ?? passedBy(faults);
+    this.ask = more.ask ?? [];
   }
 }
 
@@ -116,7 +123,7 @@ export function refusalOf(error: unknown, placeOf: PlaceOf | null): Refusal {
       ...(placeOf === null || at === null ? {} : placeOf(at)),
       ...fault,
     }));
-    return new Refusal(error.code, faults);
+    return new Refusal(error.code, faults, { ask: error.ask });
   }
   const code = error instanceof StoreFault ? 'store-fault' : 'internal-error';
   return new Refusal(code, [], { cause: error });
@@ -130,7 +137,7 @@ export interface Told {
 }
 
 export function problemOf(refusal: Refusal, { instance, lang, limits }: Told): ProblemWire {
-  const { code, faults, limit } = refusal;
+  const { code, faults, limit, ask } = refusal;
   const { status, retry } = PROBLEMS[code];
   return {
     type: typeOf(code),
@@ -141,9 +148,20 @@ export function problemOf(refusal: Refusal, { instance, lang, limits }: Told): P
     code,
     retry,
     instance,
+    ...(ask.length === 0 ? {} : { ask: [...ask] }),
     errors: faults.slice(0, LIMITS.faultsTold.value).map((fault) => faultWire(fault, lang)),
     ...(limit === null ? {} : { limit: { name: limit, value: limits[limit] } }),
   };
+}
+
+/** The problem of one item, which is no request of its own. */
+export function itemProblemOf(refusal: Refusal, lang: Language): ItemProblemWire {
+  const { instance: _, ...problem } = problemOf(refusal, {
+    instance: '',
+    lang,
+    limits: limitsInForce(),
+  });
+  return problem;
 }
 
 function faultWire(fault: PlacedFault, lang: Language): FaultWire {

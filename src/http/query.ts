@@ -10,11 +10,13 @@ import { LIMITS } from '../contract/limits.js';
 import { USUAL_ENTRIES } from '../contract/list.js';
 import {
   NO_PARAMETERS,
+  type Parameter,
   type ParameterGroup,
   type QueryGrammar,
   type Reading,
 } from '../contract/parameters.js';
 import { languageTag, PLACE_PATTERN } from '../contract/question.js';
+import { hasPrefix } from '../usecases/part-names.js';
 import { formRefusal, type ReadFields } from './form.js';
 import type { Place, PlacedFault } from './problem.js';
 
@@ -29,21 +31,19 @@ export function readQuery(search: string, grammar: QueryGrammar): ReadFields {
   const faults: PlacedFault[] = [];
   const pairs = pairsOf(search, faults);
   const value = emptyFields(grammar);
-  const seen = new Set<string>();
   const counts = new Map<ParameterGroup, number>();
-  for (const [name, text] of pairs) {
-    if (seen.has(name)) {
+  for (const [name, texts] of textsByName(pairs)) {
+    const slot = slotOf(name, grammar);
+    if (slot === null) {
+      faults.push({ ...parameterOf(name), code: 'unknown-parameter', data: { name } });
+      continue;
+    }
+    const { field, group, reading } = slot;
+    if (texts.length > 1 && reading !== 'list') {
       faults.push({ ...parameterOf(name), code: 'repeated-parameter', data: {} });
-      continue;
     }
-    seen.add(name);
-    if (
-      fillParameter(value, name, text, grammar) ||
-      fillGroup(value, name, text, grammar, counts)
-    ) {
-      continue;
-    }
-    faults.push({ ...parameterOf(name), code: 'unknown-parameter', data: { name } });
+    if (group !== null) counts.set(group, (counts.get(group) ?? 0) + 1);
+    fill(value, field, readTexts(texts, reading));
   }
   for (const [{ prefix, most }, count] of counts) {
     if (count <= most) continue;
@@ -92,54 +92,64 @@ function emptyFields({ parameters }: QueryGrammar): Fields {
   return Object.fromEntries(outer.map((name): [string, Fields] => [name, {}]));
 }
 
-function fillParameter(
-  value: Fields,
-  name: string,
-  text: string,
-  { parameters }: QueryGrammar,
-): boolean {
-  const known = parameters.find((one) => one.name === name);
-  if (known === undefined) return false;
-  const [outer, inner] = known.field;
-  const read = readText(text, known.reading);
-  if (inner === undefined) value[outer] = read;
-  else (value[outer] as Fields)[inner] = read;
-  return true;
+function textsByName(pairs: readonly Pair[]): Map<string, [string, ...string[]]> {
+  const texts = new Map<string, [string, ...string[]]>();
+  for (const [name, text] of pairs) {
+    const known = texts.get(name);
+    if (known === undefined) texts.set(name, [text]);
+    else known.push(text);
+  }
+  return texts;
 }
 
-function fillGroup(
-  value: Fields,
-  name: string,
-  text: string,
-  { groups }: QueryGrammar,
-  counts: Map<ParameterGroup, number>,
-): boolean {
+interface Slot {
+  readonly field: Parameter['field'];
+  readonly group: ParameterGroup | null;
+  readonly reading: Reading;
+}
+
+/** Where the value of a parameter goes; null where there is no such parameter. */
+function slotOf(name: string, { parameters, groups }: QueryGrammar): Slot | null {
+  const known = parameters.find((one) => one.name === name);
+  if (known !== undefined) return { ...known, group: null };
   const dot = name.indexOf('.');
   const group = groups.find(({ prefix }) => prefix === name.slice(0, dot));
   const place = name.slice(dot + 1);
   // A longer one is said to be too long by the schema.
-  if (group === undefined || !PLACE_PATTERN.test(place.slice(0, LONGEST_PLACE))) return false;
-  counts.set(group, (counts.get(group) ?? 0) + 1);
-  value[group.field] ??= {};
-  (value[group.field] as Fields)[place] = readText(text, group.reading);
-  return true;
+  if (group === undefined || !PLACE_PATTERN.test(place.slice(0, LONGEST_PLACE))) return null;
+  return { field: [group.field, place], group, reading: group.reading };
+}
+
+function fill(value: Fields, [outer, inner]: Parameter['field'], read: unknown): void {
+  if (inner === undefined) {
+    value[outer] = read;
+    return;
+  }
+  value[outer] ??= {};
+  (value[outer] as Fields)[inner] = read;
 }
 
 /** In the one way in which it is written: no zeros before it, no plus sign, no exponent. */
 const WHOLE_NUMBER = /^(0|-?[1-9]\d*)$/;
 
 /** What is no such text stays a text, and the schema says what it should have been. */
-function readText(text: string, reading: Reading): unknown {
+function readTexts(texts: readonly [string, ...string[]], reading: Reading): unknown {
+  const [text] = texts;
   switch (reading) {
     case 'number':
       return WHOLE_NUMBER.test(text) ? Number(text) : text;
     case 'boolean':
       return text === 'true' ? true : text === 'false' ? false : text;
     case 'list':
-      return text.split(',');
+      return texts.flatMap(namesIn);
     case 'text':
       return text;
   }
+}
+
+/** Ids with commas between; or one name that says what it is, and may have commas itself. */
+function namesIn(text: string): string[] {
+  return hasPrefix(text) ? [text] : text.split(',');
 }
 
 /** The parameter that a field of the question came from. */
@@ -193,9 +203,9 @@ function pairsIn(
     for (const [inner, one] of inside) {
       const known = parameters.find(({ field: [a, b] }) => a === field && b === inner)?.name;
       const name = group === undefined ? known : `${group.prefix}.${inner}`;
-      const text = textOf(one);
-      if (name === undefined || text === null) return null;
-      pairs.push([name, text]);
+      const texts = textsOf(one);
+      if (name === undefined || texts === null) return null;
+      pairs.push(...texts.map((text): Pair => [name, text]));
     }
   }
   return pairs;
@@ -207,12 +217,14 @@ function fieldsIn(value: unknown): readonly (readonly [string | undefined, unkno
   return isOuter ? Object.entries(value) : [[undefined, value]];
 }
 
-/** What stands after the sign; null where nothing can. */
-function textOf(value: unknown): string | null {
-  if (typeof value === 'string') return value;
-  if (typeof value === 'number' || typeof value === 'boolean') return String(value);
+/** What stands after the sign, each time that the parameter is there; null where nothing can. */
+function textsOf(value: unknown): string[] | null {
+  if (typeof value === 'string') return [value];
+  if (typeof value === 'number' || typeof value === 'boolean') return [String(value)];
   if (!Array.isArray(value)) return null;
-  return value.some((one) => String(one).includes(',')) ? null : value.join(',');
+  const names = value.map(String);
+  if (names.some((name) => name.includes(',') && !hasPrefix(name))) return null;
+  return names.some(hasPrefix) ? names : [names.join(',')];
 }
 
 /** What a question means where it does not say so. */

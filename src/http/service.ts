@@ -13,6 +13,7 @@ import { listLayouts, readLayout } from '../usecases/list-layouts.js';
 import { listParts } from '../usecases/list-parts.js';
 import { listRoles, readRole } from '../usecases/list-roles.js';
 import { listVehicles } from '../usecases/list-vehicles.js';
+import { lookUpParts } from '../usecases/look-up-parts.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { readPart } from '../usecases/read-part.js';
 import { readVehicle } from '../usecases/read-vehicle.js';
@@ -24,6 +25,7 @@ export const USE_CASES = {
   inspectVehicle,
   mateFaces,
   listParts,
+  lookUpParts,
   readPart,
   listRoles,
   readRole,

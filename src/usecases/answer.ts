@@ -5,6 +5,7 @@
 
 import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
 import type { ShownUnits } from '../domain/quantity/unit.js';
+import type { NamedBy } from './part-names.js';
 
 export type { ShownValue } from '../domain/explain/reason.js';
 
@@ -167,12 +168,37 @@ export interface FitPositionView extends JudgedView {
   order: OrderView[];
 }
 
-export interface FitAnswer extends ValuesHead {
-  changes: 'no';
+/** What one name of a question led to. */
+export interface NamedView {
+  /** The field that it stands in: `with.clutch`, `fitted.rear-half-shaft.left`. */
+  at: string;
+  /** As the question has it. */
   asked: string;
+  part: string;
+  name: string;
+  resolvedBy: NamedBy;
+  /** The part that took its place. */
+  supersededBy: string | null;
+}
+
+/** What the names of parts in a question led to. */
+export interface NamingView {
+  /** Of the price and stock list, where an order code was looked up in it; else null. */
+  offers: number | null;
+  /** The parts that the question names, beside the one that it is about. */
+  named: NamedView[];
+}
+
+export interface FitAnswer extends ValuesHead, NamingView {
+  changes: 'no';
+  /** The part as the question named it. */
+  asked: string;
+  resolvedBy: NamedBy;
   vehicle: string;
   part: string;
   name: string;
+  /** The part that took its place. */
+  supersededBy: string | null;
   alone: Outcome;
   /** Null where only changes around the part could make it fit: those were not looked for. */
   verdict: 'fits' | 'does-not-fit' | 'unknown' | null;
@@ -188,7 +214,7 @@ export interface FitAnswer extends ValuesHead {
   cautions: CautionView[];
 }
 
-export interface InspectAnswer extends ValuesHead {
+export interface InspectAnswer extends ValuesHead, NamingView {
   vehicle: string;
   /** AND over all constraints; what is as the works built it counts as holding. */
   state: Outcome;
@@ -201,7 +227,7 @@ export interface InspectAnswer extends ValuesHead {
   cautions: CautionView[];
 }
 
-export interface MateAnswer extends ValuesHead {
+export interface MateAnswer extends ValuesHead, NamingView {
   state: Outcome;
   summary: SaidReason;
   mating: MatingView;

@@ -2,18 +2,19 @@
  * Does this part fit this vehicle? The vehicle as it is, with the part put in its place.
  */
 
-import type { Catalogue, Layout, Vehicle } from '../domain/catalogue/catalogue.js';
+import type { Layout, Vehicle } from '../domain/catalogue/catalogue.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
+import { AskedParts, type FoundPart } from './asked-parts.js';
 import { cautionViews, once, worksIn } from './cautions.js';
 import { QuestionError } from './errors.js';
+import { Faults } from './faults.js';
 import { withValuesHead } from './head.js';
 import type { Edition, Library } from './library.js';
 import {
-  askedCatalogue,
-  Faults,
-  partOf,
+  eachOf,
+  namesIn,
   positionOf,
   saidOf,
   torqueOf,
@@ -37,17 +38,19 @@ export interface FitInput extends VehicleInput {
 export function checkFit(library: Library, input: FitInput): FitAnswer {
   refuseChanges(input);
   const edition = library.edition(input.edition);
-  const named = [input.part, ...Object.values(input.with)];
-  const catalogue = askedCatalogue(edition.catalogue, input, named);
   const faults = new Faults();
-  const vehicle = vehicleOf(catalogue, input, faults);
-  const part = partOf(catalogue, input.part, 'part', faults);
+  const names = [input.part, ...Object.values(input.with).flatMap(eachOf), ...namesIn(input)];
+  const parts = new AskedParts({ library, edition, input }, names, faults);
+  const { catalogue } = parts;
+  const vehicle = vehicleOf(edition, input, faults);
+  const found = parts.find(input.part, 'part');
   const torque = torqueOf(input.torque, faults);
   if (vehicle === null) return faults.end();
   if (input.position !== null) positionOf(vehicle, input.position, 'position', faults);
-  const companions = companionsOf(catalogue, vehicle, input, faults);
-  const said = saidOf(catalogue, vehicle, input, faults);
-  if (part === null) return faults.end();
+  const companions = companionsOf(parts, vehicle, input, faults);
+  const said = saidOf(parts, vehicle, input, faults);
+  if (found === null) return faults.end();
+  const { part } = found;
   const places = input.position === null ? placesFor(part, vehicle) : [{ id: input.position }];
   const [only, ...others] = places;
   if (only !== undefined && others.length === 0 && companions.has(only.id)) {
@@ -63,11 +66,11 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
     lang: input.lang,
     units: input.units,
   });
-  return answerOf(fit, { input, edition, layout: vehicle.layout }, speaker);
+  return answerOf(fit, { input, edition, layout: vehicle.layout, found, parts }, speaker);
 }
 
 function companionsOf(
-  catalogue: Catalogue,
+  parts: AskedParts,
   vehicle: Vehicle,
   input: FitInput,
   faults: Faults,
@@ -77,7 +80,7 @@ function companionsOf(
     const at = `with.${id}`;
     const position = positionOf(vehicle, id, at, faults);
     if (typeof companion === 'string') {
-      const part = partOf(catalogue, companion, at, faults);
+      const part = parts.part(companion, at);
       if (part !== null) companions.set(id, [{ part, hand: null }]);
       continue;
     }
@@ -85,7 +88,7 @@ function companionsOf(
       faults.add(at, 'not-handed', { position: id });
     }
     const pair = HANDS.flatMap((hand) => {
-      const part = partOf(catalogue, companion[hand], `${at}.${hand}`, faults);
+      const part = parts.part(companion[hand], `${at}.${hand}`);
       return part === null ? [] : [{ part, hand }];
     });
     companions.set(id, pair);
@@ -105,9 +108,13 @@ interface Asked {
   readonly input: FitInput;
   readonly edition: Edition;
   readonly layout: Layout;
+  readonly found: FoundPart;
+  readonly parts: AskedParts;
 }
 
-function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker): FitAnswer {
+function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
+  const { input, edition, layout, found, parts } = asked;
+  const { part, view } = found;
   const best = fit.positions.filter(({ position }) => fit.at.includes(position.id));
   const judgements = best.map(({ judgement }) => judgement);
   const positions = fit.positions.map((one) => positionView(one, speaker));
@@ -115,9 +122,13 @@ function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker)
   return withValuesHead(edition, speaker, {
     changes: 'no',
     asked: input.part,
+    resolvedBy: view.resolvedBy,
     vehicle: input.vehicle,
-    part: input.part,
-    name: speaker.partName(input.part) ?? input.part,
+    part: part.id,
+    name: speaker.text(part.name),
+    supersededBy: view.supersededBy,
+    offers: parts.offers,
+    named: parts.named,
     alone: fit.alone,
     verdict: fit.verdict,
     complete: true,
@@ -127,7 +138,7 @@ function answerOf(fit: Fit, { input, edition, layout }: Asked, speaker: Speaker)
     summary: summaryOf(
       fit,
       positions,
-      { facts: measure.length, named: namedIn(input), asked: input.part, layout },
+      { facts: measure.length, beside: besideIn(input), asked: part.id, layout },
       speaker,
     ),
     positions,
@@ -155,7 +166,7 @@ function positionView(fit: FitAt, speaker: Speaker): FitPositionView {
 }
 
 /** How many other parts the question puts in. */
-function namedIn({ with: companions }: FitInput): number {
+function besideIn({ with: companions }: FitInput): number {
   return Object.keys(companions).length;
 }
 
@@ -170,12 +181,12 @@ function summaryOf(
   positions: readonly FitPositionView[],
   {
     facts,
-    named,
+    beside,
     asked,
     layout,
   }: {
     readonly facts: number;
-    readonly named: number;
+    readonly beside: number;
     readonly asked: string;
     readonly layout: Layout;
   },
@@ -201,7 +212,7 @@ function summaryOf(
   const isOrdered = positions.some(
     ({ position, order }) => fit.at.includes(position) && order.length > 0,
   );
-  const others = named === 0 ? {} : { count: named };
+  const others = beside === 0 ? {} : { count: beside };
   if (isOrdered) return speaker.said('fits-made-to-order', others);
   const places = fit.isAmbiguous || positions.length > 1 ? { names } : {};
   return speaker.said('fits', { ...places, ...others });

@@ -4,13 +4,16 @@
 
 import type { Fault } from '../domain/catalogue/faults.js';
 import { ERROR_OF, type QuestionFault } from './question-fault.js';
+import type { AskView } from './vehicle-view.js';
 
 /** Codes are stable; each is the last segment of a problem type. */
 export type QuestionErrorCode =
   | 'unknown-edition'
   | 'no-edition'
   | 'unknown-vehicle'
+  | 'vehicle-replaced'
   | 'unknown-part'
+  | 'ambiguous-part'
   | 'unknown-position'
   | 'unknown-interface'
   | 'unknown-layout'
@@ -23,12 +26,15 @@ export class QuestionError extends Error {
   readonly code: QuestionErrorCode;
   /** Every fault that was found. */
   readonly faults: Faulty;
+  /** What to ask of whoever asked: the best question first. */
+  readonly ask: readonly AskView[];
 
-  constructor(faults: Faulty) {
+  constructor(faults: Faulty, ask: readonly AskView[] = []) {
     super(faults.map(({ at, code }) => `${at ?? 'question'}: ${code}`).join(', '));
     this.name = 'QuestionError';
     this.code = errorOf(faults);
     this.faults = faults;
+    this.ask = ask;
   }
 }
 

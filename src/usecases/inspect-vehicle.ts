@@ -6,28 +6,24 @@ import { asBuilt, type Configuration, overlay } from '../domain/judge/configurat
 import { judge } from '../domain/judge/judge.js';
 import type { InspectAnswer } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
+import { AskedParts } from './asked-parts.js';
 import { cautionViews } from './cautions.js';
+import { Faults } from './faults.js';
 import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
-import {
-  askedCatalogue,
-  Faults,
-  saidOf,
-  torqueOf,
-  type VehicleInput,
-  vehicleOf,
-} from './question.js';
+import { namesIn, saidOf, torqueOf, type VehicleInput, vehicleOf } from './question.js';
 import { Speaker } from './speaker.js';
 import { judgedView } from './views.js';
 
 export function inspectVehicle(library: Library, input: VehicleInput): InspectAnswer {
   const edition = library.edition(input.edition);
-  const catalogue = askedCatalogue(edition.catalogue, input);
   const faults = new Faults();
-  const vehicle = vehicleOf(catalogue, input, faults);
+  const parts = new AskedParts({ library, edition, input }, namesIn(input), faults);
+  const { catalogue } = parts;
+  const vehicle = vehicleOf(edition, input, faults);
   const torque = torqueOf(input.torque, faults);
   if (vehicle === null) return faults.end();
-  const said = saidOf(catalogue, vehicle, input, faults);
+  const said = saidOf(parts, vehicle, input, faults);
   faults.endIfAny();
   const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
   const { layout } = vehicle;
@@ -59,6 +55,8 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     vehicle: vehicle.id,
     state: judgement.outcome,
     summary: speaker.said(codes[judgement.outcome], {}),
+    offers: parts.offers,
+    named: parts.named,
     judged: judgedView(judgement.constraints, speaker),
     order: orderViews(judgement, speaker),
     measure: measureViews([judgement], speaker),

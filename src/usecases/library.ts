@@ -10,6 +10,7 @@ import { BUILT_IN_KINDS } from '../domain/kinds/registry.js';
 import { QuestionError, StoreFault } from './errors.js';
 import { columnsOf } from './index-columns.js';
 import type { EditionHead, EditionStore, IndexColumn } from './ports.js';
+import { Skus } from './skus.js';
 
 export interface Edition {
   readonly head: EditionHead;
@@ -17,12 +18,20 @@ export interface Edition {
   readonly index: CompiledIndex;
 }
 
-/** So many editions are kept in memory, the newest among them. */
+/** So many editions are kept in memory, the newest among them, and so many lists of offers. */
 const KEPT = 4;
+
+function dropOldest(kept: Map<number, unknown>): void {
+  for (const oldest of kept.keys()) {
+    if (kept.size <= KEPT) break;
+    kept.delete(oldest);
+  }
+}
 
 export class Library {
   readonly #store: EditionStore;
   readonly #kept = new Map<number, Edition>();
+  readonly #skus = new Map<number, Skus>();
 
   constructor(store: EditionStore) {
     this.#store = store;
@@ -59,6 +68,29 @@ export class Library {
     return this.#store.editions();
   }
 
+  /**
+   * The price and stock list as names are looked up in it: the newest where `number` is null, and
+   * where the one of the number is no longer at hand.
+   */
+  skus(number: number | null): Skus {
+    const newest = this.#store.offersHead().number;
+    const known = this.#skus.get(number ?? newest) ?? this.#skus.get(newest);
+    if (known !== undefined) return known;
+    const skus = this.#readSkus();
+    this.#skus.set(skus.number, skus);
+    dropOldest(this.#skus);
+    return skus;
+  }
+
+  /** Another list may be put in its place in the middle of reading it: then it is read again. */
+  #readSkus(): Skus {
+    for (;;) {
+      const { number } = this.#store.offersHead();
+      const skus = new Skus(number, this.#store.offers());
+      if (this.#store.offersHead().number === number) return skus;
+    }
+  }
+
   #keep(head: EditionHead): Edition {
     const known = this.#kept.get(head.number);
     if (known !== undefined) {
@@ -68,10 +100,7 @@ export class Library {
     }
     const edition = this.#load(head);
     this.#kept.set(head.number, edition);
-    for (const oldest of this.#kept.keys()) {
-      if (this.#kept.size <= KEPT) break;
-      this.#kept.delete(oldest);
-    }
+    dropOldest(this.#kept);
     return edition;
   }
 

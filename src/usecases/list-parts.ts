@@ -3,19 +3,24 @@
  */
 
 import type { Part } from '../domain/catalogue/catalogue.js';
+import { Faults } from './faults.js';
 import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type ListAnswer, type ListInput, pageOfSorted } from './listing.js';
 import { type PartFilter, partDirectory } from './part-directory.js';
 import type { PartEntry } from './part-view.js';
-import { Faults } from './question.js';
 import { checkOne } from './read-one.js';
 import { Speaker } from './speaker.js';
 
 export interface PartsInput extends ListInput, PartFilter {}
 
+export interface PartsAnswer extends ListAnswer<PartEntry> {
+  /** Names that are looked up may need the price and stock list; no filter does. */
+  offers: null;
+}
+
 /** Those of which everything is true that is asked, in the order of their ids. */
-export function listParts(library: Library, input: PartsInput): ListAnswer<PartEntry> {
+export function listParts(library: Library, input: PartsInput): PartsAnswer {
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
   const { role, kind } = input;
@@ -28,7 +33,7 @@ export function listParts(library: Library, input: PartsInput): ListAnswer<PartE
   const found = partDirectory(catalogue).find(input);
   const { rows, next, total } = pageOfSorted(found, ({ id }) => [id], input);
   const items = rows.map((part) => partEntry(part, speaker));
-  return withHead(edition, speaker, { items, next, counts: { total } });
+  return withHead(edition, speaker, { offers: null, items, next, counts: { total } });
 }
 
 export function partEntry(part: Part, speaker: Speaker): PartEntry {

@@ -7,11 +7,11 @@ import { nearest } from '../domain/catalogue/faults.js';
 import { asksFor } from '../domain/identify/ask.js';
 import type { VehicleFilter } from '../domain/identify/candidate.js';
 import { askView } from './ask-views.js';
+import { Faults } from './faults.js';
 import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type ListInput, pageOfSorted } from './listing.js';
-import type { EditionHead } from './ports.js';
-import { Faults, factsOf } from './question.js';
+import { factsOf } from './question.js';
 import { Speaker } from './speaker.js';
 import { keyOf, vehicleDirectory } from './vehicle-directory.js';
 import { vehicleLabel } from './vehicle-label.js';
@@ -64,9 +64,4 @@ export function vehicleEntry(vehicle: Vehicle, speaker: Speaker): VehicleEntry {
     facts: Object.fromEntries(facts),
     replacedBy: [...replacedBy],
   };
-}
-
-/** The year in which an edition was published: no vehicle that it knows was built after it. */
-export function latestYearOf({ publishedAt }: EditionHead): number {
-  return Number(publishedAt.slice(0, 4));
 }

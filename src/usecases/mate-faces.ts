@@ -12,13 +12,14 @@ import type { Outcome } from '../domain/check/state.js';
 import { partOfQuestion } from '../domain/explain/words.js';
 import type { CompiledIndex } from '../domain/index/compiled-index.js';
 import { judgeMeeting, type MateEnd, type Meeting } from '../domain/judge/mate.js';
-import { withArticles } from '../domain/judge/worked-part.js';
 import type { MateAnswer } from './answer.js';
 import { measureViews, notCheckedViews } from './asides.js';
+import { AskedParts, type NamingInput } from './asked-parts.js';
 import { cautionViews } from './cautions.js';
+import { Faults } from './faults.js';
 import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
-import { checkAdapter, Faults, partOf, type ValuesInput } from './question.js';
+import type { ValuesInput } from './question.js';
 import { Speaker } from './speaker.js';
 import { matingView } from './views.js';
 
@@ -27,7 +28,7 @@ export type MateEndInput =
   | { readonly part: string; readonly interface: string | null }
   | { readonly inline: unknown };
 
-export interface MateInput extends ValuesInput {
+export interface MateInput extends NamingInput, ValuesInput {
   readonly a: MateEndInput;
   readonly b: MateEndInput;
   readonly adapters: readonly string[];
@@ -36,19 +37,20 @@ export interface MateInput extends ValuesInput {
 
 export function mateFaces(library: Library, input: MateInput): MateAnswer {
   const edition = library.edition(input.edition);
-  const named = [input.a, input.b].flatMap((end) => ('part' in end ? [end.part] : []));
-  const catalogue = withArticles(edition.catalogue, [...named, ...input.adapters]);
+  const ends = [input.a, input.b].flatMap((end) => ('part' in end ? [end.part] : []));
   const faults = new Faults();
-  const a = endsOf(catalogue, input.a, 'a', faults);
-  const b = endsOf(catalogue, input.b, 'b', faults);
-  for (const [index, id] of input.adapters.entries()) {
-    checkAdapter(catalogue, id, `adapters.${index}`, faults);
-  }
+  const names = [...ends, ...input.adapters];
+  const parts = new AskedParts({ library, edition, input }, names, faults);
+  const { catalogue } = parts;
+  const a = endsOf(parts, input.a, 'a', faults);
+  const b = endsOf(parts, input.b, 'b', faults);
+  const adapters = input.adapters.map((name, index) => parts.adapter(name, `adapters.${index}`));
   faults.endIfAny();
-  const { adapters, use } = input;
+  const { use } = input;
+  const between = adapters.flatMap((part) => part?.id ?? []);
   const pairs = likeliest(a, b, edition.index);
   const meeting = bestOf(
-    pairs.map(([x, y]) => judgeMeeting(catalogue, { a: x, b: y, adapters, use })),
+    pairs.map(([x, y]) => judgeMeeting(catalogue, { a: x, b: y, adapters: between, use })),
   );
   const { mating, judgement } = meeting;
   const inquired = judgement.configuration.catalogue;
@@ -67,6 +69,8 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
   return withValuesHead(edition, speaker, {
     state: outcome,
     summary: speaker.said(codes[outcome], {}),
+    offers: parts.offers,
+    named: parts.named,
     mating: matingView(mating, speaker, null),
     measure: measureViews([judgement], speaker),
     notChecked: notCheckedViews(judgement, speaker),
@@ -78,13 +82,14 @@ const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];
 
 /** The faces that may be meant: the one that is named, or each face of the part. */
 function endsOf(
-  catalogue: Catalogue,
+  parts: AskedParts,
   input: MateEndInput,
   at: string,
   faults: Faults,
 ): readonly MateEnd[] {
+  const { catalogue } = parts;
   if ('inline' in input) return inlineEnd(catalogue, input.inline, at, faults);
-  const part = partOf(catalogue, input.part, `${at}`, faults);
+  const part = parts.part(input.part, at);
   if (part === null) return [];
   if (input.interface === null) {
     const faces = [...part.faces.values()].filter(({ isAbsent }) => !isAbsent);

@@ -56,6 +56,16 @@ export class PartDirectory {
     return this.#byKind.get(kind)?.length ?? 0;
   }
 
+  /** Those of a number, in the order of their ids. */
+  ofNumber(number: string): readonly Part[] {
+    return this.#numbers.find(number);
+  }
+
+  /** A number that was probably meant; null where none is near. */
+  nearNumber(number: string): string | null {
+    return this.#numbers.near(number);
+  }
+
   /** Those of which all of it is true, in the order of their ids. */
   find({ role, kind, maker, number, text, superseded }: PartFilter): readonly Part[] {
     const lists = [

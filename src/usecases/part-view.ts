@@ -3,6 +3,7 @@
  */
 
 import type { CautionView, Hand, ValuesHead } from './answer.js';
+import type { NamedBy } from './part-names.js';
 import type { EvidenceView, RecordedValueView } from './record-views.js';
 
 export interface PartNumberView {
@@ -24,6 +25,18 @@ export interface PartEntry {
   built: (string | null)[];
   /** The part that took its place. */
   supersededBy: string | null;
+}
+
+/** A part that was asked for by a name. */
+export interface FoundPartEntry extends PartEntry {
+  asked: string;
+  resolvedBy: NamedBy;
+}
+
+/** A name that leads to no part, or to several. */
+export interface LostPart<Fault> {
+  asked: string;
+  faults: readonly Fault[];
 }
 
 /** One way in which a face can be. */

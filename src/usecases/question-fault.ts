@@ -22,6 +22,14 @@ export interface UnknownPlace extends Unknown {
   readonly vehicle: string;
 }
 
+/** A part that may be meant, by its id. */
+export interface NamedPart {
+  readonly part: string;
+  readonly name: string;
+  /** Null where nobody recorded who makes it. */
+  readonly maker: string | null;
+}
+
 /** What the domain says of a text of the question, in the language of its own sentences. */
 export interface Quoted<Code extends string> {
   readonly because: Code;
@@ -34,7 +42,20 @@ export interface QuestionFaultData {
   readonly 'no-edition': Nothing;
   readonly 'unknown-edition': { readonly edition: number };
   readonly 'unknown-vehicle': Unknown;
+  /** More exact vehicles took its place; these are the ones that are kept up now. */
+  readonly 'vehicle-replaced': {
+    readonly name: string;
+    readonly replacedBy: readonly string[];
+  };
   readonly 'unknown-part': Unknown;
+  /** The name is of several parts. */
+  readonly 'ambiguous-part': {
+    readonly name: string;
+    readonly candidates: readonly NamedPart[];
+  };
+  /** The order code is of something else that is offered. */
+  readonly 'sku-of-lot': { readonly name: string; readonly lot: string };
+  readonly 'sku-of-work': { readonly name: string; readonly work: string };
   /** In a URL a plus sign is a space, so the part that is worked must be written with `%2B`. */
   readonly 'plus-read-as-space': { readonly name: string; readonly meant: string };
   readonly 'unknown-work': Unknown;
@@ -84,7 +105,11 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'no-edition': 'no-edition',
   'unknown-edition': 'unknown-edition',
   'unknown-vehicle': 'unknown-vehicle',
+  'vehicle-replaced': 'vehicle-replaced',
   'unknown-part': 'unknown-part',
+  'ambiguous-part': 'ambiguous-part',
+  'sku-of-lot': 'unknown-part',
+  'sku-of-work': 'unknown-part',
   'plus-read-as-space': 'unknown-part',
   'unknown-work': 'invalid-question',
   'work-not-for-part': 'invalid-question',

@@ -3,7 +3,8 @@
  */
 
 import { nearest } from '../domain/catalogue/faults.js';
-import { type CommonInput, Faults, type ValuesInput } from './question.js';
+import { Faults } from './faults.js';
+import type { CommonInput, ValuesInput } from './question.js';
 
 export interface ReadInput extends CommonInput {
   readonly id: string;

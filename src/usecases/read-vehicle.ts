@@ -15,11 +15,13 @@ import type { VinPattern } from '../domain/catalogue/vin.js';
 import { handsOf } from '../domain/judge/configuration.js';
 import type { Hand } from './answer.js';
 import { cautionsOf } from './cautions.js';
+import { Faults } from './faults.js';
 import { withValuesHead } from './head.js';
-import type { Library } from './library.js';
+import type { Edition, Library } from './library.js';
 import { vehicleEntry } from './list-vehicles.js';
 import { oneOf, type ReadValuesInput } from './read-one.js';
 import { evidenceView, valueView } from './record-views.js';
+import { addReplaced } from './replaced-vehicle.js';
 import { Speaker } from './speaker.js';
 import type {
   AskableValueView,
@@ -36,6 +38,7 @@ export function readVehicle(library: Library, input: ReadValuesInput): VehicleAn
   const edition = library.edition(input.edition);
   const { catalogue } = edition;
   const vehicle = oneOf(catalogue.vehicles, 'vehicle', input);
+  refuseReplaced(edition, vehicle, input);
   const { layout, like, vin, evidence } = vehicle;
   const speaker = new Speaker({ catalogue, layout, lang: input.lang, units: input.units });
   const pieces = [...layout.positions.values()].flatMap((position) =>
@@ -57,6 +60,14 @@ export function readVehicle(library: Library, input: ReadValuesInput): VehicleAn
       speaker,
     ),
   });
+}
+
+/** Whoever has kept the id is led on to the vehicles that are kept up now. */
+function refuseReplaced(edition: Edition, vehicle: Vehicle, { lang }: ReadValuesInput): void {
+  if (vehicle.replacedBy.length === 0) return;
+  const faults = new Faults();
+  addReplaced(edition, vehicle, { at: 'id', lang, facts: new Map() }, faults);
+  faults.end();
 }
 
 /** One piece of a position, with what is recorded to stand there. */

@@ -13,6 +13,7 @@ import {
   type VehicleFilter,
 } from '../domain/identify/candidate.js';
 import { compareKeys, type SortKey } from './listing.js';
+import type { EditionHead } from './ports.js';
 
 export class VehicleDirectory {
   readonly #fold: Fold;
@@ -36,12 +37,22 @@ export class VehicleDirectory {
   find(filter: VehicleFilter, { isReplacedToo }: { readonly isReplacedToo: boolean }): Candidate[] {
     return candidatesFor(isReplacedToo ? this.#sorted : this.#current, filter, this.#fold);
   }
+
+  /** These vehicles in the same order. */
+  among(vehicles: ReadonlySet<Vehicle>): readonly Candidate[] {
+    return this.#sorted.filter(({ vehicle }) => vehicles.has(vehicle));
+  }
 }
 
 /** By make, model, first month, last month and id; what is not known comes first. */
 export function keyOf({ make, model, vehicle }: Candidate): SortKey {
   const [from, until] = vehicle.built;
   return [make, model, from ?? '', until ?? '', vehicle.id];
+}
+
+/** The year in which an edition was published: no vehicle that it knows was built after it. */
+export function latestYearOf({ publishedAt }: EditionHead): number {
+  return Number(publishedAt.slice(0, 4));
 }
 
 const KNOWN = new WeakMap<Catalogue, VehicleDirectory>();

@@ -11,7 +11,11 @@ import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
 import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract/layouts.js';
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
-import type { partAnswerSchema, partsAnswerSchema } from '../../src/contract/parts.js';
+import type {
+  foundPartSchema,
+  partAnswerSchema,
+  partEntrySchema,
+} from '../../src/contract/parts.js';
 import type { roleAnswerSchema, rolesAnswerSchema } from '../../src/contract/roles.js';
 import type { vehicleAnswerSchema } from '../../src/contract/vehicle.js';
 import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
@@ -20,7 +24,7 @@ import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/an
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
 import type { EditionAnswer } from '../../src/usecases/list-editions.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
-import type { PartAnswer, PartEntry } from '../../src/usecases/part-view.js';
+import type { FoundPartEntry, PartAnswer, PartEntry } from '../../src/usecases/part-view.js';
 import type { EditionHead } from '../../src/usecases/ports.js';
 import type { VehicleAnswer, VehiclesAnswer } from '../../src/usecases/vehicle-view.js';
 import type {
@@ -50,7 +54,8 @@ describe('the shapes on the wire', () => {
     type List<Entry> = Omit<ListAnswer<Entry>, 'next'>;
     expectTypeOf<Beyond<List<KindEntry>, z.infer<typeof kindsAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<List<RoleEntry>, z.infer<typeof rolesAnswerSchema>>>().toBeNever();
-    expectTypeOf<Beyond<List<PartEntry>, z.infer<typeof partsAnswerSchema>>>().toBeNever();
+    expectTypeOf<Beyond<PartEntry, z.infer<typeof partEntrySchema>>>().toBeNever();
+    expectTypeOf<Beyond<FoundPartEntry, z.infer<typeof foundPartSchema>>>().toBeNever();
     expectTypeOf<Beyond<List<LayoutEntry>, z.infer<typeof layoutsAnswerSchema>>>().toBeNever();
     type Vehicles = Omit<VehiclesAnswer, 'next'>;
     expectTypeOf<Beyond<Vehicles, z.infer<typeof vehiclesAnswerSchema>>>().toBeNever();

@@ -105,7 +105,9 @@ const planned: Readonly<Record<string, readonly string[]>> = {
 };
 
 describe('a vehicle as the works built it', () => {
-  test.each([...vehicles.values()].map((one) => [one.id, one] as const))(
+  const current = [...vehicles.values()].filter(({ replacedBy = [] }) => replacedBy.length === 0);
+
+  test.each(current.map((one) => [one.id, one] as const))(
     '%s holds by its parts alone, but for the gaps left on purpose',
     (id, vehicle) => {
       expect(gapsOf(id, fittedOn(vehicle))).toEqual(planned[id] ?? []);

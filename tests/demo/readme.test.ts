@@ -110,7 +110,7 @@ describe('the world', () => {
   test('has four layouts, about three hundred parts, and the suppliers named', () => {
     expect([...sections.keys()]).toEqual((document.layouts ?? []).map(({ id }) => id));
     expect(Math.round((document.parts?.length ?? 0) / 100)).toBe(3);
-    expect(document.vehicles).toHaveLength(10);
+    expect(document.vehicles).toHaveLength(11);
     expect(new Set((document.vehicles ?? []).map(({ make }) => make)).size).toBe(3);
     for (const { supplier } of offers) expect(page).toContain(supplier);
   });

@@ -157,6 +157,7 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
     (n) => inspect({ vehicle: x(n) }),
     (n) => inspect({ fitted: { engine: { left: 'none', right: x(n) } } }),
   ],
+  namesLookedUp: [(n) => get(`/v1/parts?part=${many(n, () => 'box-a').join()}`)],
   placeCharacters: [
     (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&with.${x(n)}=box-b`),
     (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&position=${x(n)}`),

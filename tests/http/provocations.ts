@@ -12,6 +12,7 @@ import { USE_CASES } from '../../src/http/service.js';
 import { StoreFault } from '../../src/usecases/errors.js';
 import { MemoryStore } from '../memory-store.js';
 import { type Rig, type RigOptions, rigOf } from './fixture.js';
+import { NAMED } from './named-parts.js';
 
 export interface Provocation {
   readonly code: ProblemCode;
@@ -143,6 +144,16 @@ export function endingEarly(): ReadableStream {
   });
 }
 
+export const named: RigOptions = { documents: [NAMED] };
+
+/** What a question about a vehicle or about parts in a body refuses of names. */
+function names(url: string, rough: object, several: object): Provocation[] {
+  return [
+    { code: 'vehicle-replaced', url, body: rough, rig: named, says: pointing('/vehicle') },
+    { code: 'ambiguous-part', url, body: several, rig: named },
+  ];
+}
+
 const FIT = { vehicle: 'cart-1', part: 'box-a' };
 const FIT_URL = '/v1/fit?vehicle=cart-1&part=box-a';
 const MATE = { a: { part: 'box-a' }, b: { part: 'shaft-a' } };
@@ -155,6 +166,18 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'no-edition', url: FIT_URL, rig: empty },
     { code: 'unknown-edition', url: `${FIT_URL}&edition=9`, says: naming('edition') },
     { code: 'unknown-vehicle', url: '/v1/fit?vehicle=x&part=box-a', says: naming('vehicle') },
+    {
+      code: 'vehicle-replaced',
+      url: '/v1/fit?vehicle=cart-rough&part=box-a',
+      rig: named,
+      says: naming('vehicle'),
+    },
+    {
+      code: 'ambiguous-part',
+      url: '/v1/fit?vehicle=cart-1&part=44%2F10077',
+      rig: named,
+      says: naming('part'),
+    },
     { code: 'unknown-part', url: '/v1/fit?vehicle=cart-1&part=x', says: naming('part') },
     { code: 'unknown-part', url: `${FIT_URL}&fitted.engine=x`, says: naming('fitted.engine') },
     { code: 'unknown-position', url: `${FIT_URL}&with.x=box-a`, says: naming('with.x') },
@@ -164,6 +187,7 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
   ],
   askFit: [
     ...posts('/v1/fit', FIT),
+    ...names('/v1/fit', { ...FIT, vehicle: 'cart-rough' }, { ...FIT, part: 'sku:X' }),
     { code: 'unknown-vehicle', url: '/v1/fit', body: { ...FIT, vehicle: 'x' } },
     { code: 'unknown-part', url: '/v1/fit', body: { ...FIT, part: 'x' }, says: pointing('/part') },
     {
@@ -188,6 +212,11 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
   ],
   inspectVehicle: [
     ...posts('/v1/inspect', { vehicle: 'cart-1' }),
+    ...names(
+      '/v1/inspect',
+      { vehicle: 'cart-rough' },
+      { vehicle: 'cart-1', fitted: { gearbox: '44/10077' } },
+    ),
     { code: 'unknown-vehicle', url: '/v1/inspect', body: { vehicle: 'x' } },
     {
       code: 'unknown-part',
@@ -209,11 +238,24 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'no-edition', url: MATE_URL, rig: empty },
     { code: 'unknown-edition', url: `${MATE_URL}&edition=9`, says: naming('edition') },
     { code: 'unknown-part', url: '/v1/mate?a=x&b=shaft-a', says: naming('a') },
+    {
+      code: 'ambiguous-part',
+      url: '/v1/mate?a=shaft-a&b=44%2F10077',
+      rig: named,
+      says: naming('b'),
+    },
     { code: 'unknown-interface', url: `${MATE_URL}&b.face=x`, says: naming('b.face') },
     { code: 'invalid-question', url: `${MATE_URL}&adapter=box-a`, says: naming('adapter') },
   ],
   askMate: [
     ...posts('/v1/mate', MATE),
+    {
+      code: 'ambiguous-part',
+      url: '/v1/mate',
+      body: { ...MATE, a: { part: '44/10077' } },
+      rig: named,
+      says: pointing('/a/part'),
+    },
     {
       code: 'unknown-part',
       url: '/v1/mate',
@@ -264,6 +306,12 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
   readVehicle: [
     ...reads('/v1/vehicles/cart-1'),
     { code: 'unknown-vehicle', url: '/v1/vehicles/cart-2', says: naming('id') },
+    {
+      code: 'vehicle-replaced',
+      url: '/v1/vehicles/cart-rough',
+      rig: named,
+      says: naming('id'),
+    },
     { code: 'invalid-request', url: '/v1/vehicles/%ff' },
   ],
   listRoles: lists('/v1/roles'),

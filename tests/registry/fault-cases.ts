@@ -8,7 +8,7 @@ import { cursorText } from '../../src/contract/cursor.js';
 import { LIMITS } from '../../src/contract/limits.js';
 import type { FaultCode } from '../../src/contract/problems/fault.js';
 import { GARAGE } from '../http/garage.js';
-import { empty, endingEarly, type Provocation } from '../http/provocations.js';
+import { empty, endingEarly, named, type Provocation } from '../http/provocations.js';
 
 const gearbox = { 'one-of': ['role', ['gearbox']] };
 
@@ -65,6 +65,10 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'unknown-edition': ofPart('edition=9'),
   'unknown-vehicle': { url: '/v1/fit?vehicle=cart-9&part=box-a' },
   'unknown-part': inUrl('part=box-z'),
+  'vehicle-replaced': { url: '/v1/fit?vehicle=cart-rough&part=box-a', rig: named },
+  'ambiguous-part': { ...inUrl('part=44%2F10077'), rig: named },
+  'sku-of-lot': { ...inUrl('part=sku:C-1'), rig: named },
+  'sku-of-work': { ...inUrl('part=sku:P,1%2B'), rig: named },
   'plus-read-as-space': inUrl('part=box-b+turn'),
   'unknown-work': inUrl('part=box-b%2Btrun'),
   'work-not-for-part': inUrl('part=motor%2Bturn'),
@@ -120,6 +124,7 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'not-a-language-tag': ofPart('lang=de_DE'),
   'not-a-month': { url: '/v1/vehicles?built=2004-13' },
   'not-an-edition': { url: '/v1/editions/first' },
+  'not-beside-names': { url: '/v1/parts?part=box-a&role=gearbox' },
   'not-a-cursor': { url: '/v1/parts?cursor=2' },
   'cursor-of-another-list': cursorOf('/v1/parts?'),
   'cursor-of-another-edition': cursorOf(),

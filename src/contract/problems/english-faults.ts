@@ -2,6 +2,7 @@
  * The faults of requests, in English: one sentence for each code, with what was probably meant.
  */
 
+import type { NamedPart } from '../../usecases/question-fault.js';
 import { echo } from '../json-pointer.js';
 import type { JsonExpected, JsonFound, JsonStop, ValueType } from './fault.js';
 import type { FaultWords } from './problem-words.js';
@@ -13,6 +14,11 @@ function quoted(name: string): string {
 /** A name that nothing has. */
 function none(what: string, name: string, meant: string | null): string {
   return `There is no ${what} ${quoted(name)}.${hint(meant)}`;
+}
+
+/** `seal-70 (Corrablyn)`. */
+function candidate({ part, maker }: NamedPart): string {
+  return maker === null ? part : `${part} (${maker})`;
 }
 
 function hint(meant: string | null): string {
@@ -57,6 +63,13 @@ export const ENGLISH_FAULTS: FaultWords = {
   'unknown-edition': ({ edition }) => `There is no edition ${edition}.`,
   'unknown-vehicle': ({ name, meant }) => none('vehicle', name, meant),
   'unknown-part': ({ name, meant }) => none('part', name, meant),
+  'vehicle-replaced': ({ name, replacedBy }) =>
+    `${quoted(name)} is kept up no more: ${replacedBy.join(', ')} took its place.`,
+  'ambiguous-part': ({ name, candidates }) =>
+    `${quoted(name)} is of more than one part: ${candidates.map(candidate).join(', ')}. ` +
+    'Name the part by its id.',
+  'sku-of-lot': ({ name, lot }) => `${quoted(name)} is no part but the lot ${quoted(lot)}.`,
+  'sku-of-work': ({ name, work }) => `${quoted(name)} is no part but the work ${quoted(work)}.`,
   'plus-read-as-space': ({ name }) => `${none('part', name, null)} In a URL, write "%2B" for "+".`,
   'unknown-work': ({ name, meant }) => none('work', name, meant),
   'work-not-for-part': ({ work }) => `${quoted(work)} cannot be done on this part.`,
@@ -114,6 +127,7 @@ export const ENGLISH_FAULTS: FaultWords = {
   'reserved-name': ({ name }) => `${quoted(name)} is the name of nothing.`,
   'too-deep': ({ most }) => `Nothing is nested more than ${most} deep.`,
   'too-many-values': ({ most }) => `There are more than ${most} values in it.`,
+  'not-beside-names': () => 'Where "part" names what to look up, there is nothing to filter.',
   'not-a-cursor': () => 'It is none that was given out. Begin with the first page.',
   'cursor-of-another-list': () => 'It is of another list. Begin with the first page.',
   'cursor-of-another-edition': () => 'It is of another edition. Begin with the first page.',

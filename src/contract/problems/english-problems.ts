@@ -44,10 +44,25 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
     title: 'There is no such vehicle',
     about: 'This edition has no vehicle of this id.',
   },
+  'vehicle-replaced': {
+    title: 'More exact vehicles took the place of this one',
+    about:
+      'The vehicle was recorded roughly, and others took its place since: `replacedBy` in ' +
+      '"errors" has their ids. "ask" says what to ask whoever owns it to tell them apart; an ' +
+      'edition from before still answers for the old one.',
+  },
   'unknown-part': {
     title: 'There is no such part',
     about:
-      'This edition has no part of this id. A part that nobody recorded is unknown, not unfit.',
+      'This edition has no part of this id, number or order code. A part that nobody recorded ' +
+      'is unknown, not unfit.',
+  },
+  'ambiguous-part': {
+    title: 'The name is of more than one part',
+    about:
+      'Two makers can print the same number, and two parts can be offered under one order code. ' +
+      'None of them is taken for granted: `candidates` in "errors" has them all. Name the part ' +
+      'by its id, or its number with the maker, as in number:44/10-077@maker.',
   },
   'unknown-layout': {
     title: 'There is no such layout',

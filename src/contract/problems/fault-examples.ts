@@ -11,6 +11,16 @@ export const FAULT_EXAMPLES: FaultData = {
   'unknown-edition': { edition: 999 },
   'unknown-vehicle': { name: 'lirren-9', meant: 'lirren-1' },
   'unknown-part': { name: 'linkage-cabels', meant: 'linkage-cables' },
+  'vehicle-replaced': { name: 'lirren', replacedBy: ['lirren-1', 'lirren-2'] },
+  'ambiguous-part': {
+    name: '44/10 077',
+    candidates: [
+      { part: 'clutch-late', name: 'Lirren II pull clutch, 240 mm', maker: 'Corrablyn' },
+      { part: 'pilot-15-32-9', name: 'pilot bearing 15 x 32 x 9, sealed', maker: 'Quenholt' },
+    ],
+  },
+  'sku-of-lot': { name: 'sku:S-AP409', lot: 'axle-pair-409' },
+  'sku-of-work': { name: 'sku:S-HUB', work: 'turn-hub-seat' },
   'plus-read-as-space': {
     name: 'hub-rear-pellory turn-rear-spigot',
     meant: 'hub-rear-pellory+turn-rear-spigot',
@@ -68,6 +78,7 @@ export const FAULT_EXAMPLES: FaultData = {
   'not-a-language-tag': {},
   'not-a-month': {},
   'not-an-edition': {},
+  'not-beside-names': {},
   'not-a-cursor': {},
   'cursor-of-another-list': {},
   'cursor-of-another-edition': {},

@@ -76,6 +76,8 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'not-a-language-tag': Nothing;
   readonly 'not-a-month': Nothing;
   readonly 'not-an-edition': Nothing;
+  /** A filter of lists, where names are looked up one by one. */
+  readonly 'not-beside-names': Nothing;
   readonly 'not-a-cursor': Nothing;
   readonly 'cursor-of-another-list': Nothing;
   readonly 'cursor-of-another-edition': Nothing;

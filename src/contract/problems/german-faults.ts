@@ -3,6 +3,7 @@
  * Names stand in quotes, and no sentence bends them.
  */
 
+import type { NamedPart } from '../../usecases/question-fault.js';
 import { echo } from '../json-pointer.js';
 import type { JsonExpected, JsonFound, JsonStop, ValueType } from './fault.js';
 import type { FaultWords } from './problem-words.js';
@@ -14,6 +15,11 @@ function quoted(name: string): string {
 /** A name that nothing has; `none` comes with its article, such as `kein Teil`. */
 function none(what: string, name: string, meant: string | null): string {
   return `Es gibt ${what} ${quoted(name)}.${hint(meant)}`;
+}
+
+/** `seal-70 (Corrablyn)`. */
+function candidate({ part, maker }: NamedPart): string {
+  return maker === null ? part : `${part} (${maker})`;
 }
 
 function hint(meant: string | null): string {
@@ -58,6 +64,15 @@ export const GERMAN_FAULTS: FaultWords = {
   'unknown-edition': ({ edition }) => `Es gibt keine Ausgabe ${edition}.`,
   'unknown-vehicle': ({ name, meant }) => none('kein Fahrzeug', name, meant),
   'unknown-part': ({ name, meant }) => none('kein Teil', name, meant),
+  'vehicle-replaced': ({ name, replacedBy }) =>
+    `${quoted(name)} wird nicht mehr gepflegt: An die Stelle traten ${replacedBy.join(', ')}.`,
+  'ambiguous-part': ({ name, candidates }) =>
+    `${quoted(name)} ist mehr als ein Teil: ${candidates.map(candidate).join(', ')}. Zu nennen ` +
+    'ist die Kennung des Teils.',
+  'sku-of-lot': ({ name, lot }) =>
+    `${quoted(name)} ist kein Teil, sondern der Posten ${quoted(lot)}.`,
+  'sku-of-work': ({ name, work }) =>
+    `${quoted(name)} ist kein Teil, sondern die Arbeit ${quoted(work)}.`,
   'plus-read-as-space': ({ name }) =>
     `${none('kein Teil', name, null)} In einer URL steht „%2B“ für „+“.`,
   'unknown-work': ({ name, meant }) => none('keine Arbeit', name, meant),
@@ -118,6 +133,7 @@ export const GERMAN_FAULTS: FaultWords = {
   'reserved-name': ({ name }) => `${quoted(name)} ist kein Name von irgendetwas.`,
   'too-deep': ({ most }) => `Nichts ist mehr als ${most} Ebenen tief verschachtelt.`,
   'too-many-values': ({ most }) => `Darin stehen mehr als ${most} Werte.`,
+  'not-beside-names': () => 'Wo „part“ nennt, was zu suchen ist, gibt es nichts zu filtern.',
   'not-a-cursor': () =>
     'Diese Angabe kommt aus keiner Antwort. Zu beginnen ist mit der ersten Seite.',
   'cursor-of-another-list': () =>

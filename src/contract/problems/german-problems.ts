@@ -47,11 +47,26 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
     title: 'Dieses Fahrzeug gibt es nicht',
     about: 'Diese Ausgabe hat kein Fahrzeug mit dieser Kennung.',
   },
+  'vehicle-replaced': {
+    title: 'An die Stelle dieses Fahrzeugs traten genauere',
+    about:
+      'Das Fahrzeug war grob erfasst, und inzwischen traten andere an seine Stelle: `replacedBy` ' +
+      'in „errors“ hat ihre Kennungen. „ask“ sagt, wonach zu fragen ist, um sie zu ' +
+      'unterscheiden; eine Ausgabe von vorher antwortet noch für das alte.',
+  },
   'unknown-part': {
     title: 'Dieses Teil gibt es nicht',
     about:
-      'Diese Ausgabe hat kein Teil mit dieser Kennung. Ein Teil, das niemand erfasst hat, ist ' +
-      'unbekannt, nicht unpassend.',
+      'Diese Ausgabe hat kein Teil mit dieser Kennung, Nummer oder Bestellnummer. Ein Teil, das ' +
+      'niemand erfasst hat, ist unbekannt, nicht unpassend.',
+  },
+  'ambiguous-part': {
+    title: 'Der Name ist mehr als ein Teil',
+    about:
+      'Zwei Hersteller können dieselbe Nummer aufdrucken, und zwei Teile können unter einer ' +
+      'Bestellnummer angeboten sein. Keines davon gilt von selbst: `candidates` in „errors“ hat ' +
+      'sie alle. Zu nennen ist die Kennung des Teils oder die Nummer mit dem Hersteller, wie in ' +
+      'number:44/10-077@maker.',
   },
   'unknown-layout': {
     title: 'Diese Bauweise gibt es nicht',

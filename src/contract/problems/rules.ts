@@ -30,6 +30,11 @@ export const A_MONTH: FaultOf<'not-a-month'> = { code: 'not-a-month', data: {} }
 
 export const AN_EDITION: FaultOf<'not-an-edition'> = { code: 'not-an-edition', data: {} };
 
+export const NOT_BESIDE_NAMES: FaultOf<'not-beside-names'> = {
+  code: 'not-beside-names',
+  data: {},
+};
+
 export const RULES = [
   NO_UNSEEN_CHARACTERS,
   A_PLACE,
@@ -37,4 +42,5 @@ export const RULES = [
   A_LANGUAGE_TAG,
   A_MONTH,
   AN_EDITION,
+  NOT_BESIDE_NAMES,
 ] as const;

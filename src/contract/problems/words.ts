@@ -44,7 +44,7 @@ export function saidFault(
     code,
     data: Object.fromEntries(Object.entries(told).map(([name, value]) => [name, shown(value)])),
     text: sayFault(fault, lang),
-    ...(quoted === lang ? {} : { lang: String(quoted) }),
+    ...(typeof quoted !== 'string' || quoted === lang ? {} : { lang: quoted }),
   };
 }
 

@@ -4,11 +4,12 @@
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
 import type { FitInput } from '../../usecases/check-fit.js';
-import { answerTo, JUDGED, type Settled, settle } from '../asked.js';
+import { answerTo } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
+import { lifetimesOf, type NamingSettled, settleNaming } from '../naming.js';
 import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
 import type { Service } from '../service.js';
 import { vehicleInput } from '../vehicle-input.js';
@@ -40,20 +41,20 @@ async function askFit(exchange: Exchange, service: Service): Promise<Response> {
 }
 
 function answer(exchange: Exchange, asked: FitQuestion, service: Service): Response {
-  const settled = settle(service, exchange, asked);
+  const settled = settleNaming(service, exchange, asked);
   const input = inputOf(asked, settled);
   const { checkFit: judge } = service.useCases;
   return answerTo(service, exchange, settled, {
     path,
     query,
     asked,
-    lifetimes: JUDGED,
+    lifetimes: lifetimesOf(settled),
     input,
     judge,
   });
 }
 
-function inputOf(question: FitQuestion, settled: Settled): FitInput {
+function inputOf(question: FitQuestion, settled: NamingSettled): FitInput {
   const { part, position, with: companions, changes } = question;
   return {
     ...vehicleInput(question, settled),

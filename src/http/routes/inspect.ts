@@ -3,11 +3,12 @@
  */
 
 import { inspectOperation, inspectQuestionSchema } from '../../contract/inspect.js';
-import { answerTo, JUDGED, settle } from '../asked.js';
+import { answerTo } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
+import { lifetimesOf, settleNaming } from '../naming.js';
 import { refuseParameters } from '../query.js';
 import type { Service } from '../service.js';
 import { vehicleInput } from '../vehicle-input.js';
@@ -25,14 +26,14 @@ async function inspect(exchange: Exchange, service: Service): Promise<Response> 
   refuseParameters(exchange.search);
   const read = await readBody(exchange);
   const asked = checkForm(inspectQuestionSchema, read, pointerAt);
-  const settled = settle(service, exchange, asked);
+  const settled = settleNaming(service, exchange, asked);
   const input = vehicleInput(asked, settled);
   const { inspectVehicle: judge } = service.useCases;
   return answerTo(service, exchange, settled, {
     path,
     query: null,
     asked,
-    lifetimes: JUDGED,
+    lifetimes: lifetimesOf(settled),
     input,
     judge,
   });

@@ -10,11 +10,12 @@ import {
   mateUrlQuestionSchema,
 } from '../../contract/mate.js';
 import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
-import { answerTo, JUDGED, type Settled, settle } from '../asked.js';
+import { answerTo } from '../asked.js';
 import { pointerAt, pointerCalled, readBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
+import { lifetimesOf, type NamingSettled, settleNaming } from '../naming.js';
 import type { Place } from '../problem.js';
 import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
 import type { Service } from '../service.js';
@@ -46,24 +47,25 @@ async function askMate(exchange: Exchange, service: Service): Promise<Response> 
 }
 
 function answer(exchange: Exchange, asked: MateQuestion, service: Service): Response {
-  const settled = settle(service, exchange, asked);
+  const settled = settleNaming(service, exchange, asked);
   const input = inputOf(asked, settled);
   const { mateFaces: judge } = service.useCases;
   return answerTo(service, exchange, settled, {
     path,
     query,
     asked,
-    lifetimes: JUDGED,
+    lifetimes: lifetimesOf(settled),
     input,
     judge,
   });
 }
 
-function inputOf(question: MateQuestion, { head, lang }: Settled): MateInput {
+function inputOf(question: MateQuestion, { head, lang, offers }: NamingSettled): MateInput {
   const { a, b, adapters, use, units } = question;
   return {
     edition: head.number,
     lang,
+    ...(offers === null ? {} : { offers }),
     a: endOf(a),
     b: endOf(b),
     adapters: adapters ?? [],

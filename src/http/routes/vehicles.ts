@@ -8,7 +8,7 @@ import {
   vehiclesFilters,
   vehiclesQuestionSchema,
 } from '../../contract/vehicles.js';
-import { latestYearOf } from '../../usecases/list-vehicles.js';
+import { latestYearOf } from '../../usecases/vehicle-directory.js';
 import { JUDGED } from '../asked.js';
 import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';

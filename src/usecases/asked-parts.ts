@@ -1,0 +1,177 @@
+/**
+ * The parts that a question names, by whatever name; works behind a name are done on the part.
+ */
+
+import type { Catalogue, Part } from '../domain/catalogue/catalogue.js';
+import { nearest } from '../domain/catalogue/faults.js';
+import { textIn } from '../domain/explain/language.js';
+import { spokenFor } from '../domain/explain/words.js';
+import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked-part.js';
+import type { NamedView } from './answer.js';
+import type { Faults } from './faults.js';
+import type { Edition, Library } from './library.js';
+import { isSku, type PartName, PartNames } from './part-names.js';
+import type { CommonInput } from './question.js';
+import type { NamedPart } from './question-fault.js';
+import type { Skus } from './skus.js';
+
+/** What a question in which parts are named has. */
+export interface NamingInput extends CommonInput {
+  /** Of the price and stock list; the newest where it is left out. */
+  readonly offers?: number;
+}
+
+export interface FoundPart {
+  readonly part: Part;
+  readonly view: NamedView;
+}
+
+interface Found extends PartName {
+  /** Of the part with its works; null where the name is not of one part. */
+  readonly id: string | null;
+}
+
+export class AskedParts {
+  /** With the worked parts that the question names. */
+  readonly catalogue: Catalogue;
+  /** Of the price and stock list that was asked; null where no name needed it. */
+  readonly offers: number | null;
+  readonly #names: PartNames;
+  readonly #found: ReadonlyMap<string, Found>;
+  readonly #faults: Faults;
+  readonly #lang: string;
+  readonly #named: NamedView[] = [];
+
+  /** @param names every name of a part that the question has. */
+  constructor({ library, edition, input }: Asking, names: readonly string[], faults: Faults) {
+    const skus = skusOf(library, input.offers ?? null);
+    this.#names = new PartNames(edition.catalogue, skus);
+    this.#found = new Map(names.map((name) => [name, withId(this.#names.find(name))]));
+    this.#faults = faults;
+    this.#lang = spokenFor(input.lang);
+    const ids = [...this.#found.values()].flatMap(({ id }) => id ?? []);
+    this.catalogue = withArticles(edition.catalogue, ids);
+    this.offers = names.some(isSku) ? skus().number : null;
+  }
+
+  /** What a name led to; null where it has a fault, which is then told. */
+  find(name: string, at: string): FoundPart | null {
+    const found = this.#found.get(name);
+    if (found === undefined) throw new Error(`"${name}" was not announced as a name`);
+    const part = found.id === null ? undefined : this.catalogue.parts.get(found.id);
+    if (part !== undefined) return { part, view: this.#view(name, found, part, at) };
+    this.#addFault(name, found, at);
+    return null;
+  }
+
+  /** A part that the question names beside others. */
+  part(name: string, at: string): Part | null {
+    const found = this.find(name, at);
+    if (found === null) return null;
+    this.#named.push(found.view);
+    return found.part;
+  }
+
+  /** A part that goes between two others. */
+  adapter(name: string, at: string): Part | null {
+    const part = this.part(name, at);
+    if (part === null || part.faces.size === 2) return part;
+    this.#faults.add(at, 'not-an-adapter', { part: part.id });
+    return null;
+  }
+
+  /** What the names of parts beside others led to, in the order of the question. */
+  get named(): NamedView[] {
+    return this.#named.map((one) => ({ ...one }));
+  }
+
+  #view(asked: string, { by, parts }: Found, part: Part, at: string): NamedView {
+    const supersededBy = parts[0]?.supersededBy ?? null;
+    const name = this.#text(part);
+    return { at, asked, part: part.id, name, resolvedBy: by, supersededBy };
+  }
+
+  #text({ name }: Part): string {
+    return textIn(name, this.#lang, this.catalogue.lang).text;
+  }
+
+  #addFault(name: string, { parts, works, others }: Found, at: string): void {
+    const [part, ...further] = parts;
+    if (part === undefined) this.#addUnknown(name, others, at);
+    else if (further.length > 0) this.#addAmbiguous(name, parts, works, at);
+    else this.#addWorkFault([part.id, ...works].join('+'), at);
+  }
+
+  #addUnknown(name: string, others: readonly string[], at: string): void {
+    const [other] = others;
+    if (other !== undefined) {
+      if (this.catalogue.lots.has(other)) this.#faults.add(at, 'sku-of-lot', { name, lot: other });
+      else this.#faults.add(at, 'sku-of-work', { name, work: other });
+      return;
+    }
+    // A plus sign in a URL is a space.
+    const written = name.replaceAll(' ', '+');
+    const meant = withId(this.#names.find(written));
+    if (written !== name && meant.id !== null && articleOf(meant.id, this.catalogue).part) {
+      this.#faults.add(at, 'plus-read-as-space', { name, meant: written });
+      return;
+    }
+    const [bare = ''] = name.split('+');
+    this.#faults.add(at, 'unknown-part', { name: bare, meant: this.#names.near(bare) });
+  }
+
+  #addAmbiguous(name: string, parts: readonly Part[], works: readonly string[], at: string): void {
+    const candidates = parts.map((part): NamedPart => {
+      const id = [part.id, ...works].join('+');
+      return { part: id, name: this.#text(part), maker: part.maker };
+    });
+    this.#faults.add(at, 'ambiguous-part', { name, candidates });
+  }
+
+  /** What is wrong with a part that is worked: `hub-a+redrill`. */
+  #addWorkFault(article: string, at: string): void {
+    const { fault } = articleOf(article, this.catalogue);
+    if (fault === null) throw new Error(`"${article}" is an article, but not in the catalogue`);
+    if (fault.code === 'work-not-for-part') {
+      this.#addWorkReason(fault.work.id, fault.reason, at);
+      return;
+    }
+    const { name } = fault;
+    const meant = nearest(name, this.catalogue.works.keys());
+    this.#faults.add(at, 'unknown-work', { name, meant });
+  }
+
+  #addWorkReason(work: string, reason: WorkReason, at: string): void {
+    switch (reason.code) {
+      case 'not-for-this-part':
+        this.#faults.add(at, 'work-not-for-part', { work });
+        return;
+      case 'not-known-to-apply':
+        this.#faults.add(at, 'work-may-not-apply', { work });
+        return;
+      case 'nothing-to-change':
+        this.#faults.add(at, 'work-changes-nothing', { work, what: reason.what });
+    }
+  }
+}
+
+export interface Asking {
+  readonly library: Library;
+  readonly edition: Edition;
+  readonly input: NamingInput;
+}
+
+function withId(name: PartName): Found {
+  const [part, ...others] = name.parts;
+  const id = part === undefined || others.length > 0 ? null : [part.id, ...name.works].join('+');
+  return { ...name, id };
+}
+
+/** One state of the list for all names of a question. */
+function skusOf(library: Library, number: number | null): () => Skus {
+  let known: Skus | null = null;
+  return () => {
+    known ??= library.skus(number);
+    return known;
+  };
+}

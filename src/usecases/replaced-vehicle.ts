@@ -1,0 +1,50 @@
+/**
+ * A vehicle that more exact ones took the place of: which they are, and what to ask to tell them
+ * apart. Whoever has kept its id is led on, and gets no answer about what is no longer kept up.
+ */
+
+import type { Catalogue, Vehicle } from '../domain/catalogue/catalogue.js';
+import { asksFor } from '../domain/identify/ask.js';
+import { askView } from './ask-views.js';
+import type { Faults } from './faults.js';
+import type { Edition } from './library.js';
+import { Speaker } from './speaker.js';
+import { latestYearOf, vehicleDirectory } from './vehicle-directory.js';
+
+/** Tells the fault, and what to ask whoever asked. */
+export function addReplaced(
+  { head, catalogue }: Edition,
+  vehicle: Vehicle,
+  {
+    at,
+    lang,
+    facts,
+  }: {
+    readonly at: string;
+    readonly lang: string;
+    /** What the question says already, which is not asked again. */
+    readonly facts: ReadonlyMap<string, string>;
+  },
+  faults: Faults,
+): void {
+  const candidates = vehicleDirectory(catalogue).among(successorsOf(vehicle, catalogue));
+  const replacedBy = candidates.map((one) => one.vehicle.id);
+  faults.add(at, 'vehicle-replaced', { name: vehicle.id, replacedBy });
+  const asks = asksFor(candidates, {
+    facts: catalogue.facts,
+    known: { year: null, built: null, facts },
+    latestYear: latestYearOf(head),
+  });
+  const speaker = new Speaker({ catalogue, layout: null, lang });
+  faults.ask(asks.map((ask) => askView(ask, speaker)));
+}
+
+/** The vehicles at the end of each way on; no way goes in a circle. */
+function successorsOf({ replacedBy }: Vehicle, catalogue: Catalogue): Set<Vehicle> {
+  const next = replacedBy.flatMap((id) => catalogue.vehicles.get(id) ?? []);
+  return new Set(
+    next.flatMap((one) =>
+      one.replacedBy.length === 0 ? [one] : [...successorsOf(one, catalogue)],
+    ),
+  );
+}

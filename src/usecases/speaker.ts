@@ -195,7 +195,7 @@ export class Speaker {
 
   margin({ interval, measure }: Margin): ShownValue {
     const isShare = measure === 'ratio' || measure === '%';
-    return isShare ? this.values.share(interval, measure) : this.values.interval(interval, measure);
+    return isShare ? this.values.share(interval, measure) : this.values.reserve(interval, measure);
   }
 
   /** A margin in one number: the greatest mismatch of a loop, the least reserve otherwise. */

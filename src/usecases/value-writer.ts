@@ -50,9 +50,15 @@ export class ValueWriter {
 
   /** A set with exact ends; in other units than those of the ends, in few digits. */
   interval(set: Interval, dimension: Dimension): SaidValue {
-    const isConverted = this.#symbolIn(dimension) !== this.#symbolIn(dimension, 'metric');
-    const said = isConverted ? shortened(set, dimension, this.#system) : set;
+    const said = this.#isConverted(dimension) ? shortened(set, dimension, this.#system) : set;
     return this.#saying(said, set, dimension);
+  }
+
+  /** What is left in reserve: where it has to be rounded, it lies between the two ends. */
+  reserve(set: Interval, dimension: Dimension): SaidValue {
+    return this.#isConverted(dimension)
+      ? this.known(set, dimension)
+      : this.interval(set, dimension);
   }
 
   /** What was computed, in no more digits than it is known to. */
@@ -125,8 +131,10 @@ export class ValueWriter {
     return system !== null && shown !== 'both' && system !== shown;
   }
 
-  #symbolIn(dimension: Dimension, system: UnitSystem = this.#system): string | undefined {
-    return shownUnit(dimension, system)?.symbol;
+  /** Whether people are shown another unit than that of the ends. */
+  #isConverted(dimension: Dimension): boolean {
+    const [shown, own] = [this.#system, 'metric' as const].map((one) => shownUnit(dimension, one));
+    return shown?.symbol !== own?.symbol;
   }
 
   point(at: PlanePoint, dimension: Dimension): ShownPoint {

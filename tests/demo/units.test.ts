@@ -4,6 +4,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { SHOWN_UNITS, type ShownUnits } from '../../src/domain/quantity/unit.js';
+import { askMate } from './ask.js';
 import { onlyPosition } from './found.js';
 import { fits, inspections, matings } from './questions.js';
 
@@ -67,6 +68,14 @@ describe('the answers to the questions of the demo', () => {
     const needed = (units: ShownUnits) => fits['used-hub']('en', units).measure[0]?.needed;
     expect(needed('recorded')).toMatchObject({ text: '±0.1 mm', low: '-0.1', high: '0.1' });
     expect(needed('imperial')).toMatchObject({ text: '±0.0039 in', low: '-0.1', high: '0.1' });
+  });
+
+  test('tell no more in reserve than there is, whatever the units', () => {
+    // 0.2 mm are 0.00787… in.
+    const { checks } = askMate('gearbox-6-late.rear', 'prop-late.front')('en', 'imperial').mating;
+    const pcd = checks.find(({ code, margin }) => code === 'clears' && margin?.low === '0.2');
+    expect(pcd?.margin).toMatchObject({ text: '0.0078 to 0.0079 in', low: '0.2', high: '0.2' });
+    expect(pcd?.data.margin).toMatchObject({ text: '0.0078 in', low: '0.2', high: '0.2' });
   });
 
   test('order nothing that does not suit, whatever the units', () => {

@@ -1,15 +1,14 @@
 /**
  * The JSON Schema of a catalogue document (dialect 2020-12), printed from the very shape that the
  * reader uses. It tells forms only: whether a name means anything, whether a value has the unit
- * that its parameter wants, is for the reader alone to say. The grammar of recorded values is
- * published as patterns, those of terms, checks and conditions as definitions that name each other.
+ * that its parameter wants, is for the reader alone to say. One recorded
+ * value is told in `recorded-schema.ts`; terms, checks and conditions are definitions that name
+ * each other.
  */
 
 import {
-  CODE_PATTERN,
   ID_PATTERN,
   LANGUAGE_PATTERN,
-  LONGEST_SCALAR,
   LONGEST_TEXT,
   RESERVED_IDS,
 } from '../domain/catalogue/grammar.js';
@@ -22,34 +21,12 @@ import {
   type Shape,
 } from '../domain/catalogue/shape.js';
 import { type COMMON_KEYS, POSITION_TESTS } from '../domain/check/compile.js';
-import { MAX_DIGITS } from '../domain/quantity/notation.js';
 import { entityWord } from './entity-word.js';
-
-type Schema = { readonly [keyword: string]: unknown };
+import { RECORDED, refTo, SAFE_INTEGER, type Schema } from './recorded-schema.js';
 
 /** Not blank, and without control characters (but tabs and line breaks) and half characters. */
 const TEXT_PATTERN = String.raw`^(?=[\s\S]*\S)(?:[\t\n\r]|[^\p{Cc}\p{Cs}])*$`;
 
-const DIGITS = `\\d{1,${MAX_DIGITS}}`;
-const UNSIGNED = `(?:${DIGITS}/${DIGITS}|${DIGITS}(?:\\.${DIGITS})?)`;
-const NUMBER = `[-\u2212]?${UNSIGNED}`;
-const SPREAD = [
-  String.raw`\s*(?:±|\+\s*/\s*[-\u2212]|\+[-\u2212])\s*${UNSIGNED}`,
-  String.raw`\s*[-+\u2212]${UNSIGNED}\s*/\s*[-+\u2212]${UNSIGNED}`,
-  String.raw`\s+to\s+${NUMBER}`,
-].join('|');
-
-/** A number with its tolerance or a range, and at the end the unit or the fit class. */
-const QUANTITY_PATTERN = String.raw`^\s*${NUMBER}(?:${SPREAD})?(?:\s*[^\s,][^,]*)?$`;
-
-/** The codes of the reader, with the surplus spaces that it takes away. */
-const SPACED_CODE_PATTERN = String.raw`^\s*${spaced(CODE_PATTERN.source.slice(1))}`;
-
-function spaced(pattern: string): string {
-  return pattern.replaceAll(' ', String.raw`\s`);
-}
-
-const refTo = (name: string): Schema => ({ $ref: `#/$defs/${name}` });
 const ID = refTo('id');
 const TERM = refTo('term');
 
@@ -94,15 +71,17 @@ function schemaOf(shape: Shape): Schema {
 
 function schemaOfForm(shape: Shape): Schema {
   switch (shape.is) {
+    case 'scalar':
+      return refTo(shape.isAmount ? 'amount' : 'scalar');
     case 'text':
     case 'id':
-    case 'scalar':
     case 'value':
     case 'term':
     case 'check':
     case 'condition':
       return refTo(shape.is);
     case 'string':
+      if (shape.isAmount) return refTo('literal');
       return { type: 'string', maxLength: shape.max, pattern: shape.pattern ?? TEXT_PATTERN };
     case 'boolean':
       return { type: 'boolean' };
@@ -147,12 +126,6 @@ function schemaOfFields(fields: Fields, rest?: Shape): Schema {
   };
 }
 
-const SAFE_INTEGER: Schema = {
-  type: 'integer',
-  minimum: Number.MIN_SAFE_INTEGER,
-  maximum: Number.MAX_SAFE_INTEGER,
-};
-
 const PLAIN_TEXT: Schema = { type: 'string', maxLength: LONGEST_TEXT, pattern: TEXT_PATTERN };
 
 const SMALL_DEFINITIONS: Schema = {
@@ -174,29 +147,7 @@ const SMALL_DEFINITIONS: Schema = {
       },
     ],
   },
-  quantity: {
-    description:
-      'A number with its unit: 114.3 mm, 43/12, 56.10 ±0.05 mm, 56.1 +0.05/-0.1 mm, ' +
-      '600 to 610 mm, 50 H7. Decimals have a point, thousands no mark.',
-    type: 'string',
-    pattern: QUANTITY_PATTERN,
-  },
-  code: {
-    description: 'A value that is known by name: M12x1.25.',
-    type: 'string',
-    pattern: SPACED_CODE_PATTERN,
-  },
-  scalar: {
-    description: 'One recorded value; numbers that are not whole are written as text.',
-    anyOf: [
-      SAFE_INTEGER,
-      {
-        type: 'string',
-        maxLength: LONGEST_SCALAR,
-        anyOf: [refTo('quantity'), refTo('code')],
-      },
-    ],
-  },
+  ...RECORDED,
 };
 
 const SCALARS: Schema = { type: 'array', items: refTo('scalar'), minItems: 1 };
@@ -252,6 +203,7 @@ function checkForms(): Schema[] {
     checkForm({ 'at-least': PAIR }),
     checkForm({ 'at-most': PAIR }),
     checkForm({ within: PAIR, tolerance: TERM }),
+    checkForm({ coincide: PAIR, tolerance: TERM }),
     checkForm({ agree: PAIR, coupling: TERM }, { whenEmpty: termsByName() }),
     checkForm({ carries: TERM, demand: TERM }),
   ];

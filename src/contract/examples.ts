@@ -87,6 +87,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'a=linkage-cables&a.face=box&b=gearbox-5-early&b.face=linkage',
   },
   {
+    operationId: 'mateFaces',
+    name: 'in-inches',
+    summary: 'A gearbox and a propeller shaft, with all lengths in inches but names of sizes',
+    search: 'a=gearbox-6-late&a.face=rear&b=prop-late&b.face=front&units=imperial',
+  },
+  {
     operationId: 'askMate',
     name: 'written-out',
     summary: 'A linkage and the face of a gearbox that is in no catalogue',

@@ -5,11 +5,15 @@
  */
 
 import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalogue/grammar.js';
+import { quantityPattern } from '../domain/quantity/quantity-pattern.js';
 import { SPOKEN_LANGUAGES } from './language.js';
 import { atMost, LIMITS, type LimitName } from './limits.js';
 import { z } from './openapi-zod.js';
 import { A_LANGUAGE_TAG, A_PLACE, FEW_PLACES, NO_UNSEEN_CHARACTERS } from './problems/rules.js';
 import { unitsField } from './units.js';
+
+/** For the document: what is no torque, the use-case says in words that help. */
+const TORQUE_PATTERN = quantityPattern({ dimension: 'torque', isName: true }).source;
 
 const MOST_PLACES = LIMITS.placesInBody.value;
 
@@ -142,10 +146,15 @@ export const VEHICLE_FIELDS = {
   adapters: byPlace(adaptersSchema).optional().openapi({
     description: "Adapters that are in this customer's vehicle, by mating.",
   }),
-  torque: nameOf('valueCharacters').optional().openapi({
-    description: 'Engine torque to judge loads by, with its unit.',
-    example: '400 N.m',
-  }),
+  torque: nameOf('valueCharacters')
+    .optional()
+    .openapi({
+      description:
+        'Engine torque to judge loads by, with its unit. One value, exact by name, or with its ' +
+        'tolerance: `400 N.m`, `400 ±5 N.m`, `295 lbf.ft`.',
+      pattern: TORQUE_PATTERN,
+      example: '400 N.m',
+    }),
   use: useField,
   ignorePresent: z.boolean().optional().openapi({
     description: 'Do not count against the answer what fails on the vehicle already.',

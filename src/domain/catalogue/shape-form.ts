@@ -11,12 +11,14 @@ export type Shape =
       readonly max: number;
       readonly pattern?: string;
       readonly says?: string;
+      /** An exact number with its unit; whoever uses it reads it, and says what is wrong. */
+      readonly isAmount?: true;
     }
   | { readonly is: 'id' }
   | { readonly is: 'boolean' }
   | { readonly is: 'integer'; readonly min: number; readonly max: number }
   | { readonly is: 'enum'; readonly of: readonly (string | number)[] }
-  | { readonly is: 'scalar' }
+  | { readonly is: 'scalar'; readonly isAmount?: true }
   | { readonly is: 'value' }
   | { readonly is: 'term' }
   | { readonly is: 'check' }
@@ -54,6 +56,7 @@ export const ID: Shape = { is: 'id' };
 export const BOOLEAN: Shape = { is: 'boolean' };
 export const SCALAR: Shape = { is: 'scalar' };
 export const VALUE: Shape = { is: 'value' };
+export const AMOUNT: Shape = { is: 'scalar', isAmount: true };
 export const NAME: Shape = { is: 'string', max: 200 };
 export const MONTH: Shape = {
   is: 'string',

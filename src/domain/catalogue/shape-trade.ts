@@ -3,6 +3,7 @@
  */
 
 import {
+  AMOUNT,
   BOOLEAN,
   ID,
   list,
@@ -12,7 +13,6 @@ import {
   need,
   nullable,
   object,
-  SCALAR,
   type Shape,
   TEXT,
   VALUE,
@@ -32,7 +32,7 @@ const LOT_ITEM: Shape = {
     ),
     object({
       part: need(ID, 'what is in it'),
-      quantity: may(SCALAR, 'how much of it, such as "2" or "1 l"; one piece if left out'),
+      quantity: may(AMOUNT, 'how much of it, such as "2" or "1 l"; one piece if left out'),
     }),
   ],
   says: 'a part, or a position of a vehicle',
@@ -56,7 +56,7 @@ export const WORK: Shape = object({
     'what is different afterwards',
   ),
   voids: may(list(ID), 'the ratings that nobody knows afterwards'),
-  labour: may(SCALAR, 'time for one piece, such as "2 h"'),
+  labour: may(AMOUNT, 'time for one piece, such as "2 h"'),
   signOff: may(
     nullable({ is: 'enum', of: ['workshop', 'engineer'] }),
     'who must sign for it; null if nobody need',
@@ -96,5 +96,5 @@ export const OFFER: Shape = object({
   leadDays: may({ is: 'integer', min: 0, max: 10_000 }, 'days until it is there'),
   supplier: may(NAME, 'who offers it'),
   sku: may({ is: 'string', max: 100 }, "the shop's own key"),
-  pack: may({ is: 'string', max: 64 }, 'what one price buys, such as "1" or "1 l"'),
+  pack: may({ is: 'string', max: 64, isAmount: true }, 'what one price buys, such as "1" or "1 l"'),
 });

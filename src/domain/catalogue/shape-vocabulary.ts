@@ -4,6 +4,7 @@
 
 import { BASES } from '../check/state.js';
 import {
+  AMOUNT,
   BOOLEAN,
   DATE,
   type Fields,
@@ -112,8 +113,8 @@ const POSITION: Shape = object({
   handed: may(BOOLEAN, 'the two pieces are a left and a right one'),
   optional: may(BOOLEAN, 'may be empty'),
   behind: may(list(ID), 'what must come out first'),
-  labour: may(SCALAR, 'time to change one piece, such as "6 h"'),
-  access: may(SCALAR, 'time to get one piece out of the way and back, where it is not changed'),
+  labour: may(AMOUNT, 'time to change one piece, such as "6 h"'),
+  access: may(AMOUNT, 'time to get one piece out of the way and back, where it is not changed'),
 });
 
 const MATING: Shape = object({

@@ -4,17 +4,7 @@
  * JSON Schema is printed from it. Terms, checks and conditions have a grammar of their own.
  */
 
-import {
-  type Fields,
-  LANGUAGE,
-  list,
-  map,
-  may,
-  NAME,
-  need,
-  object,
-  type Shape,
-} from './shape-form.js';
+import { type Fields, LANGUAGE, list, map, may, need, object, type Shape } from './shape-form.js';
 import { PART, RULE, STATEMENT, VEHICLE } from './shape-records.js';
 import { LOT, OFFER, RULESET, WORK } from './shape-trade.js';
 import { DEFAULT_EVIDENCE, FACT, KIND, LAYOUT, ROLE } from './shape-vocabulary.js';
@@ -23,10 +13,12 @@ export type { Field, Fields, Shape } from './shape-form.js';
 export { INTERFACE } from './shape-records.js';
 export { EVIDENCE } from './shape-vocabulary.js';
 
+const SHARE: Shape = { is: 'string', max: 200, isAmount: true };
+
 const BAND: Shape = object({
-  pass: need(NAME, 'mismatch up to which nothing is said, such as "0.5 %"'),
-  warn: need(NAME, 'mismatch above which it is for loose ground only'),
-  refuse: need(NAME, 'mismatch above which it fails'),
+  pass: need(SHARE, 'mismatch up to which nothing is said, such as "0.5 %"'),
+  warn: need(SHARE, 'mismatch above which it is for loose ground only'),
+  refuse: need(SHARE, 'mismatch above which it fails'),
 });
 
 /** The entities of a document, by the name of their list. */

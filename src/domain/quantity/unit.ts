@@ -189,6 +189,13 @@ export function unitsOf(dimension: Dimension): readonly Unit[] {
   return UNITS.filter((each) => each.dimension === dimension);
 }
 
+/** Every spelling of the units of a dimension, or of all; the pure number has an empty one. */
+export function spellingsOf(dimension?: Dimension): readonly string[] {
+  return [...BY_SYMBOL]
+    .filter(([, unit]) => dimension === undefined || unit.dimension === dimension)
+    .map(([spelling]) => spelling);
+}
+
 /** A dimension in words with its article, for people: `a length`, `a pure number`. */
 export function nameOf(dimension: Dimension): string {
   switch (dimension) {

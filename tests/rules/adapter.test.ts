@@ -2,6 +2,7 @@
  * Adapters: parts with two faces inside a mating.
  */
 
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ABSENT, faultsOf, flange, hole, pin, type Sketch, world } from './sketch.js';
 import { found, judged, stateOf } from './world.js';
@@ -124,6 +125,67 @@ describe('B7 an adapter has two faces, and is tried both ways round', () => {
     });
     expect(stateOf(one, 'axle-shaft', 'left')).toBe('holds meets');
     expect(stateOf(one, 'axle-shaft', 'right')).toBe('holds meets');
+  });
+});
+
+describe('B7 of all ways of turning adapters in a row', () => {
+  /** Patterns of faces; a question mark is one that nobody recorded. */
+  const PATTERNS = ['A', 'B', '?'];
+  const faceOf = (pattern: string) => flange(pattern === '?' ? undefined : pattern);
+  const kinds = PATTERNS.flatMap((near) => PATTERNS.map((far) => `${near}${far}`));
+  const idOf = (patterns: string) => `stub-${patterns.toLowerCase().replaceAll('?', 'x')}`;
+  const cars = world({
+    places: ['box', 'prop'],
+    matings: ['box.rear = prop.front +4'],
+    parts: {
+      'box-a': { rear: flange('A') },
+      'prop-b': { front: flange('B') },
+      ...Object.fromEntries(
+        kinds.map((patterns) => {
+          const [near = '', far = ''] = patterns;
+          return [idOf(patterns), { near: faceOf(near), far: faceOf(far) }];
+        }),
+      ),
+    },
+    cars: { car: { box: 'box-a', prop: 'prop-b' } },
+  });
+
+  /** 0 where two patterns meet, 1 where nobody knows, 2 where they do not. */
+  const rankOf = (a: string, b: string) => (a === '?' || b === '?' ? 1 : a === b ? 0 : 2);
+
+  /** Every way, the first adapter turned last; which are turned round, and how it comes out. */
+  function ways(row: readonly string[]) {
+    return Array.from({ length: 2 ** row.length }, (_, number) => {
+      const turned = row.map((_, index) => ((number >> (row.length - 1 - index)) & 1) === 1);
+      const faces = row.flatMap((one, index) => {
+        const [near = '', far = ''] = one;
+        return turned[index] ? [far, near] : [near, far];
+      });
+      const all = ['A', ...faces, 'B'];
+      const ranks = all.flatMap((a, index) => {
+        return index % 2 === 0 ? [rankOf(a, all[index + 1] ?? '')] : [];
+      });
+      return { turned, rank: Math.max(...ranks) };
+    });
+  }
+
+  it('the best is taken, the first of equals', () => {
+    let mended = 0;
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...kinds), { minLength: 1, maxLength: 4 }), (row) => {
+        const all = ways(row);
+        const best = Math.min(...all.map(({ rank }) => rank));
+        const wanted = all.find(({ rank }) => rank === best);
+        const one = found(judged(cars, { between: { 'box-prop': row.map(idOf) } }), 'box-prop');
+        if (one?.form !== 'mating') throw new Error('a mating was asked for');
+        expect(one.computed).toBe(['holds', 'open', 'fails'][best]);
+        const turned = one.joints.slice(1).map(({ ends }) => ends[0].interface === 'near');
+        expect(turned).toEqual(wanted?.turned);
+        if (wanted?.turned.includes(true)) mended += 1;
+      }),
+      { numRuns: 300 },
+    );
+    expect(mended).toBeGreaterThan(20);
   });
 });
 

@@ -14,7 +14,7 @@ import type { Face, Mating, Occupant, Part, Position } from '../catalogue/catalo
 import type { Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE } from '../check/reading.js';
 import { judgeGroup } from '../check/result.js';
-import { allOf, type Outcome } from '../check/state.js';
+import type { Outcome } from '../check/state.js';
 import {
   type Adapters,
   type Arrangement,
@@ -74,9 +74,9 @@ export function planMating(
   if (left.state.is === 'empty' && right.state.is === 'empty') return null;
   if (isOnePiece(configuration, arrangement, mating, hand)) return null;
   const adapters = adaptersIn(arrangement, mating.id);
-  const stations = adapterStations(configuration, mating, adapters, hand);
-  const plans = stations.map((between) => jointsOf([left], between, [right]));
-  const joints = best(plans, setting);
+  const between = adapterTurns(configuration, mating, adapters, hand);
+  const joints =
+    between.length === 0 ? [jointOf(left, right)] : best(left, between, right, setting);
   return { mating, hand, ends: [left.end, right.end], adapters, joints };
 }
 
@@ -143,31 +143,33 @@ function declares(configuration: Configuration, part: Part, face: string): boole
   });
 }
 
-/** The faces of the adapters from left to right, for each way of turning them. */
-function adapterStations(
+/** An adapter, turned one way or the other: the face towards the left, and the one behind it. */
+interface Turn {
+  readonly enter: Station;
+  readonly leave: Station;
+}
+
+/** Both ways of turning each adapter, from left to right. */
+function adapterTurns(
   configuration: Configuration,
   mating: Mating,
   adapters: Adapters | null,
   hand: Hand | null,
-): (readonly Station[])[] {
-  let ways: Station[][] = [[]];
-  for (const [index, id] of (adapters?.parts ?? []).entries()) {
+): (readonly Turn[])[] {
+  return (adapters?.parts ?? []).map((id, index) => {
     const part = configuration.catalogue.parts.get(id);
-    const faces = [...(part?.faces.values() ?? [])];
-    const [first, second] = faces;
+    const [first, second] = part?.faces.values() ?? [];
     if (part === undefined || first === undefined || second === undefined) {
       throw new Error(`${id} has not the two faces of an adapter`);
     }
     const side = hand === null ? '' : `:${hand}`;
     const piece = `adapter ${mating.id} ${index}${side}`;
     const station = (face: Face): Station => adapterStation(part, face, piece, mating.id, hand);
-    const turned = [
-      [station(first), station(second)],
-      [station(second), station(first)],
+    return [
+      { enter: station(first), leave: station(second) },
+      { enter: station(second), leave: station(first) },
     ];
-    ways = ways.flatMap((way) => turned.map((pair) => [...way, ...pair]));
-  }
-  return ways;
+  });
 }
 
 function adapterStation(
@@ -188,20 +190,8 @@ function adapterStation(
   return { end, state: { is: 'face', faceOf: { part, face, piece, address } } };
 }
 
-function jointsOf(
-  left: readonly Station[],
-  between: readonly Station[],
-  right: readonly Station[],
-): JointPlan[] {
-  const stations = [...left, ...between, ...right];
-  const joints: JointPlan[] = [];
-  for (let index = 0; index + 1 < stations.length; index += 2) {
-    const a = stations[index];
-    const b = stations[index + 1];
-    if (a === undefined || b === undefined) throw new Error('stations come in pairs');
-    joints.push({ ends: [a.end, b.end], ...settle(a.state, b.state) });
-  }
-  return joints;
+function jointOf(a: Station, b: Station): JointPlan {
+  return { ends: [a.end, b.end], ...settle(a.state, b.state) };
 }
 
 function settled(outcome: Outcome, code: string, missing: readonly FactAddress[] = []): Settled {
@@ -226,30 +216,61 @@ function settle(a: EndState, b: EndState): Settled {
   return settled('fails', isEmpty ? 'needed-empty' : 'needed-absent');
 }
 
-/** The way of turning the adapters that comes out best, the first of equals. */
-function best(plans: readonly (readonly JointPlan[])[], setting: Setting): readonly JointPlan[] {
-  const [first, ...others] = plans;
-  if (first === undefined) throw new Error('there is always one way');
-  if (others.length === 0) return first;
-  const rank: readonly Outcome[] = ['holds', 'open', 'fails'];
-  let chosen = first;
-  let chosenRank = rank.indexOf(outcomeAlone(first, setting));
-  for (const plan of others) {
-    const itsRank = rank.indexOf(outcomeAlone(plan, setting));
-    if (itsRank >= chosenRank) continue;
-    chosen = plan;
-    chosenRank = itsRank;
-  }
-  return chosen;
+/** From the best to the worst. */
+const RANKS: readonly Outcome[] = ['holds', 'open', 'fails'];
+
+/** One way of turning a piece, with what can follow it on the right. */
+interface Stop {
+  readonly enter: Station;
+  readonly steps: readonly Step[];
+  /** How the rest of the way comes out, at its best. */
+  readonly rank: number;
 }
 
-function outcomeAlone(joints: readonly JointPlan[], setting: Setting): Outcome {
-  return allOf(
-    joints.flatMap((plan) => {
-      if (plan.is === 'settled') return [plan.outcome];
-      return [outcomeOf(plan.joint, setting)];
-    }),
+interface Step {
+  readonly joint: JointPlan;
+  readonly to: Stop;
+  /** Of the joint and of all behind it. */
+  readonly rank: number;
+}
+
+/**
+ * The way of turning the adapters that comes out best, the first of equals. Each joint is judged by
+ * itself, so how the rest comes out depends on the next piece alone: from right to left, four
+ * joints for each adapter are enough, where there are 2^n ways of n adapters.
+ */
+function best(
+  left: Station,
+  between: readonly (readonly Turn[])[],
+  right: Station,
+  setting: Setting,
+): readonly JointPlan[] {
+  const stopBefore = ({ enter, leave }: Turn, following: readonly Stop[]): Stop => {
+    const steps = following.map((to) => {
+      const joint = jointOf(leave, to.enter);
+      return { joint, to, rank: Math.max(rankOf(joint, setting), to.rank) };
+    });
+    return { enter, steps, rank: Math.min(...steps.map(({ rank }) => rank)) };
+  };
+  const last: Stop = { enter: right, steps: [], rank: 0 };
+  const following = between.reduceRight<readonly Stop[]>(
+    (stops, turns) => turns.map((turn) => stopBefore(turn, stops)),
+    [last],
   );
+  const start = stopBefore({ enter: left, leave: left }, following);
+  const joints: JointPlan[] = [];
+  let stop = start;
+  while (stop !== last) {
+    const step = stop.steps.find(({ rank }) => rank <= start.rank);
+    if (step === undefined) throw new Error('a way that comes out best goes on to its end');
+    joints.push(step.joint);
+    stop = step.to;
+  }
+  return joints;
+}
+
+function rankOf(plan: JointPlan, setting: Setting): number {
+  return RANKS.indexOf(plan.is === 'settled' ? plan.outcome : outcomeOf(plan.joint, setting));
 }
 
 /** All checks as one, since one alternative of a face must serve them all. */

@@ -40,11 +40,25 @@ export function compileOffers(
     list.missing('', 'currency', 'offers have prices');
   }
   const known = new Set(OFFERED.flatMap((sort) => [...lists[sort].ids]));
+  doubtSharedSkus(records, list);
   for (const [record, pointer] of records) {
     checkOffered(record.for, known, at(pointer, 'for'), list);
     if (record.pack !== undefined) readAmount(record.pack, at(pointer, 'pack'), list);
   }
   return records.map(([record]) => record);
+}
+
+/** A code that is of several things is of none of them to whoever asks by it. */
+function doubtSharedSkus(records: Entities<OfferRecord>['records'], list: FaultList): void {
+  const offered = new Map<string, string>();
+  for (const [{ sku, for: name }, pointer] of records) {
+    if (sku === undefined) continue;
+    const other = offered.get(sku) ?? name;
+    offered.set(sku, other);
+    if (other === name) continue;
+    const text = `${quoted(sku)} is the code of ${quoted(other)} too, so nobody can ask by it.`;
+    list.warn(at(pointer, 'sku'), 'shared-sku', text);
+  }
 }
 
 function checkOffered(

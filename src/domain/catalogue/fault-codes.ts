@@ -97,6 +97,7 @@ export const DOUBT_CODES = [
   'face-on-no-mating',
   'impossible-mating',
   'nearly-equal-codes',
+  'shared-sku',
   'too-many-doubts',
   'unknown-code',
   'unknown-coupling',

@@ -28,6 +28,16 @@ export const DOUBTFUL_DOCUMENTS: Readonly<Record<string, Changes>> = {
     '/kinds/0/checks/2/when': { not: { 'one-of': ['box.pattern', ['none']] } },
     '/parts/0/interfaces/linkage/pattern': 'none',
   },
+  // Offers.
+  'one code of two things, and of one thing twice': {
+    '/offers': [
+      { id: 'o-1', for: 'gb5-a', price: '1.00', sku: 'A-1' },
+      { id: 'o-2', for: 'gb5-a', price: '2.00', sku: 'A-1' },
+      { id: 'o-3', for: 'gb6-late', price: '3.00', sku: 'A-1' },
+      { id: 'o-4', for: 'gb6-late', price: '3.00' },
+      { id: 'o-5', for: 'gb5-a', price: '3.00' },
+    ],
+  },
   // Checks.
   'equal measures': {
     '/kinds/0/checks/3': { equal: ['box.pin', 'lever.bore'] },

@@ -7,6 +7,7 @@ import type {
   AnswerHead,
   CautionView,
   MeasureView,
+  NamingView,
   OrderView,
   Outcome,
   SaidReason,
@@ -29,6 +30,15 @@ export function called(name: string | null, id: string, { quoted }: CliWords): s
 /** A place of the vehicle by name; its id too, where the name does not give it away. */
 export function place(name: string, id: string): string {
   return name.toLowerCase().replaceAll(' ', '-') === id ? name : `${name} (${id})`;
+}
+
+/** What other names than ids led to, and which of the parts another one took the place of. */
+export function sayNames({ named }: NamingView, page: Page, words: CliWords): void {
+  const { names } = words;
+  for (const { asked, part, name, resolvedBy, supersededBy } of named) {
+    if (resolvedBy !== 'id') page.say(names.found(asked, called(name, part, words)));
+    if (supersededBy !== null) page.say(names.superseded(part, supersededBy));
+  }
 }
 
 export function sayOrders(

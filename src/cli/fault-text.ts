@@ -5,6 +5,7 @@
 import { counted } from './answer-text.js';
 import type { Place, Problem } from './fault.js';
 import type { Page } from './page.js';
+import { wordsIn } from './words/words.js';
 
 /** `catalogue.json: 2 faults, 1 warning`. */
 export function tallyText(name: string, faults: readonly Place[], warnings: readonly Place[]) {
@@ -31,5 +32,16 @@ export function sayProblem(problem: Problem, page: Page): void {
   page.verbatim(`faying: ${detail}`, 'bad');
   const isSaid = errors.length === 1 && errors[0]?.text === detail && warnings.length === 0;
   if (!isSaid) sayPlaces(errors, warnings, page);
+  sayAsk(problem, page);
   if (remedy !== undefined) page.verbatim(remedy);
+}
+
+function sayAsk({ ask = [], lang }: Problem, page: Page): void {
+  if (ask.length === 0) return;
+  const { names } = wordsIn(lang);
+  page.verbatim(names.ask);
+  for (const { name, values, how } of ask) {
+    const answers = values.map(({ label }) => label);
+    page.say(names.question(name, answers, how), { indent: 2, marker: '- ' });
+  }
 }

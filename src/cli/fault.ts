@@ -8,6 +8,7 @@ import type { FaultWire } from '../contract/problem.js';
 import { typeOf } from '../contract/problems/problem-type.js';
 import { problemWords, saidFault, sayDetail } from '../contract/problems/words.js';
 import { DocumentRefused, QuestionError, StoreFault } from '../usecases/errors.js';
+import type { AskView } from '../usecases/vehicle-view.js';
 
 /** The exit codes of every command. That a part does not fit is an answer. */
 export const EXIT = { answered: 0, bug: 1, fault: 2 } as const;
@@ -49,6 +50,8 @@ export interface Problem {
   readonly lang: string;
   /** Whether to ask again: not at all, the same later, or something else. */
   readonly retry: 'no' | 'later' | 'with-change';
+  /** What to ask to tell vehicles apart, the best question first. */
+  readonly ask?: readonly AskView[];
   readonly errors: readonly Place[];
   readonly warnings?: readonly Place[];
   /** What to do about it, in one line. */
@@ -107,7 +110,7 @@ export function problemOf(error: unknown, lang: Language): Problem | null {
 }
 
 /** A question is refused in the language in which its answer would have come. */
-function questionProblem({ code, faults }: QuestionError, lang: Language): Problem {
+function questionProblem({ code, faults, ask }: QuestionError, lang: Language): Problem {
   const errors = faults.map(({ at, ...fault }) => ({
     ...(at === null ? {} : { parameter: at }),
     ...saidFault(fault, lang),
@@ -119,6 +122,7 @@ function questionProblem({ code, faults }: QuestionError, lang: Language): Probl
     lang,
     code,
     retry: code === 'no-edition' ? 'later' : 'with-change',
+    ...(ask.length === 0 ? {} : { ask }),
     errors,
   };
 }

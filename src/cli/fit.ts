@@ -5,7 +5,7 @@
 import type { Command } from 'commander';
 import type { FitAnswer, FitPositionView } from '../usecases/answer.js';
 import { checkFit, type FitInput } from '../usecases/check-fit.js';
-import { called, place, sayAsides, sayOrders, sayVerdict } from './answer-text.js';
+import { called, place, sayAsides, sayNames, sayOrders, sayVerdict } from './answer-text.js';
 import { cautionTexts, sayFindings } from './finding.js';
 import type { Page } from './page.js';
 import {
@@ -30,6 +30,7 @@ That a part does not fit is an answer: the exit code is 0.
 
 Examples:
   $ faying fit lirren-1 gearbox-6-late
+  $ faying fit lirren-1 "number:cbl 2k240@corrablyn"
   $ faying fit lirren-1 gearbox-6-late --with clutch=clutch-late --fitted prop-shaft=unknown
 `;
 
@@ -39,7 +40,7 @@ export function addFit(program: Command, session: Session): void {
     .summary('does this part fit this vehicle?')
     .description('Says whether a part fits a vehicle as it is, and why or why not.')
     .argument('<vehicle>', 'id of the vehicle')
-    .argument('<part>', 'id of the part')
+    .argument('<part>', 'the part: its id, number:… or sku:…')
     .option('--position <position>', 'only at this position of the vehicle')
     .option('--with <position=part>', 'a part that is fitted beside it (repeatable)', addPair);
   addStoreOptions(addVehicleOptions(command))
@@ -58,10 +59,12 @@ export function addFit(program: Command, session: Session): void {
 }
 
 function sayFit(answer: FitAnswer, page: Page): void {
-  const { summary, alone, name, part, vehicle, positions, at } = answer;
+  const { summary, alone, name, part, supersededBy, vehicle, positions, at } = answer;
   const words = wordsIn(answer.lang);
   sayVerdict(summary, alone, page);
   page.say(words.fit.on(called(name, part, words), vehicle), { tone: 'faint' });
+  if (supersededBy !== null) page.say(words.names.superseded(part, supersededBy));
+  sayNames(answer, page, words);
   if (answer.ambiguous) {
     const best = positions.filter(({ position }) => at.includes(position));
     page.say(words.fit.best(best.map((one) => place(one.name, one.position))));

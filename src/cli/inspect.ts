@@ -5,7 +5,7 @@
 import type { Command } from 'commander';
 import type { InspectAnswer } from '../usecases/answer.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
-import { sayAsides, sayOrders, sayVerdict } from './answer-text.js';
+import { sayAsides, sayNames, sayOrders, sayVerdict } from './answer-text.js';
 import { cautionTexts, sayFindings } from './finding.js';
 import type { Page } from './page.js';
 import { addVehicleOptions, type VehicleOptions, vehicleInput } from './question-options.js';
@@ -38,6 +38,7 @@ function sayInspection(answer: InspectAnswer, page: Page): void {
   const words = wordsIn(answer.lang);
   sayVerdict(summary, state, page);
   page.say(words.vehicle(vehicle), { tone: 'faint' });
+  sayNames(answer, page, words);
   page.gap();
   sayFindings(judged, page, words);
   if (state !== 'fails') sayOrders(order, page, words);

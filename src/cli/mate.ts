@@ -1,12 +1,11 @@
 /**
- * `faying mate PART[:FACE] PART[:FACE]`: do these two faces meet?
+ * `faying mate PART PART`: do these two faces meet?
  */
 
 import type { Command } from 'commander';
 import type { EndView, MateAnswer } from '../usecases/answer.js';
-import { type MateEndInput, type MateInput, mateFaces } from '../usecases/mate-faces.js';
-import { called, sayAsides, sayVerdict } from './answer-text.js';
-import { CommandFault } from './fault.js';
+import { type MateInput, mateFaces } from '../usecases/mate-faces.js';
+import { called, sayAsides, sayNames, sayVerdict } from './answer-text.js';
 import { sayMeeting } from './finding.js';
 import type { Page } from './page.js';
 import {
@@ -20,6 +19,8 @@ import type { CliWords } from './words/cli-words.js';
 import { wordsIn } from './words/words.js';
 
 interface MateOptions extends ValuesOptions, StoreOptions {
+  readonly aFace?: string;
+  readonly bFace?: string;
   readonly adapter?: readonly string[];
   readonly use?: NonNullable<MateInput['use']>;
 }
@@ -28,8 +29,9 @@ const EXAMPLES = `
 Without a face, the pair of faces that comes out best is judged.
 
 Examples:
-  $ faying mate gearbox-6-late:rear prop-late:front
-  $ faying mate gearbox-6-late:rear prop-early:front --adapter adapter-70-65
+  $ faying mate gearbox-6-late prop-late --a-face rear --b-face front
+  $ faying mate gearbox-6-late prop-early --adapter adapter-70-65
+  $ faying mate number:CBL-2G-6 prop-late --a-face rear
 `;
 
 export function addMate(program: Command, session: Session): void {
@@ -38,15 +40,23 @@ export function addMate(program: Command, session: Session): void {
     .command('mate')
     .summary('do these two parts meet?')
     .description('Says whether two parts meet, face to face, and why or why not.')
-    .argument('<a>', 'id of a part, with the name of its face: part:face')
-    .argument('<b>', 'id of the other part, likewise')
+    .argument('<a>', 'a part: its id, number:… or sku:…')
+    .argument('<b>', 'the other part')
+    .option('--a-face <face>', 'the face of the first part')
+    .option('--b-face <face>', 'the face of the other part')
     .option('--adapter <part>', adapter, addPart)
     .addOption(useOption());
   addStoreOptions(addValuesOptions(command))
     .addHelpText('after', EXAMPLES)
     .action((a: string, b: string, options: MateOptions) => {
-      const { adapter: adapters = [], use = null } = options;
-      const input = { ...valuesInput(options), a: endOf(a), b: endOf(b), adapters, use };
+      const { aFace = null, bFace = null, adapter: adapters = [], use = null } = options;
+      const input: MateInput = {
+        ...valuesInput(options),
+        a: { part: a, interface: aFace },
+        b: { part: b, interface: bFace },
+        adapters,
+        use,
+      };
       const answer = session.ask(options, (library) => mateFaces(library, input));
       session.tell(answer, options, sayMate);
     });
@@ -56,13 +66,6 @@ function addPart(part: string, before: readonly string[] | undefined): readonly 
   return [...(before ?? []), part];
 }
 
-function endOf(text: string): MateEndInput {
-  const [part = '', face = null, ...rest] = text.split(':');
-  if (part !== '' && face !== '' && rest.length === 0) return { part, interface: face };
-  const remedy = 'Write it as part, or as part:face.';
-  throw new CommandFault('bad-usage', `"${text}" names no part with a face.`, { remedy });
-}
-
 function sayMate(answer: MateAnswer, page: Page): void {
   const { summary, state, mating } = answer;
   const words = wordsIn(answer.lang);
@@ -70,6 +73,7 @@ function sayMate(answer: MateAnswer, page: Page): void {
   const [a = '', b = ''] = mating.ends.map((end) => endText(end, words));
   const adapters = mating.adapters.map(({ name, part }) => called(name, part, words));
   page.say(words.mate.ends(a, b, adapters), { tone: 'faint' });
+  sayNames(answer, page, words);
   page.gap();
   sayMeeting(mating, page, words);
   sayAsides(answer, page);

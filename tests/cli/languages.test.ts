@@ -42,7 +42,7 @@ const QUESTIONS = [
   'fit hulvane wheel-15-106',
   'inspect hulvane --fitted gearbox=gearbox-6-late',
   'inspect ordale-2',
-  'mate gearbox-6-late:rear prop-early:front --adapter adapter-70-65',
+  'mate gearbox-6-late prop-early --a-face rear --b-face front --adapter adapter-70-65',
 ];
 
 describe('what is printed around the sentences', () => {

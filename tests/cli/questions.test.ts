@@ -145,7 +145,9 @@ describe('the same questions, for programs', () => {
   });
 
   test('mate does, with and without named faces', async () => {
-    const { out } = await ask('mate box-b:rear shaft-a --adapter plate-ab --use road --json');
+    const { out } = await ask(
+      'mate box-b shaft-a --a-face rear --adapter plate-ab --use road --json',
+    );
     const answer = mateFaces(new Library(store), {
       ...common,
       a: { part: 'box-b', interface: 'rear' },
@@ -183,12 +185,12 @@ describe('inspect, mate and editions, for people', () => {
   });
 
   test('mate names both faces, every check and the adapter', async () => {
-    const apart = await ask('mate box-b:rear shaft-a:front');
+    const apart = await ask('mate box-b shaft-a --a-face rear --b-face front');
     expect(apart.code).toBe(0);
     expect(apart.out).toMatch(/^The two faces do not meet/);
     expect(apart.out).toContain('Face rear of “box b” (box-b), with Face front of');
     expect(below('Fails:', apart.out).length).toBeGreaterThanOrEqual(2);
-    const adapted = await ask('mate box-b:rear shaft-a:front --adapter plate-ab');
+    const adapted = await ask('mate box-b shaft-a --a-face rear --b-face front --adapter plate-ab');
     expect(adapted.out).toContain('through “plate f2 to f1” (plate-ab)');
     expect(below('Fails:', adapted.out)).toEqual([]);
   });
@@ -221,7 +223,7 @@ describe('a question that cannot be answered', () => {
       'no left and right',
     ],
     ['inspect cart-1 --adapter roof=plate-ab', '"cart-1" has no mating "roof".'],
-    ['mate box-a:top shaft-a', '"box-a" has no recorded face "top".'],
+    ['mate box-a shaft-a --a-face top', '"box-a" has no recorded face "top".'],
     ['mate box-a shaft-a --adapter box-b', '"box-b" is no adapter'],
   ])('%s', async (line, text) => {
     const { code, out, err } = await ask(line);

@@ -10,6 +10,7 @@ export interface CliWords {
   readonly quoted: (name: string) => string;
   readonly answer: AnswerWords;
   readonly finding: FindingWords;
+  readonly names: NameWords;
   readonly fit: FitWords;
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
@@ -43,6 +44,17 @@ export interface FindingWords {
   readonly value: string;
   readonly against: (sides: readonly string[]) => string;
   readonly ofPart: (value: string, part: string) => string;
+}
+
+/** What the names of parts in a question led to. */
+export interface NameWords {
+  /** A name that is no id. */
+  readonly found: (asked: string, part: string) => string;
+  readonly superseded: (part: string, by: string) => string;
+  /** Stands above what to ask to tell vehicles apart. */
+  readonly ask: string;
+  /** What to ask, which answers there are, and how to find out. */
+  readonly question: (name: string, answers: readonly string[], how: string | null) => string;
 }
 
 export interface FitWords {

@@ -33,6 +33,13 @@ export const ENGLISH: CliWords = {
     against: (sides) => sides.join(' against '),
     ofPart: (value, part) => `${value} of ${part}`,
   },
+  names: {
+    found: (asked, part) => `“${asked}” is ${part}.`,
+    superseded: (part, by) => `${part} has been superseded by ${by}.`,
+    ask: 'To find out which one it is:',
+    question: (name, answers, how) =>
+      `${name}: ${answers.join('; or ')}.${how === null ? '' : ` ${how}`}`,
+  },
   fit: {
     on: (part, vehicle) => `${part} on ${vehicle}.`,
     best: (places) => `The places differ; this is the answer of the best: ${places.join(', ')}.`,

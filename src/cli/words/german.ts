@@ -37,6 +37,13 @@ export const GERMAN: CliWords = {
     against: (sides) => sides.join(' gegen '),
     ofPart: (value, part) => `${value} von ${part}`,
   },
+  names: {
+    found: (asked, part) => `„${asked}“ ist ${part}.`,
+    superseded: (part, by) => `${part} ist durch ${by} abgelöst.`,
+    ask: 'Um herauszufinden, welches es ist:',
+    question: (name, answers, how) =>
+      `${name}: ${answers.join('; oder ')}.${how === null ? '' : ` ${how}`}`,
+  },
   fit: {
     on: (part, vehicle) => `${part} an ${vehicle}.`,
     best: (places) =>

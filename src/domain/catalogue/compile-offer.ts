@@ -40,7 +40,7 @@ export function compileOffers(
     list.missing('', 'currency', 'offers have prices');
   }
   const known = new Set(OFFERED.flatMap((sort) => [...lists[sort].ids]));
-  doubtSharedSkus(records, list);
+  doubtSharedSkus(records, known, list);
   for (const [record, pointer] of records) {
     checkOffered(record.for, known, at(pointer, 'for'), list);
     if (record.pack !== undefined) readAmount(record.pack, at(pointer, 'pack'), list);
@@ -49,10 +49,14 @@ export function compileOffers(
 }
 
 /** A code that is of several things is of none of them to whoever asks by it. */
-function doubtSharedSkus(records: Entities<OfferRecord>['records'], list: FaultList): void {
+function doubtSharedSkus(
+  records: Entities<OfferRecord>['records'],
+  known: ReadonlySet<string>,
+  list: FaultList,
+): void {
   const offered = new Map<string, string>();
   for (const [{ sku, for: name }, pointer] of records) {
-    if (sku === undefined) continue;
+    if (sku === undefined || !known.has(name)) continue;
     const other = offered.get(sku) ?? name;
     offered.set(sku, other);
     if (other === name) continue;

@@ -12,6 +12,7 @@ import type {
 } from '../usecases/answer.js';
 import { z } from './openapi-zod.js';
 import { handSchema, orNull, SAID, shownValueSchema } from './reason.js';
+import { BY_CODE } from './reason-codes.js';
 import type { Wire } from './wire.js';
 
 export const outcomeSchema = z
@@ -50,7 +51,7 @@ const sideSchema = z
 
 const cautionReasonSchema = z
   .strictObject(SAID)
-  .openapi('CautionReason', { description: 'What a check warns of.' });
+  .openapi('CautionReason', { description: 'What a check warns of.', ...BY_CODE });
 
 const checkSchema = z
   .strictObject({
@@ -67,7 +68,7 @@ const checkSchema = z
     ...SAID,
     caution: orNull(cautionReasonSchema),
   })
-  .openapi('Check', { description: 'One comparison with both its values.' });
+  .openapi('Check', { description: 'One comparison with both its values.', ...BY_CODE });
 
 export const occupantSchema = z.enum(['part', 'empty', 'as-found']).openapi({
   description: '`as-found`: something may be there, nobody recorded what.',
@@ -107,7 +108,7 @@ export const matingSchema = z
     ...SAID,
     checks: z.array(checkSchema),
   })
-  .openapi('Mating', { description: 'Two faces that meet, or that should.' });
+  .openapi('Mating', { description: 'Two faces that meet, or that should.', ...BY_CODE });
 
 const constraintSchema = z
   .strictObject({
@@ -123,7 +124,7 @@ const constraintSchema = z
     ...SAID,
     checks: z.array(checkSchema),
   })
-  .openapi('Constraint', { description: 'What else must be so on this vehicle.' });
+  .openapi('Constraint', { description: 'What else must be so on this vehicle.', ...BY_CODE });
 
 export const JUDGED = {
   matings: z.array(matingSchema),
@@ -159,7 +160,7 @@ export const orderSchema = z
     }),
     ...SAID,
   })
-  .openapi('Order', { description: 'What is made or set to suit.' });
+  .openapi('Order', { description: 'What is made or set to suit.', ...BY_CODE });
 
 export const measureSchema = z
   .strictObject({
@@ -183,7 +184,7 @@ export const measureSchema = z
     helps: z.array(z.string()).openapi({ description: 'Constraints that it helps to settle.' }),
     ...SAID,
   })
-  .openapi('Measure', { description: 'A fact that is missing, or too coarse.' });
+  .openapi('Measure', { description: 'A fact that is missing, or too coarse.', ...BY_CODE });
 
 export const cautionSchema = z
   .strictObject({

@@ -4,6 +4,7 @@
  */
 
 import { z } from './openapi-zod.js';
+import { BY_CODE, reasonDataList } from './reason-codes.js';
 
 /**
  * The schema or null. Not `nullable()`, of which the document would keep the reference and lose
@@ -109,11 +110,12 @@ export const reasonDataSchema = z
       description: 'How finely to measure: how far a reading may be off, to either side.',
     }),
     tool: z.string().optional(),
-    group: z.string().optional(),
     names: z.array(z.string()).optional(),
   })
   .openapi('ReasonData', {
-    description: 'What a sentence is made of. Which fields there are depends on the code.',
+    description:
+      'What a sentence is made of. Which fields there are follows from the code; those with a ' +
+      `question mark may be missing.\n\n${reasonDataList()}`,
   });
 
 export const SAID = {
@@ -126,4 +128,4 @@ export const SAID = {
 
 export const saidReasonSchema = z
   .strictObject(SAID)
-  .openapi('SaidReason', { description: 'A reason: code, data, sentence.' });
+  .openapi('SaidReason', { description: 'A reason: code, data, sentence.', ...BY_CODE });

@@ -16,7 +16,7 @@ import { OPERATIONS } from '../contract/operations.js';
 import type { Parameter, ParameterGroup } from '../contract/parameters.js';
 import { problemSchema } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
-
+import { REASON_BY_CODE, reasonByCodeSchema } from '../contract/reason-codes.js';
 import { Examples, refTo } from './openapi-examples.js';
 import {
   headerComponents,
@@ -42,6 +42,7 @@ export function openapiDocument(given: readonly Example[]): object {
   for (const [name, example] of Object.entries(examples.components)) {
     registry.registerComponent('examples', name, example);
   }
+  registry.registerComponent('schemas', REASON_BY_CODE, reasonByCodeSchema());
   for (const operation of OPERATIONS) registry.registerPath(routeOf(operation, examples));
   return app.getOpenAPI31Document({
     openapi: '3.1.0',

@@ -11,11 +11,12 @@ import { SPOKEN_LANGUAGES } from '../../src/contract/language.js';
 import { problemSchema } from '../../src/contract/problem.js';
 import { FAULT_EXAMPLES } from '../../src/contract/problems/fault-examples.js';
 import { problemWords } from '../../src/contract/problems/words.js';
+import { reasonDataList } from '../../src/contract/reason-codes.js';
 import type { CatalogueDocument } from '../../src/domain/catalogue/document.js';
 import { DOUBT_CODES, FAULT_CODES } from '../../src/domain/catalogue/fault-codes.js';
 import { MOST_LISTED } from '../../src/domain/catalogue/faults.js';
 import { CAUTION_GROUPS, REASON_CODES } from '../../src/domain/explain/reason.js';
-import { sayCaution } from '../../src/domain/explain/words.js';
+import { say, sayCaution } from '../../src/domain/explain/words.js';
 import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
 import { PROBLEM_OF_FAULT, FAULT_CODES as REQUEST_FAULTS } from '../../src/http/fault-problems.js';
 import { PROBLEM_CODES } from '../../src/http/problem.js';
@@ -110,6 +111,14 @@ describe.each(SPOKEN_LANGUAGES)('two, in %s', (lang) => {
     expect(say(FAULT_EXAMPLES[code]).length).toBeGreaterThan(10);
     expect(problemPage(PROBLEM_OF_FAULT[code], lang)).toContain(`\n    ${code}\n`);
   });
+
+  test.each(REASON_CODES)(
+    'the reason %s has a sentence, and is published with its data',
+    (code) => {
+      expect(say({ code, data: {} }, lang).length).toBeGreaterThan(3);
+      expect(reasonDataList()).toMatch(new RegExp(`[:,] ${code}(,|$)`, 'm'));
+    },
+  );
 
   test('each group of cautions has a sentence of its own', () => {
     const said = CAUTION_GROUPS.map((group) => sayCaution(group, lang));

@@ -158,7 +158,7 @@ function disputed(d: ReasonData): string {
 
 const constraints = {
   'chain-broken': (d: ReasonData) =>
-    `${lead(d)}The change leaves nothing ${fittedAs(d.part)}, and the two paths need it.`,
+    `The change leaves nothing ${fittedAs(d.part)}, and the two paths need it.`,
   'fails-as-built-too': (d: ReasonData) =>
     `${lead(d)}By the records this fails as the works built it too, so the records are wrong.`,
   suits: (d: ReasonData) =>

@@ -199,7 +199,7 @@ function disputed(d: ReasonData): string {
 
 const constraints = {
   'chain-broken': (d: ReasonData) =>
-    `${lead(d)}Mit dieser Änderung ist ${fittedAt(d.part)} nichts mehr eingebaut, und beide Wege ` +
+    `Mit dieser Änderung ist ${fittedAt(d.part)} nichts mehr eingebaut, und beide Wege ` +
     'brauchen es.',
   'fails-as-built-too': (d: ReasonData) =>
     `${lead(d)}Nach den erfassten Werten geht das auch ab Werk nicht auf, also sind die Werte ` +

@@ -77,7 +77,6 @@ export interface ReasonData {
   /** How finely to measure: how far a reading may be off, to either side. */
   readonly needed?: ShownValue;
   readonly tool?: string;
-  readonly group?: string;
   readonly names?: readonly string[];
 }
 

@@ -1,0 +1,157 @@
+/**
+ * What the data of a reason has, by its code, as answers give it: fields that are always there, and
+ * fields that are there where there is something to say. What a sentence names besides, and an
+ * answer shows beside the reason, is not repeated in its data: both sides of a check, both ends of
+ * a mating.
+ */
+
+import type { ReasonCode, ReasonData } from './reason.js';
+
+export type DataField = keyof ReasonData;
+
+export interface DataFields {
+  readonly always: readonly DataField[];
+  readonly perhaps: readonly DataField[];
+}
+
+function only(...always: readonly DataField[]): DataFields {
+  return { always, perhaps: [] };
+}
+
+function perhaps(...fields: readonly DataField[]): DataFields {
+  return { always: [], perhaps: fields };
+}
+
+const NOTHING = only();
+
+/** Of a check that holds. */
+const HOLDS = perhaps('says', 'margin', 'choices');
+
+/**
+ * Of a check that fails: as it says so itself, as a mating or a choice says it that rests on it,
+ * and where a statement says the contrary.
+ */
+const FAILS = perhaps(
+  ...(['says', 'margin', 'odd', 'part', 'between', 'choices'] as const),
+  ...(['statement', 'basis', 'text'] as const),
+);
+
+/** Of a check that is open, said likewise. */
+const OPEN = perhaps(...FAILS.perhaps, 'missing', 'vehicles');
+
+/** Of a loop that holds and is warned of: the caution stands by itself. */
+const WARNED: DataFields = { always: ['left', 'right', 'margin'], perhaps: ['says', 'choices'] };
+
+const PART = only('part');
+
+/** Of a mating that rests on no check. */
+const MET: DataFields = { always: ['part'], perhaps: ['vehicles'] };
+
+const BUILT = only('part', 'vehicles');
+
+const RULE = only('because');
+
+const STATED: DataFields = { always: ['statement', 'basis'], perhaps: ['text'] };
+
+const CHOSEN: DataFields = { always: ['between'], perhaps: ['choices', 'says'] };
+
+const TO_FIND: DataFields = {
+  always: ['left', 'part'],
+  perhaps: ['needed', 'tool', 'basis', 'text'],
+};
+
+const TO_IDENTIFY = only('left', 'part');
+
+export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
+  equal: HOLDS,
+  'one-of': HOLDS,
+  clears: HOLDS,
+  coincides: HOLDS,
+  agrees: HOLDS,
+  carries: HOLDS,
+  'not-equal': FAILS,
+  'not-one-of': FAILS,
+  'too-small': FAILS,
+  'too-large': FAILS,
+  'too-weak': FAILS,
+  'points-apart': FAILS,
+  'first-too-fast': FAILS,
+  'first-too-slow': FAILS,
+  'not-recorded': OPEN,
+  'not-precise-enough': OPEN,
+  'evidence-too-weak': OPEN,
+  'not-decided': OPEN,
+  'too-many-choices': OPEN,
+  'may-not-apply': OPEN,
+  'winds-up': WARNED,
+  'may-wind-up': WARNED,
+  'off-road-only': WARNED,
+  'may-be-off-road-only': WARNED,
+  'caution-fails': { always: ['text'], perhaps: ['says', 'margin', 'odd'] },
+  'caution-open': { always: ['text'], perhaps: ['says', 'margin', 'odd', 'basis', 'missing'] },
+  'engineer-signs': only('text'),
+  'workshop-signs': only('text'),
+  'work-first': only('text'),
+  meets: { always: ['part'], perhaps: ['adapters', 'vehicles'] },
+  'as-built': BUILT,
+  'contradicts-as-built': BUILT,
+  'nothing-needed': MET,
+  'needed-empty': PART,
+  'needed-absent': PART,
+  'face-not-recorded': MET,
+  'different-kinds': PART,
+  'same-side': PART,
+  stated: OPEN,
+  'contradicts-statement': OPEN,
+  'chain-broken': PART,
+  'fails-as-built-too': FAILS,
+  suits: CHOSEN,
+  'no-common-choice': CHOSEN,
+  'rule-met': RULE,
+  'rule-may-apply': RULE,
+  'rule-open': RULE,
+  'rule-needs': RULE,
+  'rule-excludes': RULE,
+  'needed-place-empty': PART,
+  'wrong-role': PART,
+  'wrong-hand': PART,
+  'no-place-to-span': PART,
+  'span-occupied': PART,
+  'no-mating-for-interface': PART,
+  'stated-not-to-fit': STATED,
+  'stated-before-work': STATED,
+  fits: perhaps('names', 'count'),
+  'fits-made-to-order': perhaps('count'),
+  'fits-already-there': NOTHING,
+  'fits-once-signed': only('names', 'text'),
+  unknown: only('count'),
+  'not-alone': NOTHING,
+  'no-position': NOTHING,
+  'goes-between': NOTHING,
+  'right-as-it-stands': NOTHING,
+  'open-as-it-stands': NOTHING,
+  'wrong-as-it-stands': NOTHING,
+  'faces-meet': NOTHING,
+  'faces-may-meet': NOTHING,
+  'faces-do-not-meet': NOTHING,
+  'kind-does-not-check': only('a', 'b', 'text'),
+  'position-not-recorded': PART,
+  'face-on-no-mating': PART,
+  'measure-to-decide': TO_FIND,
+  'measure-to-order': TO_FIND,
+  confirm: TO_FIND,
+  'look-up': TO_FIND,
+  identify: TO_IDENTIFY,
+  'record-face': TO_IDENTIFY,
+  'ask-fact': TO_FIND,
+  'order-to-suit': only('left', 'order'),
+  'order-after-measuring': only('left'),
+};
+
+/** Of a code that a catalogue or a kind gives a check for where it fails. */
+export const OWN_CODE_DATA: DataFields = FAILS;
+
+export function dataFieldsOf(code: string): DataFields {
+  const known = Object.entries(REASON_DATA).find(([own]) => own === code);
+  return known?.[1] ?? OWN_CODE_DATA;
+}

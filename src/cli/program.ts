@@ -16,6 +16,12 @@ import { Page } from './page.js';
 import { addPublish } from './publish.js';
 import { addServe } from './serve.js';
 import { Session } from './session.js';
+import { addShow } from './show.js';
+import { addShowKind } from './show-kind.js';
+import { addShowLayout } from './show-layout.js';
+import { addShowPart } from './show-part.js';
+import { addShowRole } from './show-role.js';
+import { addShowVehicle } from './show-vehicle.js';
 import type { Output, World } from './world.js';
 
 const ENDING = `
@@ -59,9 +65,14 @@ function programOf(session: Session): Command {
       getErrHasColors: () => false,
     })
     .addHelpText('after', ENDING);
-  for (const add of [addLint, addPublish, addServe, addFit, addInspect, addMate, addEditions]) {
+  for (const add of [addLint, addPublish, addServe, addFit, addInspect, addMate]) {
     add(program, session);
   }
+  const show = addShow(program);
+  for (const add of [addShowPart, addShowVehicle, addShowKind, addShowRole, addShowLayout]) {
+    add(show, session);
+  }
+  addEditions(program, session);
   return program;
 }
 
@@ -80,9 +91,14 @@ function endOfUsage(error: CommanderError, { program, words, world }: Usage): nu
   if (error.exitCode === 0) return EXIT.answered;
   if (error.code === 'commander.help') return EXIT.fault;
   const detail = sentenceOf(error.message);
-  const command = program.commands.find((one) => one.name() === words[0]);
-  const remedy = `See faying ${command === undefined ? '' : `${command.name()} `}--help.`;
+  const remedy = `See ${['faying', ...commandNames(program, words), '--help'].join(' ')}.`;
   return endOfFault(new CommandFault('bad-usage', detail, { remedy }), words, world);
+}
+
+/** The names that lead to the command which the words begin with. */
+function commandNames(parent: Command, [word, ...rest]: readonly string[]): string[] {
+  const command = parent.commands.find((one) => one.name() === word);
+  return command === undefined ? [] : [command.name(), ...commandNames(command, rest)];
 }
 
 /** `error: unknown option '--x'\n(Did you mean --y?)` as one line of sentences. */

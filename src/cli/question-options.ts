@@ -140,7 +140,7 @@ export function partsByPlace(
   return Object.fromEntries(found);
 }
 
-function factsOf(pairs: readonly Pair[]): Record<string, string> {
+export function factsOf(pairs: readonly Pair[]): Record<string, string> {
   const found = new Map<string, string>();
   for (const { key, value } of pairs) {
     if (found.has(key)) throw twice('--fact', key);

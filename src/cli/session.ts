@@ -51,14 +51,14 @@ export class Session {
     return this.withStore(options, 'read', (store) => question(new Library(store)));
   }
 
-  /** The answer as it is in JSON, or as a page for people. */
+  /** The answer as the service sends it, on one line; or as a page for people. */
   tell<Answer>(
     answer: Answer,
     { json }: StoreOptions,
     say: (answer: Answer, page: Page) => void,
   ): void {
     const { out, env } = this.world;
-    if (json === true) out.write(`${JSON.stringify(answer, null, 2)}\n`);
+    if (json === true) out.write(`${JSON.stringify(answer)}\n`);
     else say(answer, new Page(out, env));
   }
 }

@@ -5,6 +5,9 @@
 import { z } from './openapi-zod.js';
 import { A_MONTH } from './problems/rules.js';
 
+/** As people read it. */
+export { sayBuilt } from '../domain/explain/words.js';
+
 const MONTH = /^[0-9]{4}-(0[1-9]|1[0-2])$/;
 
 export const monthField = z

@@ -137,10 +137,13 @@ export const partsQuestionSchema = z
 
 export type PartsQuestion = z.infer<typeof partsQuestionSchema>;
 
-/** What the use-case takes; null is what nobody asked. */
-export function partsFilters(question: PartsQuestion): Omit<PartsInput, keyof ListInput> {
-  const { role, kind, maker, number, text, superseded } = question;
+/** What the use-case takes, and which names are looked up instead; null is what nobody asked. */
+export function partsFilters(
+  question: PartsQuestion,
+): Omit<PartsInput, keyof ListInput> & { readonly names: readonly string[] | null } {
+  const { part, role, kind, maker, number, text, superseded } = question;
   return {
+    names: part ?? null,
     role: role ?? null,
     kind: kind ?? null,
     maker: maker ?? null,

@@ -4,16 +4,19 @@
  */
 
 import type { Hand, Outcome } from '../../usecases/answer.js';
+import type { ShowWords } from './show-words.js';
 
 export interface CliWords {
   /** A name in the quotes of the language. */
   readonly quoted: (name: string) => string;
+  readonly hands: Readonly<Record<Hand, string>>;
   readonly answer: AnswerWords;
   readonly finding: FindingWords;
   readonly names: NameWords;
   readonly fit: FitWords;
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
+  readonly show: ShowWords;
 }
 
 /** What stands below every verdict. */

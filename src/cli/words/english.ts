@@ -3,6 +3,7 @@
  */
 
 import type { CliWords } from './cli-words.js';
+import { ENGLISH_SHOW } from './english-show.js';
 
 function counted(count: number, one: string): string {
   return `${count} ${one}${count === 1 ? '' : 's'}`;
@@ -10,6 +11,7 @@ function counted(count: number, one: string): string {
 
 export const ENGLISH: CliWords = {
   quoted: (name) => `“${name}”`,
+  hands: { left: 'left', right: 'right' },
   answer: {
     order: 'To order:',
     measure: 'To measure or find out:',
@@ -58,4 +60,5 @@ export const ENGLISH: CliWords = {
       `${[a, ...adapters.map((one) => `through ${one}`)].join(', ')}, with ${b}.`,
   },
   vehicle: (id) => `Vehicle ${id}.`,
+  show: ENGLISH_SHOW,
 };

@@ -5,6 +5,7 @@
 
 import type { Hand } from '../../usecases/answer.js';
 import type { CliWords } from './cli-words.js';
+import { GERMAN_SHOW } from './german-show.js';
 
 const HANDS: Readonly<Record<Hand, string>> = { left: 'links', right: 'rechts' };
 
@@ -14,6 +15,7 @@ function counted(count: number, one: string, several: string): string {
 
 export const GERMAN: CliWords = {
   quoted: (name) => `„${name}“`,
+  hands: HANDS,
   answer: {
     order: 'Zu bestellen:',
     measure: 'Zu messen oder herauszufinden:',
@@ -63,4 +65,5 @@ export const GERMAN: CliWords = {
       `${[a, ...adapters.map((one) => `über ${one}`)].join(', ')}, mit ${b}.`,
   },
   vehicle: (id) => `Fahrzeug ${id}.`,
+  show: GERMAN_SHOW,
 };

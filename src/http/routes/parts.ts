@@ -34,11 +34,11 @@ export function mountParts(app: App, service: Service): void {
   mountList<PartsQuestion, PartsListInput>(app, service, {
     operation: listPartsOperation,
     schema: partsQuestionSchema,
-    filters: ({ part: names = null, ...question }) => ({
-      ...partsFilters(question),
-      ...(names === null ? {} : offersOf(names, service)),
-      names,
-    }),
+    filters: (question) => {
+      const filters = partsFilters(question);
+      const { names } = filters;
+      return names === null ? filters : { ...filters, ...offersOf(names, service) };
+    },
     list: (library, { names, ...input }) => {
       if (names === null) return listParts(library, input);
       const { edition, lang, offers } = input;

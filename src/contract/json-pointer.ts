@@ -9,7 +9,7 @@ const LONGEST_POINTER = 1000;
 const LONGEST_ECHO = 64;
 
 /** What a screen does not show, or shows by changing what stands around it. */
-const UNSEEN = /[\p{Cc}\p{Cs}\p{Bidi_Control}]/gu;
+const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu;
 
 /**
  * The pointer, or that of the nearest place around it where names are so long that repeating them

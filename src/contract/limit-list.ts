@@ -25,7 +25,7 @@ const limitEntrySchema = z
       example: 1_000_000,
     }),
     unit: z.string().openapi({
-      description: 'What is counted; `characters` are UTF-16 units. Open.',
+      description: 'What is counted; `characters` are Unicode code points. Open.',
       example: 'bytes',
     }),
     about: z.string().openapi({ description: 'What it is the most of, and what else to know.' }),

@@ -9,7 +9,7 @@ import { LONGEST_ID, LONGEST_SCALAR } from '../domain/catalogue/grammar.js';
 import { MOST_POINTS } from '../domain/catalogue/value.js';
 import { MAX_DIGITS } from '../domain/quantity/notation.js';
 
-/** What is counted. Characters are UTF-16 units, as `length` of a text counts in JavaScript. */
+/** What is counted. Characters are Unicode code points: an emoji of one sign is one. */
 export type LimitUnit =
   | 'adapters'
   | 'alternatives'
@@ -18,6 +18,7 @@ export type LimitUnit =
   | 'digits'
   | 'entries'
   | 'faults'
+  | 'headers'
   | 'levels'
   | 'milliseconds'
   | 'places'
@@ -39,6 +40,11 @@ export const LIMITS = {
   headerBytes: {
     value: 16_384,
     unit: 'bytes',
+  },
+  headerCount: {
+    // A browser behind several proxies sends forty.
+    value: 200,
+    unit: 'headers',
   },
   bodyBytes: { value: 1_000_000, unit: 'bytes' },
   arrivalMs: {

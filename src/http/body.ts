@@ -9,6 +9,9 @@ import type { Exchange } from './exchange.js';
 import { formRefusal, type ReadFields } from './form.js';
 import { type Place, Refusal } from './problem.js';
 
+/** The parameter of a media type that names the charset, as clients write it. */
+const UTF_8 = /^charset=(utf-?8|"utf-?8")$/i;
+
 const BODY_LIMIT = LIMITS.bodyBytes.value;
 
 /** Throws `Refusal` where there is no JSON to be had; what it says is for the schema. */
@@ -29,8 +32,8 @@ export async function readBody({ request, said }: Exchange): Promise<ReadFields>
 
 function checkMediaType(headers: Headers): void {
   const [mediaType = '', ...parameters] = (headers.get('content-type') ?? '').split(';');
-  const charset = parameters.map((one) => one.trim()).find((one) => /^charset=/i.test(one));
-  const isUtf8 = charset === undefined || /^charset="?utf-?8"?$/i.test(charset);
+  const charsets = parameters.map((one) => one.trim()).filter((one) => /^charset=/i.test(one));
+  const isUtf8 = charsets.length < 2 && charsets.every((one) => UTF_8.test(one));
   const coding = headers.get('content-encoding')?.trim().toLowerCase() ?? 'identity';
   if (mediaType.trim().toLowerCase() !== 'application/json' || !isUtf8) {
     throw unsupported('body-not-json-type', { accept: 'application/json' });

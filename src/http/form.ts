@@ -65,7 +65,8 @@ function isOfWhole({ code, path }: Issue): boolean {
 /** What zod calls the types that fields have. */
 const TYPES: ReadonlyMap<string, ValueType> = new Map([
   ['string', 'text'],
-  ['number', 'number'],
+  // Every number of a question is a whole one; zod says so only of a fraction.
+  ['number', 'integer'],
   ['int', 'integer'],
   ['boolean', 'boolean'],
   ['object', 'object'],

@@ -62,10 +62,11 @@ function pairsOf(search: string, faults: PlacedFault[]): Pair[] {
   for (const piece of search.split('&')) {
     if (piece === '') continue;
     const sign = piece.indexOf('=');
-    const name = decode(sign === -1 ? piece : piece.slice(0, sign));
+    const spelt = sign === -1 ? piece : piece.slice(0, sign);
+    const name = decode(spelt);
     const value = sign === -1 ? '' : decode(piece.slice(sign + 1));
     if (name !== null && value !== null) pairs.push([name, value]);
-    else faults.push({ ...parameterOf(name ?? piece), code: 'malformed-encoding', data: {} });
+    else faults.push({ ...parameterOf(name ?? spelt), code: 'malformed-encoding', data: {} });
   }
   return pairs;
 }
@@ -128,12 +129,15 @@ function fill(value: Fields, [outer, inner]: Parameter['field'], read: unknown):
   (value[outer] as Fields)[inner] = read;
 }
 
+/** In the one way in which it is written: no zeros before it, no plus sign, no exponent. */
+const WHOLE_NUMBER = /^(0|-?[1-9]\d*)$/;
+
 /** What is no such text stays a text, and the schema says what it should have been. */
 function readTexts(texts: readonly [string, ...string[]], reading: Reading): unknown {
   const [text] = texts;
   switch (reading) {
     case 'number':
-      return /^\d{1,15}$/.test(text) ? Number(text) : text;
+      return WHOLE_NUMBER.test(text) ? Number(text) : text;
     case 'boolean':
       return text === 'true' ? true : text === 'false' ? false : text;
     case 'list':

@@ -142,6 +142,20 @@ describe('where and for how long', () => {
   });
 });
 
+test('a path of another spelling has the same answer, under the one address', async () => {
+  const { client } = rigOf();
+  for (const [plain, escaped] of [
+    [FIT, FIT.replace('fit', '%66it')],
+    ['/problems/unknown-part', '/problems/%75nknown%2Dpart'],
+  ] as const) {
+    const one = await client.get(plain).expect(200);
+    const other = await client.get(escaped).expect(200);
+    expect(other.text).toBe(one.text);
+    expect(other.headers['content-location']).toBe(one.headers['content-location']);
+    expect(other.headers.etag).toBe(one.headers.etag);
+  }
+});
+
 describe('the language', () => {
   test('Vary names it only where the question does not', async () => {
     const { client } = rigOf();

@@ -123,6 +123,16 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
       return status === 200 ? {} : JSON.parse(body);
     },
   ],
+  headerCount: [
+    async (n) => {
+      const { server } = await serve();
+      const others = ['host: x', 'connection: close'];
+      const lines = [...others, ...many(n - others.length, (i) => `x${i}:`)];
+      const head = `GET /livez HTTP/1.1\r\n${lines.join('\r\n')}\r\n\r\n`;
+      const { status, body } = parts(await raw(server, head));
+      return status === 200 ? {} : JSON.parse(body);
+    },
+  ],
   bodyBytes: [(n) => post('/v1/inspect', '{"vehicle":"cart-1"}'.padEnd(n))],
   // The object, its vehicle and the list are values too.
   bodyValues: [(n) => inspect({ more: many(n - 3, () => 1) })],
@@ -142,6 +152,7 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
   ],
   nameCharacters: [
     (n) => get(`/v1/parts?text=${x(n)}`),
+    (n) => get(`/v1/parts?text=${encodeURIComponent('🔧'.repeat(n))}`),
     (n) => get(`/v1/parts/${x(n)}`),
     (n) => inspect({ vehicle: x(n) }),
     (n) => inspect({ fitted: { engine: { left: 'none', right: x(n) } } }),

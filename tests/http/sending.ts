@@ -48,7 +48,7 @@ function bytesOf({ method, target, headers, body, stops }: SentRequest, host: st
   return `${lines.join('\r\n')}\r\n\r\n${(body ?? '').slice(0, stops?.after)}`;
 }
 
-function answeredIn(text: string): Answered {
+export function answeredIn(text: string): Answered {
   const split = text.indexOf('\r\n\r\n');
   if (split === -1) throw new Error(`no HTTP came back: ${text.slice(0, 100)}`);
   const [first = '', ...lines] = text.slice(0, split).split('\r\n');

@@ -25,14 +25,14 @@ export async function serve(
 }
 
 /** Sends bytes as they are, and gives everything that comes back until the other side ends. */
-export function raw(server: RunningServer, bytes: string): Promise<string> {
+export function raw(server: RunningServer, bytes: string | Buffer): Promise<string> {
   return send(server, bytes).answer;
 }
 
 /** The same where more is to be sent later. */
 export function send(
   { url }: RunningServer,
-  bytes: string,
+  bytes: string | Buffer,
 ): { socket: Socket; answer: Promise<string> } {
   const { hostname, port } = new URL(url);
   const socket = connect(Number(port), hostname, () => socket.write(bytes));

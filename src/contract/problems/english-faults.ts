@@ -27,7 +27,6 @@ function hint(meant: string | null): string {
 
 const TYPES: Readonly<Record<ValueType, string>> = {
   text: 'a text',
-  number: 'a number',
   integer: 'a whole number',
   boolean: 'true or false',
   object: 'an object',
@@ -142,8 +141,8 @@ export const ENGLISH_FAULTS: FaultWords = {
   'body-encoded': () => 'The body is to come without a content coding.',
   'url-too-long': ({ most }) =>
     `The URL has more than ${most} bytes; POST takes the same questions in a body.`,
-  'nothing-at-path': ({ path }) => `There is nothing at ${path}.`,
-  'unknown-problem': ({ path }) => `There is no problem type ${path}.`,
-  'method-not-taken': ({ path, method, allow }) => `${path} takes ${allow}, not ${method}.`,
+  'nothing-at-path': ({ path }) => `There is nothing at ${echo(path)}.`,
+  'unknown-problem': ({ path }) => `There is no problem type ${echo(path)}.`,
+  'method-not-taken': ({ path, method, allow }) => `${echo(path)} takes ${allow}, not ${method}.`,
   'type-not-accepted': ({ type }) => `The answer is ${type}, which Accept excludes.`,
 };

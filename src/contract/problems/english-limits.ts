@@ -7,6 +7,7 @@ import type { LimitWords } from './problem-words.js';
 export const ENGLISH_LIMITS: LimitWords = {
   urlBytes: 'Path and query of a URL together; POST takes the same questions in a body.',
   headerBytes: 'The URL, and the names and values of all headers, together.',
+  headerCount: 'Headers of one request.',
   bodyBytes: 'A body.',
   arrivalMs: 'The time for a request to arrive whole.',
   bodyValues: 'Values in a body, lists and objects among them.',

@@ -38,7 +38,7 @@ export type JsonFound =
   | 'sign';
 
 /** What a value is of, or should be. */
-export type ValueType = 'text' | 'number' | 'integer' | 'boolean' | 'object' | 'list';
+export type ValueType = 'text' | 'integer' | 'boolean' | 'object' | 'list';
 
 /** More than is taken: the most, and the name of the limit where it is one of the service's. */
 export interface Passed {

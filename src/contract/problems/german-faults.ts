@@ -28,7 +28,6 @@ function hint(meant: string | null): string {
 
 const TYPES: Readonly<Record<ValueType, string>> = {
   text: 'kein Text',
-  number: 'keine Zahl',
   integer: 'keine ganze Zahl',
   boolean: 'weder true noch false',
   object: 'kein Objekt',
@@ -151,8 +150,8 @@ export const GERMAN_FAULTS: FaultWords = {
   'body-encoded': () => 'Der Rumpf muss unkomprimiert kommen.',
   'url-too-long': ({ most }) =>
     `Die URL hat mehr als ${most} Byte; POST nimmt dieselben Fragen im Rumpf.`,
-  'nothing-at-path': ({ path }) => `Unter ${path} gibt es nichts.`,
-  'unknown-problem': ({ path }) => `Es gibt keine Art von Problem ${path}.`,
-  'method-not-taken': ({ path, method, allow }) => `${path} nimmt ${allow}, nicht ${method}.`,
+  'nothing-at-path': ({ path }) => `Unter ${echo(path)} gibt es nichts.`,
+  'unknown-problem': ({ path }) => `Es gibt keine Art von Problem ${echo(path)}.`,
+  'method-not-taken': ({ path, method, allow }) => `${echo(path)} nimmt ${allow}, nicht ${method}.`,
   'type-not-accepted': ({ type }) => `Die Antwort ist ${type}, und das schließt Accept aus.`,
 };

@@ -7,6 +7,7 @@ import type { LimitWords } from './problem-words.js';
 export const GERMAN_LIMITS: LimitWords = {
   urlBytes: 'Pfad und Frage einer URL zusammen; POST nimmt dieselben Fragen im Rumpf.',
   headerBytes: 'Die URL und die Namen und Werte aller Kopfzeilen zusammen.',
+  headerCount: 'Kopfzeilen einer Anfrage.',
   bodyBytes: 'Ein Rumpf.',
   arrivalMs: 'Die Zeit, bis eine Anfrage ganz angekommen ist.',
   bodyValues: 'Werte in einem Rumpf, Listen und Objekte mitgezählt.',

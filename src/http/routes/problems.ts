@@ -10,6 +10,7 @@ import { COMMON_FIELDS } from '../../contract/question.js';
 import { etagOf, unlessKnown } from '../asked.js';
 import { type Exchange, spokenIn, textReply, vary } from '../exchange.js';
 import { checkForm } from '../form.js';
+import { segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
 import { PROBLEM_CODES, Refusal } from '../problem.js';
 import { listPage, problemPage } from '../problem-page.js';
@@ -20,7 +21,7 @@ import type { Service } from '../service.js';
 export function mountProblems(app: App, service: Service): void {
   const mediaType = 'text/plain';
   const pages: Pages = new Map();
-  const list = (exchange: Exchange) => pageReply(exchange, pages, listPage);
+  const list = (exchange: Exchange) => pageReply(exchange, pages, LIST);
   const one = (exchange: Exchange) => pageReply(exchange, pages, pageAt(exchange));
   mount(app, service, '/problems', { mediaType, get: { placeOf: null, answer: list } });
   mount(app, service, '/problems/:code', { mediaType, get: { placeOf: null, answer: one } });
@@ -33,18 +34,25 @@ const FIELDS = z.strictObject({ lang: COMMON_FIELDS.lang });
 /** Pages that were asked for, by path and language: they are the same as long as the program is. */
 type Pages = Map<string, { readonly text: string; readonly etag: string }>;
 
-type Written = (lang: Language) => string;
+interface Page {
+  /** However the client spelt it. */
+  readonly path: string;
+  readonly written: (lang: Language) => string;
+}
 
-function pageAt({ path }: Exchange): Written {
-  const code = PROBLEM_CODES.find((known) => typeOf(known) === path);
-  if (code !== undefined) return (lang) => problemPage(code, lang);
+const LIST: Page = { path: '/problems', written: listPage };
+
+function pageAt({ path }: Exchange): Page {
+  const asked = segmentOf(path, 'code');
+  const code = PROBLEM_CODES.find((known) => known === asked);
+  if (code !== undefined) return { path: typeOf(code), written: (lang) => problemPage(code, lang) };
   throw new Refusal('unknown-problem', [{ code: 'unknown-problem', data: { path } }]);
 }
 
-function pageReply(exchange: Exchange, pages: Pages, written: Written): Response {
+function pageReply(exchange: Exchange, pages: Pages, { path, written }: Page): Response {
   checkForm(FIELDS, readQuery(exchange.search, QUERY), (at) => parameterAt(at, QUERY));
   const { lang, by } = spokenIn(exchange);
-  const key = `${lang} ${exchange.path}`;
+  const key = `${lang} ${path}`;
   let page = pages.get(key);
   if (page === undefined) {
     const text = written(lang);

@@ -147,9 +147,12 @@ export function problemReply(exchange: Exchange, refusal: Refusal): Response {
 /** Methods that change nothing and say so: what they lead to may be kept on the way. */
 const SHARED: ReadonlySet<string> = new Set(['GET', 'HEAD', 'QUERY']);
 
+/** Statuses of names that are of nothing, of several things, or of what was replaced. */
+const NAMED_WRONGLY: ReadonlySet<number> = new Set([404, 409, 410]);
+
 /** The headers that follow from a problem alone. */
 export function problemHeaders(problem: ProblemWire, method: string): Headers {
-  const isShared = problem.status === 404 && SHARED.has(method);
+  const isShared = NAMED_WRONGLY.has(problem.status) && SHARED.has(method);
   return {
     'content-type': 'application/problem+json',
     'content-language': problem.lang,

@@ -5,6 +5,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { FIT, LARGER_CART, publish, rigOf } from './fixture.js';
+import { NAMED } from './named-parts.js';
 
 describe('an answer that the client has already', () => {
   test('is not judged again', async () => {
@@ -137,6 +138,10 @@ describe('where and for how long', () => {
     expect(await header('/v1/fit?vehicle=cart-1&part=nope')).toBe('public, max-age=30');
     expect(await header('/nope')).toBe('public, max-age=30');
     expect(await header('/v1/fit')).toBe('no-store');
+    const { client: other } = rigOf({ documents: [NAMED] });
+    for (const url of ['/v1/fit?vehicle=cart-rough&part=box-a', '/v1/mate?a=sku:X&b=shaft-a']) {
+      expect((await other.get(url)).headers['cache-control']).toBe('public, max-age=30');
+    }
     const posted = await client.post('/v1/fit').send({ vehicle: 'cart-1', part: 'nope' });
     expect([posted.status, posted.headers['cache-control']]).toEqual([404, 'no-store']);
   });

@@ -51,12 +51,19 @@ class FailingStore extends MemoryStore {
   }
 }
 
-const damaged: RigOptions = { documents: [], store: new FailingStore(new StoreFault(SECRET, '')) };
+export const damaged: RigOptions = {
+  documents: [],
+  store: new FailingStore(new StoreFault(SECRET, '')),
+};
+export const failing: RigOptions = {
+  documents: [],
+  store: new FailingStore(new TypeError(SECRET)),
+};
 export const empty: RigOptions = { documents: [] };
 const broken = (): never => {
   throw new TypeError(SECRET);
 };
-const buggy: RigOptions = {
+export const buggy: RigOptions = {
   useCases: Object.fromEntries(Object.keys(USE_CASES).map((name) => [name, broken])),
 };
 
@@ -373,7 +380,7 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     {
       code: 'internal-error',
       url: '/readyz',
-      rig: { documents: [], store: new FailingStore(new TypeError(SECRET)) },
+      rig: failing,
     },
   ],
 };

@@ -146,7 +146,7 @@ describe('is refused as POST is', () => {
     const asked = await provoke({ ...provocation, method: 'QUERY' }, rigOf(provocation.rig));
     const problem = await asked.json();
     expect(problem).toMatchObject({ code, ...provocation.says });
-    const cached = asked.status === 404 ? 'public, max-age=30' : 'no-store';
+    const cached = [404, 409, 410].includes(asked.status) ? 'public, max-age=30' : 'no-store';
     expect(asked.headers.get('cache-control')).toBe(cached);
   });
 });

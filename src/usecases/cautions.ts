@@ -14,8 +14,19 @@ import type { CautionView } from './answer.js';
 import type { Speaker } from './speaker.js';
 import { checkView } from './views.js';
 
-/** The groups of everything that the change touches, then what its checks and rules warn of. */
-export function cautionViews(judgement: Judgement, speaker: Speaker): CautionView[] {
+/**
+ * The groups of everything that the changes touch, then what their checks and rules warn of; each
+ * once.
+ */
+export function cautionViews(judgements: readonly Judgement[], speaker: Speaker): CautionView[] {
+  const toldBy = (one: Speaker) => judgements.flatMap((judgement) => cautionsIn(judgement, one));
+  const told = toldBy(speaker);
+  // Two that read alike in other units may differ as recorded, and are two in all units then.
+  const plain = speaker.inRecordedUnits();
+  return once(told, plain === speaker ? told : toldBy(plain));
+}
+
+function cautionsIn(judgement: Judgement, speaker: Speaker): CautionView[] {
   const { configuration, constraints } = judgement;
   const groups = new Set<string>(['general']);
   const { roles } = configuration.catalogue;
@@ -34,7 +45,7 @@ export function cautionViews(judgement: Judgement, speaker: Speaker): CautionVie
   }
   const usual = usualCautions(groups, speaker);
   const own = constraints.flatMap((constraint) => ownCautions(constraint, speaker));
-  return once([...usual, ...signOffs(configuration, speaker), ...own]);
+  return [...usual, ...signOffs(configuration, speaker), ...own];
 }
 
 export function usualCautions(groups: Iterable<string>, speaker: Speaker): CautionView[] {
@@ -110,9 +121,16 @@ function ownCautions(constraint: Constraint, speaker: Speaker): CautionView[] {
   return [...cautions, ...rules];
 }
 
-/** What is said twice is said once. */
-export function once<Said extends { readonly text: string }>(said: readonly Said[]): Said[] {
-  const byText = new Map<string, Said>();
-  for (const one of said) if (!byText.has(one.text)) byText.set(one.text, one);
-  return [...byText.values()];
+/** What is said twice is said once; `by` are the texts that tell, one for each. */
+export function once<Said extends { readonly text: string }>(
+  said: readonly Said[],
+  by: readonly { readonly text: string }[] = said,
+): Said[] {
+  const seen = new Set<string>();
+  return said.filter((one, index) => {
+    const { text } = by[index] ?? one;
+    const isNew = !seen.has(text);
+    seen.add(text);
+    return isNew;
+  });
 }

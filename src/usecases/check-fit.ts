@@ -145,7 +145,7 @@ function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
     kit: null,
     measure,
     notChecked: once(judgements.flatMap((one) => notCheckedViews(one, speaker))),
-    cautions: once(judgements.flatMap((one) => cautionViews(one, speaker))),
+    cautions: cautionViews(judgements, speaker),
   });
 }
 

@@ -61,6 +61,6 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     order: orderViews(judgement, speaker),
     measure: measureViews([judgement], speaker),
     notChecked: notCheckedViews(judgement, speaker),
-    cautions: cautionViews(judgement, speaker),
+    cautions: cautionViews([judgement], speaker),
   });
 }

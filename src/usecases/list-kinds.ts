@@ -68,13 +68,13 @@ function parameterView(parameter: Parameter, speaker: Speaker): ParameterView {
 }
 
 export function specView(spec: ValueSpec, speaker: Speaker): SpecView {
-  const { type, unit, dimension, tool, usual } = spec;
+  const { type, unit, tool, usual } = spec;
   return {
     name: speaker.specName(spec),
     type,
     unit,
     tool,
     toolName: tool === null ? null : speaker.toolName(tool),
-    usual: usual === null ? null : speaker.values.interval(usual, dimension),
+    usual: usual === null ? null : speaker.values.usual(usual, spec),
   };
 }

@@ -74,7 +74,7 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
     mating: matingView(mating, speaker, null),
     measure: measureViews([judgement], speaker),
     notChecked: notCheckedViews(judgement, speaker),
-    cautions: cautionViews(judgement, speaker),
+    cautions: cautionViews([judgement], speaker),
   });
 }
 

@@ -69,8 +69,10 @@ function textOf(value: Value, values: ValueWriter): string {
     case 'set':
       return values.oneOf(value.items.map((one) => values.recordedText({ ...spec, ...one })));
     case 'number':
-    case 'range':
-      return values.recordedText({ ...spec, text, interval: value.interval });
+    case 'range': {
+      const isRange = value.form === 'range';
+      return values.recordedText({ ...spec, text, interval: value.interval, isRange });
+    }
   }
 }
 

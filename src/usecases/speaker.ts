@@ -51,6 +51,12 @@ export class Speaker {
     this.#layout = layout;
   }
 
+  /** Says the same with values as they are recorded. */
+  inRecordedUnits(): Speaker {
+    if (this.values.units === 'recorded') return this;
+    return new Speaker({ catalogue: this.catalogue, layout: this.#layout, lang: this.lang });
+  }
+
   text(text: Text): string {
     const said = textIn(text, this.lang, this.catalogue.lang);
     if (said.lang !== this.lang) this.#others.add(said.lang);
@@ -149,7 +155,7 @@ export class Speaker {
   }
 
   value(shown: Shown): ShownValue {
-    const { text, interval, dimension, codes, points } = shown;
+    const { text, interval, dimension, codes, points, isRange } = shown;
     const { values } = this;
     if (codes !== null) return values.word(values.oneOf(codes));
     if (points !== null) return values.word(values.pointsText(points.points, points.dimension));
@@ -158,7 +164,10 @@ export class Speaker {
     const { low, high, unit } = computed;
     if (text !== null) {
       const { type = null } = this.#specAt(shown.address) ?? {};
-      return { ...computed, text: values.recordedText({ text, interval, dimension, type }) };
+      return {
+        ...computed,
+        text: values.recordedText({ text, interval, dimension, type, isRange }),
+      };
     }
     // One value without a text and without an end was not recorded: that it is at least nothing
     // is no knowledge of it.
@@ -184,7 +193,8 @@ export class Speaker {
       case 'range': {
         const { domain: interval, dimension } = reading;
         const { type = null } = this.#specAt(address) ?? {};
-        return this.values.recordedText({ text, interval, dimension, type });
+        const isRange = reading.form === 'range';
+        return this.values.recordedText({ text, interval, dimension, type, isRange });
       }
     }
   }

@@ -35,6 +35,8 @@ export interface Recorded {
   readonly dimension: Dimension;
   /** Null where nothing declares it. */
   readonly type: ValueType | null;
+  /** One may set or order any value that is in it. */
+  readonly isRange?: boolean;
 }
 
 export class ValueWriter {
@@ -52,6 +54,14 @@ export class ValueWriter {
   interval(set: Interval, dimension: Dimension): SaidValue {
     const said = this.#isConverted(dimension) ? shortened(set, dimension, this.#system) : set;
     return this.#saying(said, set, dimension);
+  }
+
+  /** What is usual of values of a type: of names of sizes in the units of the names. */
+  usual(set: Interval, { type, dimension }: Pick<Recorded, 'dimension'> & { type: ValueType }) {
+    const style = { system: 'metric', words: this.#words } as const;
+    return type === 'designation'
+      ? shownValue(set, dimension, style)
+      : this.interval(set, dimension);
   }
 
   /** What is left in reserve: where it has to be rounded, it lies between the two ends. */
@@ -116,12 +126,13 @@ export class ValueWriter {
     return interval === null ? this.word(text) : { ...this.interval(interval, dimension), text };
   }
 
-  recordedText({ text, interval, dimension, type }: Recorded): string {
+  recordedText({ text, interval, dimension, type, isRange = false }: Recorded): string {
     const isName = type === 'designation';
     if (type === 'code' || (isName && dimension === '1')) return text;
     const isConverted = !isName && interval !== null && this.#isForeign(text, dimension);
     if (!isConverted) return writeRecorded(text, this.#words);
-    return this.interval(interval, dimension).text;
+    // Nobody is told to order what is not to be had.
+    return (isRange ? this.order(interval, dimension) : this.interval(interval, dimension)).text;
   }
 
   /** Whether it was recorded in units of another system than it is to be shown in. */

@@ -14,12 +14,12 @@ async function ask(path: string) {
   return { body: json(response), etag, place };
 }
 
+const TOLD = ['text', 'said', 'units'];
+
 /** What is left of an answer without its texts. */
 function untold(body: object): unknown {
   return JSON.parse(
-    JSON.stringify(body, (key, value: unknown) =>
-      key === 'text' || key === 'units' ? undefined : value,
-    ),
+    JSON.stringify(body, (key, value: unknown) => (TOLD.includes(key) ? undefined : value)),
   );
 }
 

@@ -121,6 +121,15 @@ describe('a recorded value', () => {
   });
 });
 
+test('what is usual is told as the values are', () => {
+  const set = closed(rational(80), rational(150));
+  const [, , imperial] = SHOWN_UNITS.map((one) => new ValueWriter({ lang: 'en', units: one }));
+  const usual = (type: 'measured' | 'designation') =>
+    imperial?.usual(set, { type, dimension: 'length' });
+  expect(usual('measured')).toEqual({ text: '3.1 to 6 in', low: '80', high: '150', unit: 'mm' });
+  expect(usual('designation')?.text).toBe('80 to 150 mm');
+});
+
 test('a point is told about where it is once it has been converted', () => {
   const set = (low: string, high: string) => closed(rational(low), rational(high));
   const hole = {

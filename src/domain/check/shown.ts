@@ -28,6 +28,8 @@ export interface Shown {
   readonly codes: readonly string[] | null;
   /** Where its points are, when the side is a set of points. */
   readonly points: PointSet | null;
+  /** One may set or order any value that is in it. */
+  readonly isRange: boolean;
   /** Whose value it is, when the side is one value. */
   readonly address: FactAddress;
   /** The name of a layout's term, when the side is one. */
@@ -83,7 +85,9 @@ export function shownOf(
   const address = addressOf(term, reading);
   const text = reading !== null && 'text' in reading ? reading.text : null;
   const name = term.op === 'named' ? term.name : null;
-  const bare = { text, interval: null, dimension: null, codes: null, points: null, address };
+  const isRange = reading?.form === 'range';
+  const none = { interval: null, dimension: null, codes: null, points: null };
+  const bare = { ...none, text, isRange, address };
   if (side.is === 'code') return { ...bare, codes: side.reading.codes, term: name };
   if (side.is === 'points') {
     const { points, dimension } = side.reading;

@@ -1,7 +1,7 @@
 /**
- * Writes what is generated: the contracts in `openapi/`, the list of the demo catalogue and the
- * page of the built-in kinds (`npm run generate`). The answers in the examples are those of the
- * service itself, asked over the demo catalogue.
+ * Writes what is generated: the contracts in `openapi/`, the list of the demo catalogue, and the
+ * pages of the built-in kinds and of the faults of documents (`npm run generate`). The answers in
+ * the examples are those of the service itself, asked over the demo catalogue.
  */
 
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -18,12 +18,14 @@ import {
   exampleService,
   refusedRequests,
 } from './example-service.js';
+import { faultsPage } from './faults-page.js';
 import { kindsPage } from './kinds-page.js';
 import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
 const LISTING = new URL('../db/demo/listing.md', import.meta.url);
 const KINDS = new URL('../db/kinds.md', import.meta.url);
+const FAULTS = new URL('../db/faults.md', import.meta.url);
 
 /** The contracts by file name, as they are to be written. */
 export async function contracts(): Promise<ReadonlyMap<string, string>> {
@@ -70,4 +72,5 @@ if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
   writeFileSync(LISTING, demoListing());
   writeFileSync(KINDS, kindsPage(BUILT_IN_KINDS));
+  writeFileSync(FAULTS, faultsPage());
 }

@@ -4,6 +4,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { faultsPage } from '../../scripts/faults-page.js';
 import { contracts, demoListing } from '../../scripts/generate.js';
 import { kindsPage } from '../../scripts/kinds-page.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
@@ -24,6 +25,7 @@ describe('openapi/ is as generated (npm run generate)', () => {
 test.each([
   ['db/demo/listing.md', demoListing],
   ['db/kinds.md', () => kindsPage(BUILT_IN_KINDS)],
+  ['db/faults.md', faultsPage],
 ] as const)('and so is %s', (path, written) => {
   const url = new URL(`../../${path}`, import.meta.url);
   expect(readFileSync(url, 'utf8')).toBe(written());

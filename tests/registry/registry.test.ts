@@ -3,11 +3,13 @@
  * each language; a test provokes it; and the source says it somewhere beside the lists and the
  * words. What no longer can be said is deleted, here as well.
  *
- * Left out: codes that a catalogue gives its own checks and rules, which are its own affair.
+ * Left out: codes that a catalogue gives its own checks and rules, which are its own affair; and
+ * how lines of a document come by their faults, for which see `tests/cli/lines.test.ts`.
  */
 
 import { describe, expect, test } from 'vitest';
 import { SPOKEN_LANGUAGES } from '../../src/contract/language.js';
+import { LINE_FAULT_CODES } from '../../src/contract/ndjson-text.js';
 import { problemSchema } from '../../src/contract/problem.js';
 import { FAULT_EXAMPLES } from '../../src/contract/problems/fault-examples.js';
 import { problemWords } from '../../src/contract/problems/words.js';
@@ -82,6 +84,7 @@ const LISTS: Readonly<Record<string, readonly string[]>> = {
   'faults of requests': REQUEST_FAULTS,
   'faults of documents': FAULT_CODES,
   'doubts of documents': DOUBT_CODES,
+  'faults of documents in lines': LINE_FAULT_CODES,
   'reasons of answers': REASON_CODES,
   'groups of cautions': CAUTION_GROUPS,
 };
@@ -96,6 +99,14 @@ describe.each(Object.entries(LISTS))('one: %s', (_, codes) => {
 
 test('one: the codes of documents stand in the order of the alphabet', () => {
   for (const codes of [FAULT_CODES, DOUBT_CODES]) expect([...codes].sort()).toEqual(codes);
+});
+
+test('two: the page of faults has each code of documents in its place', () => {
+  const page = fileAt('db/faults.md').text;
+  const listed = [...page.matchAll(/^\| `([a-z-]+)` \| ([A-Z].+\.) \|$/gm)];
+  const codes = [...FAULT_CODES, ...LINE_FAULT_CODES, ...DOUBT_CODES];
+  expect(listed.map(([, code]) => code)).toEqual(codes);
+  expect(new Set(listed.map(([, , meaning]) => meaning)).size).toBe(codes.length);
 });
 
 describe.each(SPOKEN_LANGUAGES)('two, in %s', (lang) => {

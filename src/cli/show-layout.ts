@@ -53,7 +53,11 @@ function sayLayout(layout: LayoutAnswer, page: Page, words: CliWords): void {
     checks.map((check) => checkText(check, words)),
     page,
   );
-  sayTexts(headings.terms, terms, page);
+  sayTexts(
+    headings.terms,
+    terms.map(({ term, name: text }) => place(text, term)),
+    page,
+  );
   sayOrigin(layout, page);
 }
 

@@ -55,6 +55,10 @@ const layoutMatingSchema = z
   })
   .openapi('LayoutMating', { description: 'Where two positions meet.' });
 
+const termSchema = z
+  .strictObject({ term: z.string(), name: z.string() })
+  .openapi('Term', { description: 'A value that a layout computes from others.' });
+
 export const layoutAnswerSchema = z
   .strictObject({
     ...ANSWER_HEAD,
@@ -63,8 +67,8 @@ export const layoutAnswerSchema = z
     positions: z.array(positionSchema),
     matings: z.array(layoutMatingSchema),
     checks: z.array(declaredCheckSchema),
-    terms: z.array(z.string()).openapi({
-      description: 'Names of the computed values that its checks compare.',
+    terms: z.array(termSchema).openapi({
+      description: 'The computed values that its checks compare.',
     }),
   })
   .openapi('LayoutAnswer', { description: 'The positions, matings and checks of one layout.' });

@@ -49,6 +49,6 @@ export interface LayoutAnswer extends AnswerHead {
   positions: PositionView[];
   matings: LayoutMatingView[];
   checks: DeclaredCheckView[];
-  /** Names of the computed values that its checks compare. */
-  terms: string[];
+  /** The computed values that its checks compare. */
+  terms: { term: string; name: string }[];
 }

@@ -61,7 +61,7 @@ function layoutView(layout: Layout, speaker: Speaker) {
       adapters,
     })),
     checks: layout.checks.map((check) => declaredCheck(check, speaker)),
-    terms: [...layout.terms.keys()],
+    terms: [...layout.terms.keys()].map((term) => ({ term, name: speaker.termName(term) })),
   };
 }
 

@@ -144,13 +144,19 @@ export class Speaker {
     return specs.find(({ name }) => name !== null) ?? specs[0] ?? null;
   }
 
+  /** The name of a value that the layout computes. */
+  termName(term: string): string {
+    const name = this.#layout?.termNames.get(term);
+    return name === undefined ? term.replaceAll('-', ' ') : this.text(name);
+  }
+
   /** The name of what a kind or a role declares. */
   specName({ id, name }: Pick<ValueSpec, 'id' | 'name'>): string {
     return name === null ? id.replaceAll('-', ' ') : this.text(name);
   }
 
   namedValue(address: FactAddress, value: ShownValue | null, term: string | null): NamedValue {
-    const name = this.parameterName(address) ?? term?.replaceAll('-', ' ') ?? null;
+    const name = this.parameterName(address) ?? (term === null ? null : this.termName(term));
     return { ...this.named(address), parameter: address.parameter, parameterName: name, value };
   }
 

@@ -18,8 +18,20 @@ type Answer = FitAnswer | InspectAnswer | MateAnswer;
 
 /** What stands before a sentence, by the language of the answer. */
 const LABELS: Readonly<Record<string, Labels>> = {
-  en: { find: 'To find out', note: 'Note', caution: 'Caution', order: 'To order' },
-  de: { find: 'Zu klären', note: 'Hinweis', caution: 'Vorsicht', order: 'Bestellung' },
+  en: {
+    find: 'To find out',
+    note: 'Note',
+    caution: 'Caution',
+    order: 'To order',
+    alone: 'does not fit alone',
+  },
+  de: {
+    find: 'Zu klären',
+    note: 'Hinweis',
+    caution: 'Vorsicht',
+    order: 'Bestellung',
+    alone: 'passt nicht allein',
+  },
 };
 
 interface Labels {
@@ -27,6 +39,7 @@ interface Labels {
   readonly note: string;
   readonly caution: string;
   readonly order: string;
+  readonly alone: string;
 }
 
 function labelsOf({ lang }: Answer): Labels {
@@ -60,7 +73,7 @@ function bodyOf(answer: Answer): string[] {
   }
   return answer.positions.flatMap((at) => [
     '',
-    `${at.name}: ${at.verdict ?? 'does not fit alone'}.`,
+    `${at.name}: ${at.verdict ?? labelsOf(answer).alone}.`,
     ...judgedLines(at),
     ...orders(at, answer),
   ]);

@@ -162,6 +162,8 @@ export interface Layout {
   readonly positions: ReadonlyMap<string, Position>;
   readonly matings: ReadonlyMap<string, Mating>;
   readonly terms: ReadonlyMap<string, Term>;
+  /** What terms are called; those that are not here, by their ids. */
+  readonly termNames: ReadonlyMap<string, Text>;
   readonly checks: readonly Check[];
   readonly unmated: 'open' | 'ignore';
 }

@@ -8,9 +8,9 @@ import { readHours } from './amount.js';
 import type { Layout, Position } from './catalogue.js';
 import { circlesOf } from './circles.js';
 import { compileMatings } from './compile-mating.js';
-import type { LayoutRecord, PositionRecord } from './document.js';
+import type { LayoutRecord, PositionRecord, Text } from './document.js';
 import { at, type FaultList, quoted } from './faults.js';
-import { loseUnread, present } from './holes.js';
+import { loseUnread, namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
 import { type LayoutNames, LayoutScope } from './scope.js';
 
@@ -40,9 +40,10 @@ export function compileLayout(
   const taken = new Set(matings.keys());
   const checks = compileChecks(record.checks ?? [], scope, at(pointer, 'checks'), list, taken);
   const terms: ReadonlyMap<string, Term> = scope.terms;
+  const termNames = compileTermNames(record, at(pointer, 'termNames'), list);
   const unmated = record.unmated ?? 'open';
   const name = record.name ?? null;
-  return { layout: { id, name, positions, matings, terms, checks, unmated }, scope };
+  return { layout: { id, name, positions, matings, terms, termNames, checks, unmated }, scope };
 }
 
 function compileTerms(
@@ -62,6 +63,24 @@ function compileTerms(
     // Compiles the term, which says its own faults; what it is called is known to be there.
     scope.resolve(name);
   }
+}
+
+function compileTermNames(
+  { id, terms = {}, termNames = {} }: LayoutRecord,
+  pointer: string,
+  list: FaultList,
+): Map<string, Text> {
+  const names = new Map<string, Text>();
+  const known = Object.keys(terms);
+  for (const [term, name, place] of namedEntries(termNames, pointer)) {
+    if (Object.hasOwn(terms, term)) {
+      if (name !== undefined) names.set(term, name);
+    } else if (!list.lost.excuses(inside('layouts', id, 'terms'), term, known)) {
+      const text = `There is no term ${quoted(term)}.${list.guess(term, known)}`;
+      list.fault(place, 'unknown-name', text);
+    }
+  }
+  return names;
 }
 
 function compilePositions(

@@ -121,6 +121,8 @@ export interface LayoutRecord {
   readonly positions: readonly PositionRecord[];
   readonly matings?: readonly MatingRecord[];
   readonly terms?: { readonly [term: string]: unknown };
+  /** By term; one that is not here is called by its id. */
+  readonly termNames?: { readonly [term: string]: Text };
   readonly checks?: readonly unknown[];
   readonly unmated?: 'open' | 'ignore';
 }

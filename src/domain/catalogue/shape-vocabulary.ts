@@ -130,6 +130,7 @@ export const LAYOUT: Shape = object({
   positions: need(list(POSITION, 1), 'its places'),
   matings: may(list(MATING), 'where two positions meet'),
   terms: may(map({ is: 'term' }), 'named values computed from values'),
+  termNames: may(map(TEXT), 'what terms are called before people; else by their ids'),
   checks: may(list({ is: 'check' }), 'what is no meeting of two faces'),
   unmated: may(
     { is: 'enum', of: ['open', 'ignore'] },

@@ -96,6 +96,7 @@ function meetingLayout(a: MateEnd, b: MateEnd, adapters: number): Layout {
     ]),
     terms: new Map(),
     checks: [],
+    termNames: new Map(),
     unmated: 'ignore',
   };
 }

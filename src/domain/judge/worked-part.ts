@@ -195,6 +195,7 @@ function layoutOf({ name, roles }: Part): Layout {
     matings: new Map(),
     terms: new Map(),
     checks: [],
+    termNames: new Map(),
     unmated: 'ignore',
   };
 }

@@ -235,6 +235,9 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
     '/layouts/0/checks/1/id': 'gearbox-prop',
     '/layouts/0/checks/2/id': 'axle-match',
   },
+  'names of terms that there are not': {
+    '/layouts/0/termNames': { front: 'front', reer: 'rear', $: 'none' },
+  },
   'a term with the name of a position': { '/layouts/0/terms/gearbox': '1' },
   'a layout twice': {
     '/layouts/1': LAYOUT,

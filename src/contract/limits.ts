@@ -52,6 +52,11 @@ export const LIMITS = {
     value: 30_000,
     unit: 'milliseconds',
   },
+  stallMs: {
+    // Longer than any answer is worked on.
+    value: 120_000,
+    unit: 'milliseconds',
+  },
   bodyValues: {
     // Several times as many as a question has that names every place and writes out two faces.
     value: 5000,

@@ -6,7 +6,7 @@ import { createServer, type Server } from 'node:http';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener } from '@hono/node-server';
 import type { Logger } from 'pino';
-import { limitsInForce } from '../contract/limits.js';
+import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
 import { isRefused, refuseEarly, unreadable } from './early.js';
 import type { App } from './mount.js';
 import { Lifecycle } from './service.js';
@@ -20,8 +20,8 @@ export interface ServerOptions {
   readonly drainMs?: number;
   /** Milliseconds that answers under way are waited for. */
   readonly deadlineMs?: number;
-  /** Milliseconds for a request to arrive whole. */
-  readonly arrivalMs?: number;
+  /** What is taken other than usual. */
+  readonly limits?: Partial<Pick<LimitsInForce, 'arrivalMs' | 'stallMs'>>;
 }
 
 export interface RunningServer {
@@ -43,8 +43,7 @@ const LOOK_MS = 20;
 export async function startServer(app: App, options: ServerOptions): Promise<RunningServer> {
   const { port, host, log } = options;
   const lifecycle = new Lifecycle();
-  const arrival = options.arrivalMs === undefined ? {} : { arrivalMs: options.arrivalMs };
-  const limits = limitsInForce(arrival);
+  const limits = limitsInForce(options.limits);
   const bindings = { lifecycle, limits };
   const early = { limits, log };
   const listener = getRequestListener((request) => app.fetch(request, bindings), {
@@ -63,6 +62,8 @@ export async function startServer(app: App, options: ServerOptions): Promise<Run
   const server = createServer(settings, (incoming, outgoing) => {
     if (!isRefused(incoming, outgoing, early)) void listener(incoming, outgoing);
   });
+  // Who reads nothing would otherwise hold the connection, and the answer, for ever.
+  server.timeout = limits.stallMs;
   // Node lets those beyond it fall without a word: one more is seen, and refused.
   server.maxHeadersCount = limits.headerCount + 1;
   refuseEarly(server, early);

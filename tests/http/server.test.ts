@@ -20,7 +20,7 @@ describe('what never becomes a request', () => {
   ];
 
   test.each(late)('%s', async (_, bytes) => {
-    const { server, rig } = await serve({ arrivalMs: 200 });
+    const { server, rig } = await serve({ limits: { arrivalMs: 200 } });
     const answer = parts(await raw(server, bytes));
     const problem = problemSchema.parse(JSON.parse(answer.body));
     expect([answer.status, problem.code]).toEqual([408, 'request-timeout']);

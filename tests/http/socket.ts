@@ -41,7 +41,9 @@ export function send(
     socket.setEncoding('utf8').on('data', (chunk: string) => {
       text += chunk;
     });
-    socket.on('end', () => resolve(text)).on('error', reject);
+    socket.on('end', () => resolve(text));
+    // Whoever refuses a request before all of it has come may cut it off, having said so.
+    socket.on('error', (error) => (text === '' ? reject(error) : resolve(text)));
   });
   return { socket, answer };
 }

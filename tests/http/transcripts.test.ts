@@ -50,7 +50,7 @@ async function answerTo(request: SentRequest, state: ServiceState | null): Promi
     host: '127.0.0.1',
     log,
     drainMs: state === 'stopping' ? 500 : 0,
-    ...(isSilent ? { arrivalMs: ARRIVAL_MS } : {}),
+    ...(isSilent ? { limits: { arrivalMs: ARRIVAL_MS } } : {}),
   });
   const stopping = state === 'stopping' ? [server.close()] : [];
   try {

@@ -10,6 +10,7 @@ export const ENGLISH_LIMITS: LimitWords = {
   headerCount: 'Headers of one request.',
   bodyBytes: 'A body.',
   arrivalMs: 'The time for a request to arrive whole.',
+  stallMs: 'The time in which no byte of an answer is taken; then the connection is cut.',
   bodyValues: 'Values in a body, lists and objects among them.',
   bodyLevels: 'Lists and objects in one another in a body.',
   placesInUrl: 'Parameters of one group, such as `with.<position>`, in a URL; POST takes more.',

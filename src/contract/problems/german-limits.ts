@@ -10,6 +10,8 @@ export const GERMAN_LIMITS: LimitWords = {
   headerCount: 'Kopfzeilen einer Anfrage.',
   bodyBytes: 'Ein Rumpf.',
   arrivalMs: 'Die Zeit, bis eine Anfrage ganz angekommen ist.',
+  stallMs:
+    'Die Zeit, in der kein Byte einer Antwort abgenommen wird; dann wird die Verbindung gekappt.',
   bodyValues: 'Werte in einem Rumpf, Listen und Objekte mitgezählt.',
   bodyLevels: 'Listen und Objekte ineinander in einem Rumpf.',
   placesInUrl: 'Parameter einer Gruppe wie `with.<position>` in einer URL; POST nimmt mehr.',

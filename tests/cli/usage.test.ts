@@ -16,15 +16,20 @@ function examplesOf(help: string): string[] {
   return [...help.matchAll(/^ {2}\$ (.+)$/gm)].map(([, line = '']) => line);
 }
 
+/** The words of a command line; quotes hold together what has spaces. */
+function wordsOf(line: string): string[] {
+  return [...line.matchAll(/"([^"]*)"|\S+/g)].map(([word, quoted]) => quoted ?? word);
+}
+
 describe('help', () => {
-  test.each(COMMANDS)('%s --help has two examples and the options of all', async (name) => {
+  test.each(COMMANDS)('%s --help has two examples or more and the options of all', async (name) => {
     const { code, out, err } = await run([...name.split(' '), '--help']);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(new RegExp(`^Usage: faying ${name}`));
     expect(out).toContain('--database <path>');
     expect(out).toContain('--json');
     const examples = examplesOf(out);
-    expect(examples).toHaveLength(2);
+    expect(examples.length).toBeGreaterThanOrEqual(2);
     for (const example of examples) expect(example).toContain(`faying ${name}`);
   });
 
@@ -47,7 +52,7 @@ describe('help', () => {
     const lines = examplesOf(out);
     expect(lines.length).toBeGreaterThan(1);
     for (const line of lines) {
-      const { code, err } = await run(line.split(' ').slice(1), { database, files });
+      const { code, err } = await run(wordsOf(line).slice(1), { database, files });
       expect([line, code, err]).toEqual([line, 0, '']);
     }
   });
@@ -92,8 +97,6 @@ describe('usage', () => {
     [['show', 'role', '--limit', '0'], 'It is a whole number from 1.', '--help'],
     [['serve', '--port', '65536'], 'It is a whole number from 0 to 65535.', '--help'],
     [['serve', '--port', '-1'], 'It is a whole number from 0 to 65535.', '--help'],
-    [['mate', 'a:', 'b'], '"a:" names no part with a face.', 'part:face'],
-    [['mate', 'a:b:c', 'b'], '"a:b:c" names no part with a face.', 'part:face'],
     [['fit', 'a', 'b', '--fitted', 'x=a', '--fitted', 'x=b'], 'names x twice', 'once'],
     [['fit', 'a', 'b', '--with', 'x=a', '--with', 'x=b'], '--with names x twice', 'once'],
     [['fit', 'a', 'b', '--fitted', 'x.left=a'], 'not the right one', 'x.right=unknown'],

@@ -99,6 +99,7 @@ export const DOUBT_MEANINGS: Readonly<Record<DoubtCode, string>> = {
   'impossible-mating': 'No two recorded parts could meet in a mating.',
   'nearly-equal-codes': 'Two codes differ in letter case, spaces or dashes alone.',
   'shared-sku': 'One order code stands for two things, so that nobody can ask by it.',
+  'text-lacks-language': 'A text is not said in a language that most texts of the catalogue have.',
   'too-many-doubts': 'There are more doubts than are listed.',
   'unknown-code': 'A check compares with a code that nothing recorded has.',
   'unknown-coupling': 'A part has a coupling for which there are no limits.',

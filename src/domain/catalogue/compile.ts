@@ -26,6 +26,7 @@ import type {
   FactRecord,
   KindRecord,
 } from './document.js';
+import { doubtLanguages } from './doubtful-texts.js';
 import { findDoubts } from './doubts.js';
 import type { DoubtCode, FaultCode } from './fault-codes.js';
 import { at, type Fault, FaultList, inDocumentOrder, quoted } from './faults.js';
@@ -62,7 +63,10 @@ export function compileDocument(
   const list = lost.isUnsettled ? new FaultList(lost.settled()) : first;
   const { read, catalogue } = list === first ? found : compileOnce(raw, builtIn, unread, list);
   const isClean = list.isClean && catalogue !== null && unread.size === 0;
-  if (isClean) findDoubts(catalogue, read?.lists ?? NOWHERE, list);
+  if (isClean) {
+    findDoubts(catalogue, read?.lists ?? NOWHERE, list);
+    doubtLanguages(raw as CatalogueDocument, list);
+  }
   return {
     catalogue: isClean ? catalogue : null,
     document: isClean ? (raw as CatalogueDocument) : null,

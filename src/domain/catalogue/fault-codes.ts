@@ -98,6 +98,7 @@ export const DOUBT_CODES = [
   'impossible-mating',
   'nearly-equal-codes',
   'shared-sku',
+  'text-lacks-language',
   'too-many-doubts',
   'unknown-code',
   'unknown-coupling',

@@ -28,6 +28,17 @@ export const DOUBTFUL_DOCUMENTS: Readonly<Record<string, Changes>> = {
     '/kinds/0/checks/2/when': { not: { 'one-of': ['box.pattern', ['none']] } },
     '/parts/0/interfaces/linkage/pattern': 'none',
   },
+  // Texts.
+  'texts that lack a language that most have, and one that is no word': {
+    '/facts/0/name': { de: 'Schild an der Hinterachse' },
+    '/facts/0/values/0/name': { de: '3.90' },
+    '/layouts/0/termNames': { front: { de: 'Weg nach vorn' }, rear: 'way to the rear' },
+    '/layouts/0/checks/4': {
+      id: 'said',
+      equal: ['gearbox.part', 'gearbox.part'],
+      text: { de: 'Immer wahr.' },
+    },
+  },
   // Offers.
   'one code of two things, and of one thing twice': {
     '/offers': [

@@ -1,12 +1,16 @@
 /**
- * `faying show part [ID]`: which parts are there, and what is recorded of one?
+ * `faying show part [NAME]`: which parts are there, and what is recorded of one?
  */
 
 import { type Command, Option } from 'commander';
 import { sayBuilt } from '../contract/built.js';
 import { listPartsOperation, partsFilters } from '../contract/parts.js';
+import { QuestionError } from '../usecases/errors.js';
+import type { Library } from '../usecases/library.js';
 import { listParts } from '../usecases/list-parts.js';
+import { lookUpParts } from '../usecases/look-up-parts.js';
 import type { InterfaceView, PartAnswer, PartNumberView } from '../usecases/part-view.js';
+import type { ReadValuesInput } from '../usecases/read-one.js';
 import { readPart } from '../usecases/read-part.js';
 import { called, sayOrigin, sayTexts, textsOf } from './answer-text.js';
 import type { Page } from './page.js';
@@ -28,6 +32,7 @@ const EXAMPLES = `
 Examples:
   $ faying show part --role gearbox
   $ faying show part gearbox-6-late
+  $ faying show part sku:F-1001
 `;
 
 export function addShowPart(show: Command, session: Session): void {
@@ -44,10 +49,21 @@ export function addShowPart(show: Command, session: Session): void {
         superseded: superseded === undefined ? undefined : superseded === 'true',
       }),
     list: listParts,
-    read: readPart,
+    read: readNamed,
     lines: ({ items }) => items,
     sayOne: sayPart,
   });
+}
+
+/** By any of its names; a path of the service takes ids alone. */
+function readNamed(library: Library, input: ReadValuesInput): PartAnswer {
+  const { edition, lang, id: name } = input;
+  const [found] = lookUpParts(library, { edition, lang, names: [name] }).items;
+  if (found === undefined) throw new Error('each name that is looked up has an item');
+  if (!('faults' in found)) return readPart(library, { ...input, id: found.id });
+  const [first, ...others] = found.faults.map((fault) => ({ ...fault, at: 'id' }));
+  if (first === undefined) throw new Error(`"${name}" is lost without a fault`);
+  throw new QuestionError([first, ...others]);
 }
 
 function addFilters(command: Command): Command {

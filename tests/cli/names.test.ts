@@ -29,6 +29,16 @@ describe('a part may be named', () => {
     expect(mate.out).toContain('“sku:GB-7700” is “strong gearbox” (strong-box).');
   });
 
+  test('where one is shown, with all that is recorded of it', async () => {
+    const { out } = await ask('show', 'part', 'sku:GB-7700');
+    expect(out).toBe((await ask('show', 'part', 'strong-box')).out);
+    expect(out).toContain('44/10-077');
+    const { code, err } = await ask('show', 'part', '44/10 077');
+    expect([code, err.slice(0, 41)]).toEqual([2, 'faying: "44/10 077" is of more than one p']);
+    const worked = await ask('show', 'part', 'strong-box+polish');
+    expect(worked.code).toBe(2);
+  });
+
   test('and one that is superseded says so', async () => {
     const { out } = await ask('fit', 'cart-1', 'number:44/10 070');
     expect(out.split('\n').slice(1, 3)).toEqual([

@@ -21,10 +21,18 @@ import {
 import type { ShownPoint, ShownValue } from '../domain/explain/reason.js';
 import { numbersIn } from '../domain/explain/words.js';
 import { shownUnit } from '../domain/quantity/format.js';
-import { closed, type Interval, middle, point } from '../domain/quantity/interval.js';
+import { closed, type Interval, isPoint, middle, point } from '../domain/quantity/interval.js';
 import type { PlanePoint } from '../domain/quantity/plane-point.js';
 import type { ValueType } from '../domain/quantity/quantity.js';
-import { exactText, negate, type Rational, shortText } from '../domain/quantity/rational.js';
+import {
+  exactText,
+  negate,
+  type Rational,
+  roundDown,
+  roundUp,
+  shortText,
+  sign,
+} from '../domain/quantity/rational.js';
 import type { Dimension, ShownUnits, UnitSystem } from '../domain/quantity/unit.js';
 import { roundedBelow, roundedInwards, roundedOutwards, shortened } from './rounded.js';
 
@@ -64,8 +72,9 @@ export class ValueWriter {
       : this.interval(set, dimension);
   }
 
-  /** What is left in reserve: where it has to be rounded, it lies between the two ends. */
+  /** What is left in reserve: one value is for people never more than there is. */
   reserve(set: Interval, dimension: Dimension): SaidValue {
+    if (set.low !== null && isPoint(set)) return this.least(set.low, dimension);
     return this.#isConverted(dimension)
       ? this.known(set, dimension)
       : this.interval(set, dimension);
@@ -101,11 +110,16 @@ export class ValueWriter {
     return { ...shownValue(set, dimension, style), text };
   }
 
-  /** In hundredths, of what has no unit of its own: a ratio, or so many per cent. */
+  /**
+   * In hundredths, of what has no unit of its own: a ratio, or so many per cent that something is
+   * out. Each end is rounded towards the worse: a ratio down, what is out away from nothing.
+   */
   share({ low, high }: Interval, unit: 'ratio' | '%'): ShownValue {
-    const [from = '…', to = '…'] = [low, high].map((end) =>
-      end === null ? undefined : shortText(end, 2),
-    );
+    const [from = '…', to = '…'] = [low, high].map((end) => {
+      if (end === null) return undefined;
+      const isDown = unit === 'ratio' || sign(end) < 0;
+      return shortText(isDown ? roundDown(end, 2) : roundUp(end, 2), 2);
+    });
     const numbers =
       from === to
         ? ({ form: 'exact', value: from } as const)

@@ -67,7 +67,7 @@ const driving: Readonly<Record<string, Told>> = {
     ask: converted(pelloryDrive),
     state: 'fails',
     fails: ['axle-match: first-too-slow'],
-    // 20/47 x 41/18 = 410/423: 13/423 = 3.07 % too slow.
+    // 20/47 x 41/18 = 410/423: 13/423 = 3.073... % too slow.
     margins: { 'axle-match': ['-1300/423', '-1300/423'] },
   },
   'drive-and-shafts-of-a-pellory': {

@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { closed, type Interval, isPoint, isWithin } from '../../src/domain/quantity/interval.js';
 import { isFault, parseQuantity } from '../../src/domain/quantity/quantity.js';
-import { fraction, type Rational, rational } from '../../src/domain/quantity/rational.js';
+import { fraction, type Rational, rational, ZERO } from '../../src/domain/quantity/rational.js';
 import { SHOWN_UNITS } from '../../src/domain/quantity/unit.js';
 import { type Recorded, ValueWriter } from '../../src/usecases/value-writer.js';
 
@@ -78,6 +78,42 @@ describe('a set of values', () => {
         expect(said !== null && isWithin(said, set), text).toBe(true);
       }),
       { numRuns: 500 },
+    );
+  });
+});
+
+describe('what is left', () => {
+  const values = new ValueWriter({ lang: 'en', units: 'recorded' });
+  const share = (low: string | null, high: string | null, unit: 'ratio' | '%') => {
+    const [from, to] = [low, high].map((end) => (end === null ? null : rational(end)));
+    return values.share({ ...closed(ZERO, ZERO), low: from ?? null, high: to ?? null }, unit).text;
+  };
+
+  test.each([
+    // What bears too little never reads as bearing all of it.
+    ['0.996', '0.996', 'ratio', '0.99'],
+    ['0.996', '1.004', 'ratio', '0.99 to 1'],
+    ['1.25', null, 'ratio', '1.25 to …'],
+    ['1', '1', 'ratio', '1'],
+    // What is out is never told as less.
+    ['100/11', '100/11', '%', '9.1 %'],
+    ['-0.004', '0.002', '%', '-0.01 to 0.01 %'],
+    ['-1.004', '-1.004', '%', '-1.01 %'],
+    ['0', '0', '%', '0 %'],
+  ] as const)('%s to %s, %s: %s', (low, high, unit, text) => {
+    expect(share(low, high, unit)).toBe(text);
+  });
+
+  test('is one number where it is one value, and never more than there is', () => {
+    fc.assert(
+      fc.property(rationals, dimensions, units, (value, dimension, one) => {
+        const told = new ValueWriter({ lang: 'en', units: one });
+        const { text, low } = told.reserve(closed(value, value), dimension);
+        const said = reread(text, dimension);
+        expect(said?.low !== null && said !== null, text).toBe(true);
+        expect(said?.low?.compare(value), `${text} of ${low}`).toBeLessThanOrEqual(0);
+        expect(text).not.toContain(' to ');
+      }),
     );
   });
 });

@@ -56,6 +56,11 @@ export class PartDirectory {
     return this.#byKind.get(kind)?.length ?? 0;
   }
 
+  /** The most plus signs that a number of one of them has. */
+  get plusSignsOfNumbers(): number {
+    return this.#numbers.plusSigns;
+  }
+
   /** Those of a number, in the order of their ids. */
   ofNumber(number: string): readonly Part[] {
     return this.#numbers.find(number);

@@ -46,7 +46,10 @@ export class PartNames {
 
   find(name: string): PartName {
     const [sort, text] = sortOf(name);
-    if (sort === 'sku') return this.#longest('sku', text, (sku) => this.#skus().find(sku));
+    if (sort === 'sku') {
+      const skus = this.#skus();
+      return this.#longest('sku', text, skus.plusSigns, (sku) => skus.find(sku));
+    }
     const { parts } = this.#catalogue;
     if (sort === null) {
       // No id has a plus sign in it.
@@ -55,7 +58,7 @@ export class PartNames {
       if (part !== undefined) return { by: 'id', parts: [part], works, others: [] };
     }
     const directory = partDirectory(this.#catalogue);
-    const found = this.#longest('number', text, (number) =>
+    const found = this.#longest('number', text, directory.plusSignsOfNumbers, (number) =>
       directory.ofNumber(number).map(({ id }) => id),
     );
     return sort === null && found.parts.length === 0 ? { ...found, by: 'id' } : found;
@@ -64,8 +67,9 @@ export class PartNames {
   /** A name that was probably meant, in the form in which it was asked; null where none is near. */
   near(name: string): string | null {
     const [sort, text] = sortOf(name);
+    // A code of something that is not in this edition is near to nothing but itself.
     const near = (known: string | null, prefix: string): string | null =>
-      known === null ? null : `${prefix}${known}`;
+      known === null || known === text ? null : `${prefix}${known}`;
     if (sort === 'sku') return near(this.#skus().near(text), PREFIXES.sku);
     const number = (): string | null => partDirectory(this.#catalogue).nearNumber(text);
     if (sort === 'number') return near(number(), PREFIXES.number);
@@ -74,13 +78,20 @@ export class PartNames {
 
   /**
    * Numbers and order codes may have plus signs in them: the longest beginning that is one counts,
-   * and what is behind it are works.
+   * and what is behind it are works. A name may have a hundred plus signs, of which only as many
+   * are tried as any number or code has.
    */
-  #longest(by: NamedBy, text: string, idsOf: (name: string) => readonly string[]): PartName {
-    for (let end = text.length; end > 0; end = text.lastIndexOf('+', end - 1)) {
-      const ids = idsOf(text.slice(0, end));
+  #longest(
+    by: NamedBy,
+    text: string,
+    plusSigns: number,
+    idsOf: (name: string) => readonly string[],
+  ): PartName {
+    const pieces = text.split('+');
+    for (let count = Math.min(pieces.length, plusSigns + 1); count > 0; count -= 1) {
+      const ids = idsOf(pieces.slice(0, count).join('+'));
       if (ids.length === 0) continue;
-      const works = end === text.length ? [] : text.slice(end + 1).split('+');
+      const works = pieces.slice(count);
       const parts = ids.flatMap((id) => this.#catalogue.parts.get(id) ?? []);
       const others = ids.filter((id) => isOther(id, this.#catalogue));
       return { by, parts, works, others };

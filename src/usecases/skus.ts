@@ -5,12 +5,17 @@
 
 import type { OfferRecord } from '../domain/catalogue/document.js';
 import { nearest } from '../domain/catalogue/faults.js';
+import { plusSignsIn } from '../domain/catalogue/part-number.js';
 
 /** The price and stock list at one moment, as far as names are looked up in it. */
 export class Skus {
   /** Of the list; 0 before there was any. */
   readonly number: number;
+  /** The most plus signs that one of the codes has. */
+  readonly plusSigns: number;
   readonly #bySku = new Map<string, Set<string>>();
+  /** The codes in small letters, once one that was meant has been looked for. */
+  #small: ReadonlyMap<string, string> | null = null;
 
   constructor(number: number, offers: readonly OfferRecord[]) {
     this.number = number;
@@ -20,6 +25,9 @@ export class Skus {
       if (known === undefined) this.#bySku.set(sku, new Set([offered]));
       else known.add(offered);
     }
+    let most = 0;
+    for (const sku of this.#bySku.keys()) most = Math.max(most, plusSignsIn(sku));
+    this.plusSigns = most;
   }
 
   /** Ids of the parts, lots and works that are offered under the code. */
@@ -29,7 +37,7 @@ export class Skus {
 
   /** A code that was probably meant; null where none is near. */
   near(sku: string): string | null {
-    const small = new Map([...this.#bySku.keys()].map((known) => [known.toLowerCase(), known]));
-    return small.get(nearest(sku, small.keys()) ?? '') ?? null;
+    this.#small ??= new Map([...this.#bySku.keys()].map((known) => [known.toLowerCase(), known]));
+    return this.#small.get(nearest(sku, this.#small.keys()) ?? '') ?? null;
   }
 }

@@ -5,6 +5,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
+import { CART } from '../cli/catalogue.js';
 import { json, publish, rigOf } from './fixture.js';
 import { NAMED, OFFERED_ANEW } from './named-parts.js';
 
@@ -213,6 +214,15 @@ describe('a name of no part', () => {
     const problem = await fitting(name, 404);
     expect(problem.code).toBe('unknown-part');
     expect(problem.errors).toMatchObject([{ parameter: 'part', code, data }]);
+  });
+
+  test('may be the code of something that the edition has not', async () => {
+    const own = rigOf({ documents: [CART, NAMED] });
+    const response = await own.client.get('/v1/fit?vehicle=cart-1&part=sku:GB-7700&edition=1');
+    expect(response.status).toBe(404);
+    expect(json(response).errors).toMatchObject([
+      { code: 'unknown-part', data: { name: 'sku:GB-7700', meant: null } },
+    ]);
   });
 
   test('is refused beside the others, each at its field', async () => {

@@ -40,6 +40,7 @@ interface Owned {
 /** The numbers of all parts, to be looked up. */
 export class PartNumbers {
   readonly #byKey = new Map<string, Owned[]>();
+  #plusSigns = 0;
 
   constructor(parts: Iterable<Part>) {
     for (const part of parts) for (const number of part.numbers) this.#add(part, number);
@@ -50,9 +51,16 @@ export class PartNumbers {
     // What is nothing but dashes says as much as no number.
     if (key === '') return;
     const owned = { part, number, owner: numberKey(of) === OWN ? part.maker : of };
+    const signs = plusSignsIn(`${key}${numberKey(owned.owner ?? '')}`);
+    this.#plusSigns = Math.max(this.#plusSigns, signs);
     const known = this.#byKey.get(key);
     if (known === undefined) this.#byKey.set(key, [owned]);
     else known.push(owned);
+  }
+
+  /** No text with more plus signs than that is a number of a part, whosever is behind it. */
+  get plusSigns(): number {
+    return this.#plusSigns;
   }
 
   /**
@@ -80,6 +88,11 @@ export class PartNumbers {
   #owned(number: string): readonly Owned[] {
     return this.#byKey.get(numberKey(number)) ?? [];
   }
+}
+
+/** How many plus signs are in it. */
+export function plusSignsIn(text: string): number {
+  return text.split('+').length - 1;
 }
 
 function ownerIn(text: string): readonly [number: string, owner: string | null] {

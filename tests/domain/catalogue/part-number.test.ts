@@ -134,6 +134,16 @@ describe('a number is looked up', () => {
     expect(found(text)).toEqual(ids);
   });
 
+  test.each([
+    [[part('a', null)], 0],
+    [[part('a', 'Fennuld', ['5', 'maker'])], 0],
+    [[part('a', 'Fennuld', ['5+2', 'maker']), part('b', null, ['5＋2＋1', 'Fennuld'])], 2],
+    // Behind a number there may be whose it is.
+    [[part('a', 'Fennuld + Sons', ['5+2', 'maker'])], 2],
+  ])('so many plus signs may be in one', (some, most) => {
+    expect(new PartNumbers(some).plusSigns).toBe(most);
+  });
+
   test('a part that has it twice is there once', () => {
     expect(found('91')).toEqual(['c']);
   });

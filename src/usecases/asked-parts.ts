@@ -31,6 +31,12 @@ interface Found extends PartName {
   readonly id: string | null;
 }
 
+/**
+ * For so many names of a question it is looked what was meant: each is compared with all names that
+ * there are, and more would keep everybody else waiting.
+ */
+const MOST_GUESSED = 50;
+
 export class AskedParts {
   /** With the worked parts that the question names. */
   readonly catalogue: Catalogue;
@@ -41,6 +47,7 @@ export class AskedParts {
   readonly #faults: Faults;
   readonly #lang: string;
   readonly #named: NamedView[] = [];
+  #guessed = 0;
 
   /** @param names every name of a part that the question has. */
   constructor({ library, edition, input }: Asking, names: readonly string[], faults: Faults) {
@@ -117,7 +124,12 @@ export class AskedParts {
       return;
     }
     const [bare = ''] = name.split('+');
-    this.#faults.add(at, 'unknown-part', { name: bare, meant: this.#names.near(bare) });
+    this.#faults.add(at, 'unknown-part', { name: bare, meant: this.#meantBy(bare) });
+  }
+
+  #meantBy(name: string): string | null {
+    this.#guessed += 1;
+    return this.#guessed > MOST_GUESSED ? null : this.#names.near(name);
   }
 
   #addAmbiguous(name: string, parts: readonly Part[], works: readonly string[], at: string): void {

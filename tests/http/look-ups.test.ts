@@ -94,6 +94,15 @@ describe('names that are looked up', () => {
     await rig.client.get('/v1/parts?part=').expect(400);
   });
 
+  test('are guessed for the first fifty that lead nowhere', async () => {
+    const { items } = await lookUp([...Array.from({ length: 60 }, () => 'hok'), 'hook']);
+    const meant = items.slice(0, 60).map(({ error }) => itemProblemSchema.parse(error).errors[0]);
+    const texts = meant.map((fault) => fault?.data);
+    expect(texts.slice(0, 50)).toEqual(Array(50).fill({ name: 'hok', meant: 'hook' }));
+    expect(texts.slice(50)).toEqual(Array(10).fill({ name: 'hok', meant: null }));
+    expect(items[60]).toMatchObject({ id: 'hook' });
+  });
+
   test('are kept like answers, and no longer than the price and stock list', async () => {
     const own = rigOf({ documents: [NAMED] });
     const byId = await own.client.get(url(['hook'], '&edition=1')).expect(200);

@@ -87,7 +87,7 @@ async function read(path: string) {
 }
 
 const DRAWN = { basis: 'drawing', by: null, on: null, source: 'sheet 7', times: null };
-const BUILT = { ...DRAWN, basis: 'built', times: 3 };
+const BUILT = { ...DRAWN, basis: 'built', source: null, times: 3 };
 const NONE = { items: [], points: [], tool: null, toolName: null };
 const word = (text: string) => ({ text, low: null, high: null, unit: '' });
 const exactly = (text: string, low: string, high = low, unit = 'mm') => ({ text, low, high, unit });
@@ -133,7 +133,7 @@ describe('a part whole', () => {
     ]);
   });
 
-  test('has its faces, with evidence from the value, the face, the part', async () => {
+  test('has its faces; evidence of another basis takes nothing from around it', async () => {
     const { interfaces } = await read('/v1/parts/winch-2');
     const [front, rear, top, ...others] = interfaces as Record<string, unknown>[];
     expect(others).toEqual([]);
@@ -165,7 +165,7 @@ describe('a part whole', () => {
               name: 'pattern',
               form: 'code',
               value: word('f1'),
-              evidence: { ...measured, source: 'sheet 7', times: 3 },
+              evidence: { ...measured, source: null, times: null },
             },
             {
               ...NONE,

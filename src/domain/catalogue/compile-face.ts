@@ -6,6 +6,7 @@
 import type { Evidence, Face, Kind, Value, Values } from './catalogue.js';
 import { INTERFACE_WORDS } from './compile-kind.js';
 import type { InterfaceRecord, ValueRecord } from './document.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList, hint, quoted } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
@@ -26,7 +27,7 @@ export function compileFace(
   pointer: string,
   list: FaultList,
 ): Face | null {
-  const evidence = { ...inherited, ...raw.evidence };
+  const evidence = evidenceWithin(inherited, raw.evidence);
   if (raw.absent === true) return compileAbsent(name, raw, evidence, pointer, list);
   const kind = compileKindOf(raw, names, pointer, list);
   if (kind === null) return null;

@@ -7,6 +7,7 @@ import type { Evidence, Face, Kind, Part, Role, Value, Values } from './catalogu
 import { circlesOf } from './circles.js';
 import { compileFace } from './compile-face.js';
 import type { PartRecord } from './document.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
@@ -30,7 +31,7 @@ export function compilePart(
   pointer: string,
   list: FaultList,
 ): Part {
-  const evidence = { ...inherited, ...record.evidence };
+  const evidence = evidenceWithin(inherited, record.evidence);
   const roles = compileRoles(record, names, at(pointer, 'roles'), list);
   const successor = record.supersededBy ?? null;
   if (successor !== null && !names.partIds.has(successor)) {

@@ -7,6 +7,7 @@ import type { Evidence, Rule } from './catalogue.js';
 import { compileConsumption, compileRecommendation } from './compile-effect.js';
 import type { RuleRecord } from './document.js';
 import { compileEverywhere } from './everywhere.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList } from './faults.js';
 import { present } from './holes.js';
 import type { LayoutScope } from './layout-scope.js';
@@ -88,6 +89,6 @@ function compileRule(
   );
   if (when === null || !isWhole) return null;
   const { id, note = null, caution = null, because } = record;
-  const evidence = { ...inherited, ...record.evidence };
+  const evidence = evidenceWithin(inherited, record.evidence);
   return { id, when, ...effects, note, caution, because, evidence };
 }

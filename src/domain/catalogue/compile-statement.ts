@@ -6,6 +6,7 @@ import type { Evidence, Layout, Statement, Vehicle } from './catalogue.js';
 import { checkRole } from './compile-fitted.js';
 import type { VehicleNames } from './compile-vehicle.js';
 import type { StatementRecord } from './document.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList, quoted } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
@@ -34,7 +35,7 @@ export function compileStatement(
   }
   for (const placed of places) checkPlaces(placed, layouts, names, list);
   const vehicles = [...present(record.vehicles, '')].map(([vehicle]) => vehicle);
-  const evidence = { ...inherited, ...record.evidence };
+  const evidence = evidenceWithin(inherited, record.evidence);
   return { id, part, vehicles, position, with: companions, verdict, evidence };
 }
 

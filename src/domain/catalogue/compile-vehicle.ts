@@ -18,6 +18,7 @@ import {
 } from './compile-fitted.js';
 import { checkMonths } from './compile-part.js';
 import type { FittedAdapters, VehicleRecord } from './document.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import { inside } from './lost-names.js';
@@ -143,7 +144,7 @@ function compileDraft(
   return {
     layout,
     facts: laidOver(base?.facts, facts, record.facts),
-    evidence: { ...names.inherited, ...base?.evidence, ...record.evidence },
+    evidence: evidenceWithin(base?.evidence ?? names.inherited, record.evidence),
     fitted: laidOver(base?.fitted, fitted, positions),
     adapters: laidOver(base?.adapters, adapters, matings),
   };
@@ -257,10 +258,8 @@ function compileAdapters(
     const parts = typeof raw === 'string' ? [[raw, place] as const] : [...present(raw, place)];
     if (layout !== null) checkMating(id, parts.length, layout, place, list);
     for (const [part, partPlace] of parts) checkAdapter(part, names, partPlace, list);
-    adapters.set(
-      id,
-      parts.map(([part]) => part),
-    );
+    const ids = parts.map(([part]) => part);
+    adapters.set(id, ids);
   }
   return adapters;
 }

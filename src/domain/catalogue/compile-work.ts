@@ -9,6 +9,7 @@ import type { ArticleScope } from './article-scope.js';
 import type { Evidence, Value, ValueSpec, Values } from './catalogue.js';
 import { refuseNone } from './compile-face.js';
 import type { ValueRecord, WorkRecord } from './document.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList, quoted } from './faults.js';
 import { namedEntries, present } from './holes.js';
 import type { Work } from './trade.js';
@@ -22,7 +23,7 @@ export function compileWork(
   pointer: string,
   list: FaultList,
 ): Work | null {
-  const evidence = { ...inherited, ...record.evidence };
+  const evidence = evidenceWithin(inherited, record.evidence);
   const isSaid = record.on === undefined;
   const on = isSaid ? null : compileCondition(record.on, scope, at(pointer, 'on'), list);
   const place = at(pointer, 'gives');

@@ -12,6 +12,7 @@ import { toolFor } from '../quantity/tool.js';
 import { nameOf } from '../quantity/unit.js';
 import type { Evidence, ListItem, Value, ValueBody, ValueSpec } from './catalogue.js';
 import type { EvidenceRecord, Scalar, ValueRecord } from './document.js';
+import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList, quoted } from './faults.js';
 import { CODE_PATTERN } from './grammar.js';
 import { present } from './holes.js';
@@ -53,7 +54,7 @@ export function compileValue(
   list: FaultList,
 ): Value | null {
   const parts = partsOf(record);
-  const evidence = { ...inherited, ...parts.evidence };
+  const evidence = evidenceWithin(inherited, parts.evidence);
   const tool = parts.tool === undefined ? null : usableTool(parts.tool, spec, pointer, list);
   const body = compileBody(parts, spec, tool, placeOf(record, pointer), list);
   if (body === null) return null;

@@ -5,17 +5,28 @@
 import { pointerTo } from '../contract/json-pointer.js';
 import { readJson } from '../contract/json-text.js';
 import { LIMITS } from '../contract/limits.js';
+import type { z } from '../contract/openapi-zod.js';
 import type { Exchange } from './exchange.js';
-import { formRefusal, type ReadFields } from './form.js';
+import { checkForm, formRefusal, type ReadFields } from './form.js';
 import { type Place, Refusal } from './problem.js';
+import { refuseParameters } from './query.js';
 
 /** The parameter of a media type that names the charset, as clients write it. */
 const UTF_8 = /^charset=(utf-?8|"utf-?8")$/i;
 
 const BODY_LIMIT = LIMITS.bodyBytes.value;
 
+/** The question that a body asks, or a `Refusal` that names every fault. */
+export async function questionInBody<Schema extends z.ZodType>(
+  exchange: Exchange,
+  schema: Schema,
+): Promise<z.infer<Schema>> {
+  refuseParameters(exchange.search);
+  return checkForm(schema, await readBody(exchange), pointerAt);
+}
+
 /** Throws `Refusal` where there is no JSON to be had; what it says is for the schema. */
-export async function readBody({ request, said }: Exchange): Promise<ReadFields> {
+async function readBody({ request, said }: Exchange): Promise<ReadFields> {
   checkMediaType(request.headers);
   const text = decode(await bytesOf(request));
   const read = readJson(text, LIMITS.bodyValues.value);
@@ -100,7 +111,7 @@ function decode(bytes: Uint8Array): string {
 }
 
 /** RFC 6901 pointer to a field of the body. */
-export function pointerAt(path: readonly PropertyKey[]): Place {
+function pointerAt(path: readonly PropertyKey[]): Place {
   return { pointer: pointerTo(path) };
 }
 

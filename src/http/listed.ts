@@ -16,7 +16,7 @@ import type { Exchange } from './exchange.js';
 import { checkForm, formRefusal } from './form.js';
 import { type App, mount } from './mount.js';
 import { Refusal } from './problem.js';
-import { decodeText, parameterAt, parameterCalled, readQuery } from './query.js';
+import { decodeText, parameterAt, parameterCalled, questionInUrl, readQuery } from './query.js';
 import type { Service } from './service.js';
 
 interface ListQuestion extends Asked {
@@ -67,8 +67,7 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   }: ListRoute<Question, Input, Given>,
 ): Response {
   const { path, query } = operation;
-  const read = readQuery(exchange.search, query);
-  const question = checkForm(schema, read, (at) => parameterAt(at, query));
+  const question = questionInUrl(exchange, query, schema);
   const filters = filtersOf(question);
   const name = listName(operation, filters);
   const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);

@@ -4,23 +4,49 @@
  * keep it no longer than one of the newest edition.
  */
 
+import type { NamingInput } from '../usecases/asked-parts.js';
 import { isSku } from '../usecases/part-names.js';
-import { type Asked, FLOATING, JUDGED, type Lifetimes, type Settled, settle } from './asked.js';
+import {
+  type Asked,
+  answerTo,
+  FLOATING,
+  JUDGED,
+  type Lifetimes,
+  type Question,
+  settle,
+} from './asked.js';
 import type { Exchange } from './exchange.js';
 import type { Service } from './service.js';
 
-export interface NamingSettled extends Settled {
-  /** Of the price and stock list; null where no name needs it. */
-  readonly offers: number | null;
+/** What is asked of a use-case that names parts. */
+interface NamingQuestion<Wire extends Asked, Input extends NamingInput>
+  extends Pick<Question<Input>, 'path' | 'query' | 'judge'> {
+  /** As the client said it. */
+  readonly asked: Wire;
+  /** The same as the use-case takes it; `common` is what all such questions have. */
+  readonly inputOf: (asked: Wire, common: NamingInput) => Input;
 }
 
-export function settleNaming(service: Service, exchange: Exchange, question: Asked): NamingSettled {
-  return { ...settle(service, exchange, question), offers: offersFor(question, service) };
+export function answerNaming<Wire extends Asked, Input extends NamingInput>(
+  service: Service,
+  exchange: Exchange,
+  { asked, inputOf, ...question }: NamingQuestion<Wire, Input>,
+): Response {
+  const settled = settle(service, exchange, asked);
+  const offers = offersFor(asked, service);
+  const { head, lang } = settled;
+  // The number and not "the newest": another edition may be published in between.
+  const input = inputOf(asked, { edition: head.number, lang, ...offers });
+  const lifetimes = lifetimesOf(offers);
+  return answerTo(service, exchange, settled, { ...question, asked, lifetimes, input });
 }
+
+/** Of the price and stock list; left out where no name needs it. */
+export type Offers = Pick<NamingInput, 'offers'>;
 
 /** Has the list at hand, so that it is this one that answers. */
-export function offersFor(question: object, { library }: Service): number | null {
-  return namesSku(question) ? library.skus(null).number : null;
+export function offersFor(question: object, { library }: Service): Offers {
+  return namesSku(question) ? { offers: library.skus(null).number } : {};
 }
 
 function namesSku(value: unknown): boolean {
@@ -31,9 +57,6 @@ function namesSku(value: unknown): boolean {
 
 const UNTIL_OFFERED: Lifetimes = { pinned: FLOATING, floating: FLOATING };
 
-export function lifetimesOf(
-  { offers }: Pick<NamingSettled, 'offers'>,
-  usual: Lifetimes = JUDGED,
-): Lifetimes {
-  return offers === null ? usual : UNTIL_OFFERED;
+export function lifetimesOf({ offers }: Offers, usual: Lifetimes = JUDGED): Lifetimes {
+  return offers === undefined ? usual : UNTIL_OFFERED;
 }

@@ -8,6 +8,7 @@
 import { echo } from '../contract/json-pointer.js';
 import { LIMITS } from '../contract/limits.js';
 import { USUAL_ENTRIES } from '../contract/list.js';
+import type { z } from '../contract/openapi-zod.js';
 import {
   NO_PARAMETERS,
   type Parameter,
@@ -17,7 +18,7 @@ import {
 } from '../contract/parameters.js';
 import { languageTag, PLACE_PATTERN } from '../contract/question.js';
 import { hasPrefix } from '../usecases/part-names.js';
-import { formRefusal, type ReadFields } from './form.js';
+import { checkForm, formRefusal, type ReadFields } from './form.js';
 import type { Place, PlacedFault } from './problem.js';
 
 const LONGEST_PLACE = LIMITS.placeCharacters.value;
@@ -25,6 +26,15 @@ const LONGEST_PLACE = LIMITS.placeCharacters.value;
 type Pair = readonly [name: string, value: string];
 
 type Fields = Record<string, unknown>;
+
+/** The question that a URL asks, or a `Refusal` that names every fault. */
+export function questionInUrl<Schema extends z.ZodType>(
+  { search }: { readonly search: string },
+  grammar: QueryGrammar,
+  schema: Schema,
+): z.infer<Schema> {
+  return checkForm(schema, readQuery(search, grammar), (at) => parameterAt(at, grammar));
+}
 
 /** `search` is what stands after the question mark. */
 export function readQuery(search: string, grammar: QueryGrammar): ReadFields {

@@ -3,19 +3,13 @@
  */
 
 import type { InspectQuestion } from '../contract/inspect.js';
+import type { NamingInput } from '../usecases/asked-parts.js';
 import type { VehicleInput } from '../usecases/question.js';
-import type { NamingSettled } from './naming.js';
 
-export function vehicleInput(
-  question: InspectQuestion,
-  { head, lang, offers }: NamingSettled,
-): VehicleInput {
+export function vehicleInput(question: InspectQuestion, common: NamingInput): VehicleInput {
   const { vehicle, facts, fitted, adapters, torque, use, ignorePresent, units } = question;
   return {
-    // The number and not "the newest": another edition may be published in between.
-    edition: head.number,
-    lang,
-    ...(offers === null ? {} : { offers }),
+    ...common,
     vehicle,
     facts: facts ?? {},
     fitted: fitted ?? {},

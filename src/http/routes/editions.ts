@@ -24,7 +24,7 @@ import { type Exchange, type Headers, vary } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { cursorOf, cursorRefusal, mountedAt, segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
-import { parameterAt, parameterCalled, readQuery } from '../query.js';
+import { parameterAt, parameterCalled, questionInUrl, readQuery } from '../query.js';
 import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
@@ -47,8 +47,7 @@ export function mountEditions(app: App, service: Service): void {
 
 function answerList(exchange: Exchange, { library, useCases }: Service): Response {
   const { path, query } = listEditionsOperation;
-  const read = readQuery(exchange.search, query);
-  const question = checkForm(editionsQuestionSchema, read, (at) => parameterAt(at, query));
+  const question = questionInUrl(exchange, query, editionsQuestionSchema);
   const { limit = USUAL_ENTRIES } = question;
   const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, path);
   const newest = cursor === null ? library.newest() : library.find(cursor.edition);

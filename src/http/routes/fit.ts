@@ -3,14 +3,13 @@
  */
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
+import type { NamingInput } from '../../usecases/asked-parts.js';
 import type { FitInput } from '../../usecases/check-fit.js';
-import { answerTo } from '../asked.js';
-import { pointerAt, pointerCalled, readBody } from '../body.js';
+import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
-import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
-import { lifetimesOf, type NamingSettled, settleNaming } from '../naming.js';
-import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
+import { answerNaming } from '../naming.js';
+import { parameterCalled, questionInUrl } from '../query.js';
 import type { Service } from '../service.js';
 import { vehicleInput } from '../vehicle-input.js';
 
@@ -28,36 +27,22 @@ export function mountFit(app: App, service: Service): void {
 }
 
 function checkFit(exchange: Exchange, service: Service): Response {
-  const read = readQuery(exchange.search, query);
-  const question = checkForm(fitQuestionSchema, read, (at) => parameterAt(at, query));
-  return answer(exchange, question, service);
+  return answer(exchange, questionInUrl(exchange, query, fitQuestionSchema), service);
 }
 
 async function askFit(exchange: Exchange, service: Service): Promise<Response> {
-  refuseParameters(exchange.search);
-  const read = await readBody(exchange);
-  const question = checkForm(fitQuestionSchema, read, pointerAt);
-  return answer(exchange, question, service);
+  return answer(exchange, await questionInBody(exchange, fitQuestionSchema), service);
 }
 
 function answer(exchange: Exchange, asked: FitQuestion, service: Service): Response {
-  const settled = settleNaming(service, exchange, asked);
-  const input = inputOf(asked, settled);
   const { checkFit: judge } = service.useCases;
-  return answerTo(service, exchange, settled, {
-    path,
-    query,
-    asked,
-    lifetimes: lifetimesOf(settled),
-    input,
-    judge,
-  });
+  return answerNaming(service, exchange, { path, query, asked, inputOf, judge });
 }
 
-function inputOf(question: FitQuestion, settled: NamingSettled): FitInput {
+function inputOf(question: FitQuestion, common: NamingInput): FitInput {
   const { part, position, with: companions, changes } = question;
   return {
-    ...vehicleInput(question, settled),
+    ...vehicleInput(question, common),
     part,
     position: position ?? null,
     with: companions ?? {},

@@ -3,13 +3,10 @@
  */
 
 import { inspectOperation, inspectQuestionSchema } from '../../contract/inspect.js';
-import { answerTo } from '../asked.js';
-import { pointerAt, pointerCalled, readBody } from '../body.js';
+import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
-import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
-import { lifetimesOf, settleNaming } from '../naming.js';
-import { refuseParameters } from '../query.js';
+import { answerNaming } from '../naming.js';
 import type { Service } from '../service.js';
 import { vehicleInput } from '../vehicle-input.js';
 
@@ -23,18 +20,8 @@ export function mountInspect(app: App, service: Service): void {
 }
 
 async function inspect(exchange: Exchange, service: Service): Promise<Response> {
-  refuseParameters(exchange.search);
-  const read = await readBody(exchange);
-  const asked = checkForm(inspectQuestionSchema, read, pointerAt);
-  const settled = settleNaming(service, exchange, asked);
-  const input = vehicleInput(asked, settled);
+  const asked = await questionInBody(exchange, inspectQuestionSchema);
   const { inspectVehicle: judge } = service.useCases;
-  return answerTo(service, exchange, settled, {
-    path,
-    query: null,
-    asked,
-    lifetimes: lifetimesOf(settled),
-    input,
-    judge,
-  });
+  const question = { path, query: null, asked, inputOf: vehicleInput, judge };
+  return answerNaming(service, exchange, question);
 }

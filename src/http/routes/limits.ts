@@ -16,9 +16,8 @@ import { problemWords } from '../../contract/problems/words.js';
 import type { Frozen } from '../../contract/wire.js';
 import { etagOf, unlessKnown } from '../asked.js';
 import { type Exchange, spokenIn, vary } from '../exchange.js';
-import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
-import { parameterAt, readQuery } from '../query.js';
+import { questionInUrl } from '../query.js';
 import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
@@ -32,8 +31,8 @@ export function mountLimits(app: App, service: Service): void {
 }
 
 function listLimits(exchange: Exchange): Response {
-  const { limits, search } = exchange;
-  checkForm(limitsQuestionSchema, readQuery(search, query), (at) => parameterAt(at, query));
+  questionInUrl(exchange, query, limitsQuestionSchema);
+  const { limits } = exchange;
   const { lang, by } = spokenIn(exchange);
   const headers = {
     // They change with the program and with how it was started, which both take a moment.

@@ -9,15 +9,14 @@ import {
   mateQuestionSchema,
   mateUrlQuestionSchema,
 } from '../../contract/mate.js';
+import type { NamingInput } from '../../usecases/asked-parts.js';
 import type { MateEndInput, MateInput } from '../../usecases/mate-faces.js';
-import { answerTo } from '../asked.js';
-import { pointerAt, pointerCalled, readBody } from '../body.js';
+import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
-import { checkForm } from '../form.js';
 import { type App, mount } from '../mount.js';
-import { lifetimesOf, type NamingSettled, settleNaming } from '../naming.js';
+import { answerNaming } from '../naming.js';
 import type { Place } from '../problem.js';
-import { parameterAt, parameterCalled, readQuery, refuseParameters } from '../query.js';
+import { parameterCalled, questionInUrl } from '../query.js';
 import type { Service } from '../service.js';
 
 const { path, query } = mateFacesOperation;
@@ -34,38 +33,22 @@ export function mountMate(app: App, service: Service): void {
 }
 
 function mateFaces(exchange: Exchange, service: Service): Response {
-  const read = readQuery(exchange.search, query);
-  const question = checkForm(mateUrlQuestionSchema, read, (at) => parameterAt(at, query));
-  return answer(exchange, question, service);
+  return answer(exchange, questionInUrl(exchange, query, mateUrlQuestionSchema), service);
 }
 
 async function askMate(exchange: Exchange, service: Service): Promise<Response> {
-  refuseParameters(exchange.search);
-  const read = await readBody(exchange);
-  const question = checkForm(mateQuestionSchema, read, pointerAt);
-  return answer(exchange, question, service);
+  return answer(exchange, await questionInBody(exchange, mateQuestionSchema), service);
 }
 
 function answer(exchange: Exchange, asked: MateQuestion, service: Service): Response {
-  const settled = settleNaming(service, exchange, asked);
-  const input = inputOf(asked, settled);
   const { mateFaces: judge } = service.useCases;
-  return answerTo(service, exchange, settled, {
-    path,
-    query,
-    asked,
-    lifetimes: lifetimesOf(settled),
-    input,
-    judge,
-  });
+  return answerNaming(service, exchange, { path, query, asked, inputOf, judge });
 }
 
-function inputOf(question: MateQuestion, { head, lang, offers }: NamingSettled): MateInput {
+function inputOf(question: MateQuestion, common: NamingInput): MateInput {
   const { a, b, adapters, use, units } = question;
   return {
-    edition: head.number,
-    lang,
-    ...(offers === null ? {} : { offers }),
+    ...common,
     a: endOf(a),
     b: endOf(b),
     adapters: adapters ?? [],

@@ -17,17 +17,17 @@ import type { LookUpAnswer } from '../../usecases/look-up-parts.js';
 import { JUDGED, RECORDED } from '../asked.js';
 import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
-import { lifetimesOf, offersFor } from '../naming.js';
+import { lifetimesOf, type Offers, offersFor } from '../naming.js';
 import { spokenTo } from '../negotiation.js';
 import { itemProblemOf, type Place, refusalOf } from '../problem.js';
 import { parameterCalled } from '../query.js';
 import type { Service } from '../service.js';
 
-type PartsListInput = PartsInput & {
-  /** Names to look up in place of the list; null where it is the list. */
-  readonly names: readonly string[] | null;
-  readonly offers?: number;
-};
+type PartsListInput = PartsInput &
+  Offers & {
+    /** Names to look up in place of the list; null where it is the list. */
+    readonly names: readonly string[] | null;
+  };
 
 export function mountParts(app: App, service: Service): void {
   const { listParts, lookUpParts, readPart } = service.useCases;
@@ -37,7 +37,7 @@ export function mountParts(app: App, service: Service): void {
     filters: (question) => {
       const filters = partsFilters(question);
       const { names } = filters;
-      return names === null ? filters : { ...filters, ...offersOf(names, service) };
+      return names === null ? filters : { ...filters, ...offersFor(names, service) };
     },
     list: (library, { names, ...input }) => {
       if (names === null) return listParts(library, input);
@@ -45,8 +45,7 @@ export function mountParts(app: App, service: Service): void {
       const asked = { edition, lang, names, ...(offers === undefined ? {} : { offers }) };
       return withProblems(lookUpParts(library, asked));
     },
-    lifetimes: ({ names, offers = null }) =>
-      lifetimesOf({ offers }, names === null ? RECORDED : JUDGED),
+    lifetimes: (input) => lifetimesOf(input, input.names === null ? RECORDED : JUDGED),
   });
   mountRead(app, service, {
     operation: readPartOperation,
@@ -55,11 +54,6 @@ export function mountParts(app: App, service: Service): void {
     read: readPart,
     lifetimes: JUDGED,
   });
-}
-
-function offersOf(names: readonly string[], service: Service): { readonly offers?: number } {
-  const offers = offersFor(names, service);
-  return offers === null ? {} : { offers };
 }
 
 /** The answer with the faults of names as problems, which are this door's to write. */

@@ -9,12 +9,11 @@ import { typeOf } from '../../contract/problems/problem-type.js';
 import { COMMON_FIELDS } from '../../contract/question.js';
 import { etagOf, unlessKnown } from '../asked.js';
 import { type Exchange, spokenIn, textReply, vary } from '../exchange.js';
-import { checkForm } from '../form.js';
 import { segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
 import { PROBLEM_CODES, Refusal } from '../problem.js';
 import { listPage, problemPage } from '../problem-page.js';
-import { parameterAt, readQuery } from '../query.js';
+import { questionInUrl } from '../query.js';
 import { digestOf } from '../question-key.js';
 import type { Service } from '../service.js';
 
@@ -50,7 +49,7 @@ function pageAt({ path }: Exchange): Page {
 }
 
 function pageReply(exchange: Exchange, pages: Pages, { path, written }: Page): Response {
-  checkForm(FIELDS, readQuery(exchange.search, QUERY), (at) => parameterAt(at, QUERY));
+  questionInUrl(exchange, QUERY, FIELDS);
   const { lang, by } = spokenIn(exchange);
   const key = `${lang} ${path}`;
   let page = pages.get(key);

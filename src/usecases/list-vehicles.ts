@@ -3,7 +3,6 @@
  */
 
 import type { Vehicle } from '../domain/catalogue/catalogue.js';
-import { nearest } from '../domain/catalogue/faults.js';
 import { asksFor } from '../domain/identify/ask.js';
 import type { VehicleFilter } from '../domain/identify/candidate.js';
 import { askView } from './ask-views.js';
@@ -12,6 +11,7 @@ import { withHead } from './head.js';
 import type { Library } from './library.js';
 import { type ListInput, pageOfSorted } from './listing.js';
 import { factsOf } from './question.js';
+import { checkOne } from './read-one.js';
 import { Speaker } from './speaker.js';
 import { keyOf, vehicleDirectory } from './vehicle-directory.js';
 import { vehicleLabel } from './vehicle-label.js';
@@ -33,10 +33,7 @@ export function listVehicles(library: Library, input: VehiclesInput): VehiclesAn
   const faults = new Faults();
   const facts = factsOf(catalogue, input.facts, faults);
   const { layout, year, built, replaced: isReplacedToo } = input;
-  if (layout !== null && !catalogue.layouts.has(layout)) {
-    const meant = nearest(layout, catalogue.layouts.keys());
-    faults.add('layout', 'unknown-layout', { name: layout, meant });
-  }
+  if (layout !== null) checkOne(catalogue.layouts, 'layout', { id: layout, at: 'layout' }, faults);
   faults.endIfAny();
   const found = vehicleDirectory(catalogue).find({ ...input, facts }, { isReplacedToo });
   const { rows, next, total } = pageOfSorted(found, keyOf, input);

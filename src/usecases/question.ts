@@ -15,6 +15,7 @@ import type { ShownUnits } from '../domain/quantity/unit.js';
 import type { AskedParts, NamingInput } from './asked-parts.js';
 import type { Faults } from './faults.js';
 import type { Edition } from './library.js';
+import { checkOne } from './read-one.js';
 import { addReplaced } from './replaced-vehicle.js';
 
 export interface CommonInput {
@@ -56,13 +57,9 @@ export function vehicleOf(
   faults: Faults,
 ): Vehicle | null {
   const { catalogue } = edition;
-  const vehicle = catalogue.vehicles.get(id);
   const facts = factsOf(catalogue, told, faults);
-  if (vehicle === undefined) {
-    const meant = nearest(id, catalogue.vehicles.keys());
-    faults.add('vehicle', 'unknown-vehicle', { name: id, meant });
-    return null;
-  }
+  const vehicle = checkOne(catalogue.vehicles, 'vehicle', { id, at: 'vehicle' }, faults);
+  if (vehicle === undefined) return null;
   if (vehicle.replacedBy.length === 0) return withFacts(vehicle, facts);
   addReplaced(edition, vehicle, { at: 'vehicle', lang, facts }, faults);
   return null;

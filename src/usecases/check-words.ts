@@ -21,13 +21,18 @@ export function checkData(result: CheckResult, speaker: Speaker): ReasonData {
   return {
     left: namedSide(left, result, speaker),
     ...(right === null ? {} : { right: namedSide(right, result, speaker) }),
-    ...(check.text === null ? {} : { says: speaker.text(check.text) }),
+    ...(isSaid(result) && check.text !== null ? { says: speaker.text(check.text) } : {}),
     ...(worst === null ? {} : { margin: worst }),
     ...(missing.length === 0 ? {} : { missing }),
     ...(result.odd === null ? {} : { odd: oddPoint(result, result.odd, speaker) }),
     ...(choices.length === 0 ? {} : { choices }),
     ...(code === 'evidence-too-weak' && basis !== null ? { basis } : {}),
   };
+}
+
+/** The text of a caution tells what is the matter: of what holds it would be false. */
+function isSaid({ check, outcome }: CheckResult): boolean {
+  return check.severity !== 'caution' || outcome !== 'holds';
 }
 
 /** A side as sentences name it: what nobody recorded has no value, whatever it could be. */

@@ -74,16 +74,15 @@ export class ValueWriter {
 
   /** What is left in reserve: one value is for people never more than there is. */
   reserve(set: Interval, dimension: Dimension): SaidValue {
-    if (set.low !== null && isPoint(set)) return this.least(set.low, dimension);
-    return this.#isConverted(dimension)
-      ? this.known(set, dimension)
-      : this.interval(set, dimension);
+    const isOne = set.low !== null && isPoint(set);
+    return isOne ? this.least(set.low, dimension) : this.known(set, dimension);
   }
 
   /** What was computed, in no more digits than it is known to. */
   known(set: Interval, dimension: Dimension): SaidValue {
     // Tooth counts say more than their quotient.
-    const said = dimension === '1' ? set : roundedOutwards(set, dimension, this.#system);
+    const isQuotient = dimension === '1' && isPoint(set);
+    const said = isQuotient ? set : roundedOutwards(set, dimension, this.#system);
     return this.#saying(said, set, dimension);
   }
 

@@ -118,6 +118,14 @@ describe('what is left', () => {
   });
 });
 
+test('what is known of a quotient has no more digits than are known, unless it is one', () => {
+  const values = new ValueWriter({ lang: 'en', units: 'recorded' });
+  const tyres = closed(rational('3.72610692'), rational('3.72834684'));
+  expect(values.known(tyres, '1')).toMatchObject({ text: '3.7261 to 3.7284', low: '3.72610692' });
+  const teeth = rational('43/12');
+  expect(values.known(closed(teeth, teeth), '1').text).toBe('43/12');
+});
+
 describe('a recorded value', () => {
   const [recorded, metric, imperial] = SHOWN_UNITS.map(
     (one) => new ValueWriter({ lang: 'en', units: one }),

@@ -67,8 +67,8 @@ export const GERMAN_FAULTS: FaultWords = {
   'vehicle-replaced': ({ name, replacedBy }) =>
     `${quoted(name)} wird nicht mehr gepflegt: An die Stelle traten ${replacedBy.join(', ')}.`,
   'ambiguous-part': ({ name, candidates }) =>
-    `${quoted(name)} ist mehr als ein Teil: ${candidates.map(candidate).join(', ')}. Zu nennen ` +
-    'ist die Kennung des Teils.',
+    `${quoted(name)} steht für mehr als ein Teil: ${candidates.map(candidate).join(', ')}. Zu ` +
+    'nennen ist die Kennung des Teils.',
   'sku-of-lot': ({ name, lot }) =>
     `${quoted(name)} ist kein Teil, sondern der Posten ${quoted(lot)}.`,
   'sku-of-work': ({ name, work }) =>

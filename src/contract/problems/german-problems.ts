@@ -61,7 +61,7 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
       'niemand erfasst hat, ist unbekannt, nicht unpassend.',
   },
   'ambiguous-part': {
-    title: 'Der Name ist mehr als ein Teil',
+    title: 'Der Name steht für mehr als ein Teil',
     about:
       'Zwei Hersteller können dieselbe Nummer aufdrucken, und zwei Teile können unter einer ' +
       'Bestellnummer angeboten sein. Keines davon gilt von selbst: `candidates` in „errors“ hat ' +

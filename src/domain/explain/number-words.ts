@@ -66,6 +66,7 @@ export const GERMAN_NUMBERS: NumberWords = {
     cm2: 'cm²',
     in2: 'Zoll²',
     cm3: 'cm³',
+    'mm^3': 'mm³',
     'N.m': 'Nm',
     'lbf.ft': 'lbf·ft',
     'lbf.in': 'lbf·in',

@@ -214,8 +214,8 @@ export const boltedJoint: BuiltInKind = {
       'one-of': ['bolt.strength-class', CLASSES],
       code: 'not-an-iso-class',
       text: {
-        en: 'The mark on the bolt is no class of ISO 898-1; inch grades are another scale.',
-        de: 'Das Zeichen der Schraube ist keine Klasse nach ISO 898-1; Zollgrade zählen anders.',
+        en: 'The mark on the bolt must be a class of ISO 898-1; inch grades are another scale.',
+        de: 'Die Schraube muss eine Klasse nach ISO 898-1 tragen; Zollgrade zählen anders.',
       },
     },
     {
@@ -223,8 +223,8 @@ export const boltedJoint: BuiltInKind = {
       'one-of': ['joint.strength-class', CLASSES],
       code: 'not-an-iso-class-asked',
       text: {
-        en: 'The class that is asked for is none of ISO 898-1; inch grades are another scale.',
-        de: 'Die verlangte Klasse ist keine nach ISO 898-1; Zollgrade zählen anders.',
+        en: 'The class asked for must be one of ISO 898-1; inch grades are another scale.',
+        de: 'Die verlangte Klasse muss eine nach ISO 898-1 sein; Zollgrade zählen anders.',
       },
     },
     {
@@ -270,8 +270,8 @@ export const boltedJoint: BuiltInKind = {
       'one-of': ['joint.material', ['steel', 'cast-iron', 'aluminium', 'magnesium', 'nut']],
       code: 'no-rule-for-this-material',
       text: {
-        en: 'How much thread this material needs is not known here: ask its maker.',
-        de: 'Wie viel Gewinde dieser Werkstoff braucht, ist nicht bekannt: Hersteller fragen.',
+        en: 'The material must be one whose need of thread is known: else ask its maker.',
+        de: 'Wie viel Gewinde der Werkstoff braucht, muss bekannt sein: sonst Hersteller fragen.',
       },
     },
     ...engagedIn('steel', ['steel'], '1', {

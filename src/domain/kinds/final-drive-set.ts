@@ -201,8 +201,8 @@ export const finalDriveSet: BuiltInKind = {
       when: CROWN,
       code: 'below-carrier-break',
       text: {
-        en: 'The ratio is below the span of this carrier: it takes another one.',
-        de: 'Die Übersetzung liegt unter dem Bereich dieses Gehäuses: Es braucht ein anderes.',
+        en: 'The ratio may not lie below the span of the carrier: else it takes another one.',
+        de: 'Liegt die Übersetzung unter dem Bereich des Gehäuses, braucht es ein anderes.',
       },
     },
     {
@@ -212,8 +212,8 @@ export const finalDriveSet: BuiltInKind = {
       when: CROWN,
       code: 'above-carrier-break',
       text: {
-        en: 'The ratio is above the span of this carrier: it takes another one.',
-        de: 'Die Übersetzung liegt über dem Bereich dieses Gehäuses: Es braucht ein anderes.',
+        en: 'The ratio may not lie above the span of the carrier: else it takes another one.',
+        de: 'Liegt die Übersetzung über dem Bereich des Gehäuses, braucht es ein anderes.',
       },
     },
     {

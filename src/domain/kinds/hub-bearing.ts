@@ -175,8 +175,8 @@ export const hubBearing: BuiltInKind = {
       when: isRing('inner'),
       code: 'journal-too-large',
       text: {
-        en: 'No bearing is pressed on with more than 0.10 mm: the journal is too large.',
-        de: 'Über 0,10 mm presst man kein Lager auf: Der Zapfen ist zu groß.',
+        en: 'No bearing is pressed on with more than 0.10 mm: else the journal is too large.',
+        de: 'Über 0,10 mm presst man kein Lager auf: Dann ist der Zapfen zu groß.',
       },
     },
     {
@@ -186,8 +186,8 @@ export const hubBearing: BuiltInKind = {
       when: isRing('outer'),
       code: 'housing-too-small',
       text: {
-        en: 'No bearing is pressed in with more than 0.10 mm: the housing is too small.',
-        de: 'Über 0,10 mm presst man kein Lager ein: Das Gehäuse ist zu klein.',
+        en: 'No bearing is pressed in with more than 0.10 mm: else the housing is too small.',
+        de: 'Über 0,10 mm presst man kein Lager ein: Dann ist das Gehäuse zu klein.',
       },
     },
     {

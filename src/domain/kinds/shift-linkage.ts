@@ -186,8 +186,8 @@ export const shiftLinkage: BuiltInKind = {
       when: { 'one-of': ['lever.lock-out', ['none']] },
       code: 'reverse-not-locked-out',
       text: {
-        en: 'This gearbox relies on the lever to lock out reverse.',
-        de: 'Dieses Getriebe braucht am Hebel eine Sperre des Rückwärtsgangs.',
+        en: 'Where the lever has no lock-out of reverse, the gearbox must have one.',
+        de: 'Wo der Hebel den Rückwärtsgang nicht sperrt, muss es das Getriebe tun.',
       },
     },
     {

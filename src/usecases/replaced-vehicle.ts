@@ -39,12 +39,15 @@ export function addReplaced(
   faults.ask(asks.map((ask) => askView(ask, speaker)));
 }
 
-/** The vehicles at the end of each way on; no way goes in a circle. */
-function successorsOf({ replacedBy }: Vehicle, catalogue: Catalogue): Set<Vehicle> {
-  const next = replacedBy.flatMap((id) => catalogue.vehicles.get(id) ?? []);
-  return new Set(
-    next.flatMap((one) =>
-      one.replacedBy.length === 0 ? [one] : [...successorsOf(one, catalogue)],
-    ),
-  );
+/** The vehicles at the end of each way on. Ways may meet, and each vehicle is passed once. */
+function successorsOf(replaced: Vehicle, { vehicles }: Catalogue): Set<Vehicle> {
+  // What is added while the set is walked through is walked through too.
+  const passed = new Set([replaced]);
+  for (const { replacedBy } of passed) {
+    for (const id of replacedBy) {
+      const next = vehicles.get(id);
+      if (next !== undefined) passed.add(next);
+    }
+  }
+  return new Set([...passed].filter(({ replacedBy }) => replacedBy.length === 0));
 }

@@ -113,8 +113,3 @@ export function sayTexts(title: string, texts: readonly string[], page: Page): v
 export function textsOf(said: readonly { readonly text: string }[]): string[] {
   return said.map(({ text }) => text);
 }
-
-/** `1 fault`, `2 faults`. */
-export function counted(count: number, one: string): string {
-  return `${count} ${one}${count === 1 ? '' : 's'}`;
-}

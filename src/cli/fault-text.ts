@@ -2,9 +2,9 @@
  * Faults as a person reads them: each at its place, in one sentence.
  */
 
-import { counted } from './answer-text.js';
 import type { Place, Problem } from './fault.js';
 import type { Page } from './page.js';
+import { counted } from './words/english-show.js';
 import { wordsIn } from './words/words.js';
 
 /** `catalogue.json: 2 faults, 1 warning`. */

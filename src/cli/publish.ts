@@ -11,13 +11,13 @@ import {
   prepareEdition,
   publishEdition,
 } from '../usecases/publish-edition.js';
-import { counted } from './answer-text.js';
 import { countsText } from './counts.js';
 import { type ReadDocument, readDocument } from './document.js';
 import { sayPlaces } from './fault-text.js';
 import { lintRead } from './lint.js';
 import type { Page } from './page.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+import { counted } from './words/english-show.js';
 
 interface PublishOptions extends StoreOptions {
   readonly note?: string;

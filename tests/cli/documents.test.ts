@@ -2,7 +2,7 @@
 
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { counted } from '../../src/cli/answer-text.js';
+import { counted } from '../../src/cli/words/english-show.js';
 import { lintDocument } from '../../src/usecases/publish-edition.js';
 import { CART, cartText } from './catalogue.js';
 import { freshDatabase, NOW, run } from './terminal.js';

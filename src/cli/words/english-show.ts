@@ -14,7 +14,8 @@ const BASIS: Readonly<Record<Basis, string>> = {
   reported: 'reported',
 };
 
-function counted(count: number, one: string): string {
+/** `1 fault`, `2 faults`. */
+export function counted(count: number, one: string): string {
   return `${count} ${one}${count === 1 ? '' : 's'}`;
 }
 

@@ -3,11 +3,7 @@
  */
 
 import type { CliWords } from './cli-words.js';
-import { ENGLISH_SHOW } from './english-show.js';
-
-function counted(count: number, one: string): string {
-  return `${count} ${one}${count === 1 ? '' : 's'}`;
-}
+import { counted, ENGLISH_SHOW } from './english-show.js';
 
 export const ENGLISH: CliWords = {
   quoted: (name) => `“${name}”`,

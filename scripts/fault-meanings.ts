@@ -98,7 +98,7 @@ export const DOUBT_MEANINGS: Readonly<Record<DoubtCode, string>> = {
   'face-on-no-mating': 'A part has a face that no layout has a mating for.',
   'impossible-mating': 'No two recorded parts could meet in a mating.',
   'nearly-equal-codes': 'Two codes differ in letter case, spaces or dashes alone.',
-  'shared-sku': 'One order code stands for two things, so that nobody can ask by it.',
+  'shared-sku': 'One order code stands for two things, and does not tell them apart.',
   'text-lacks-language': 'A text is not said in a language that most texts of the catalogue have.',
   'too-many-doubts': 'There are more doubts than are listed.',
   'unknown-code': 'A check compares with a code that nothing recorded has.',

@@ -123,8 +123,12 @@ export class AskedParts {
       this.#faults.add(at, 'plus-read-as-space', { name, meant: written });
       return;
     }
+    // The sign may be one of the name itself, or stand before a work.
+    const whole = this.#meantBy(name);
     const [bare = ''] = name.split('+');
-    this.#faults.add(at, 'unknown-part', { name: bare, meant: this.#meantBy(bare) });
+    const named = whole !== null || bare === name ? name : bare;
+    const guess = named === name ? whole : this.#meantBy(bare);
+    this.#faults.add(at, 'unknown-part', { name: named, meant: guess });
   }
 
   #meantBy(name: string): string | null {

@@ -200,7 +200,9 @@ describe('a name of no part', () => {
   test.each([
     ['strong-bx', 'unknown-part', { name: 'strong-bx', meant: 'strong-box' }],
     ['W.9, 121', 'unknown-part', { name: 'W.9, 121', meant: 'number:W.9, 120' }],
-    ['number:S+8', 'unknown-part', { name: 'number:S', meant: null }],
+    ['number:S+8', 'unknown-part', { name: 'number:S+8', meant: 'number:S+7' }],
+    ['strong-bx+polish', 'unknown-part', { name: 'strong-bx', meant: 'strong-box' }],
+    ['number:Q+polish', 'unknown-part', { name: 'number:Q', meant: null }],
     ['number:', 'unknown-part', { name: 'number:', meant: null }],
     ['number:strong-box', 'unknown-part', { name: 'number:strong-box', meant: null }],
     ['44/10-070@Fennuld Spares', 'unknown-part', { name: '44/10-070@Fennuld Spares' }],

@@ -60,7 +60,7 @@ function doubtSharedSkus(
     const other = offered.get(sku) ?? name;
     offered.set(sku, other);
     if (other === name) continue;
-    const text = `${quoted(sku)} is the code of ${quoted(other)} too, so nobody can ask by it.`;
+    const text = `${quoted(sku)} does not tell this and ${quoted(other)} apart.`;
     list.warn(at(pointer, 'sku'), 'shared-sku', text);
   }
 }

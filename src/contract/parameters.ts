@@ -52,7 +52,7 @@ export const FITTED_GROUP: ParameterGroup = {
   most: MOST,
   description: few(
     "`fitted.<position>`: what is on this customer's vehicle instead of what the works fitted: " +
-      'the id of a part, `none` or `unknown`; one value for both hands.',
+      'a part, named as `part` is, `none` or `unknown`; one value for both hands.',
   ),
   example: { 'fitted.clutch': 'unknown' },
 };
@@ -74,8 +74,8 @@ export const ADAPTER_GROUP: ParameterGroup = {
   reading: 'list',
   most: MOST,
   description: few(
-    "`adapter.<mating>`: adapters that are in this customer's vehicle, in a row, with commas " +
-      'between them.',
+    "`adapter.<mating>`: adapters that are in this customer's vehicle, in a row: ids with commas " +
+      'between them, or a name as of `part` each time that it stands there.',
   ),
   example: { 'adapter.gearbox-prop': 'adapter-70-65' },
 };

@@ -2,7 +2,7 @@
  * Does this part fit this vehicle? The vehicle as it is, with the part put in its place.
  */
 
-import type { Layout, Vehicle } from '../domain/catalogue/catalogue.js';
+import type { Vehicle } from '../domain/catalogue/catalogue.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
@@ -66,7 +66,7 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
     lang: input.lang,
     units: input.units,
   });
-  return answerOf(fit, { input, edition, layout: vehicle.layout, found, parts }, speaker);
+  return answerOf(fit, { input, edition, found, parts }, speaker);
 }
 
 function companionsOf(
@@ -107,13 +107,12 @@ function refuseChanges({ changes }: FitInput): void {
 interface Asked {
   readonly input: FitInput;
   readonly edition: Edition;
-  readonly layout: Layout;
   readonly found: FoundPart;
   readonly parts: AskedParts;
 }
 
 function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
-  const { input, edition, layout, found, parts } = asked;
+  const { input, edition, found, parts } = asked;
   const { part, view } = found;
   const best = fit.positions.filter(({ position }) => fit.at.includes(position.id));
   const judgements = best.map(({ judgement }) => judgement);
@@ -135,12 +134,7 @@ function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
     present: fit.isPresent,
     ambiguous: fit.isAmbiguous,
     at: [...fit.at],
-    summary: summaryOf(
-      fit,
-      positions,
-      { facts: measure.length, beside: besideIn(input), asked: part.id, layout },
-      speaker,
-    ),
+    summary: summaryOf(fit, positions, { facts: measure.length, beside: besideIn(input) }, speaker),
     positions,
     kit: null,
     measure,
@@ -170,33 +164,17 @@ function besideIn({ with: companions }: FitInput): number {
   return Object.keys(companions).length;
 }
 
-/** Whether it has two faces, as what sits in a joint has, and some joint takes such a part. */
-function isAdapter(part: string, layout: Layout, { catalogue }: Speaker): boolean {
-  const faces = catalogue.parts.get(part)?.faces.size ?? 0;
-  return faces === 2 && [...layout.matings.values()].some(({ adapters }) => adapters > 0);
-}
-
 function summaryOf(
   fit: Fit,
   positions: readonly FitPositionView[],
-  {
-    facts,
-    beside,
-    asked,
-    layout,
-  }: {
-    readonly facts: number;
-    readonly beside: number;
-    readonly asked: string;
-    readonly layout: Layout;
-  },
+  { facts, beside }: { readonly facts: number; readonly beside: number },
   speaker: Speaker,
 ): SaidReason {
   const names = positions
     .filter(({ position }) => fit.at.includes(position))
     .map(({ name }) => name);
   if (fit.positions.length === 0) {
-    return speaker.said(isAdapter(asked, layout, speaker) ? 'goes-between' : 'no-position', {});
+    return speaker.said(fit.isAdapter ? 'goes-between' : 'no-position', {});
   }
   if (fit.alone === 'open') return speaker.said('unknown', { count: facts });
   if (fit.alone === 'fails') return speaker.said('not-alone', {});

@@ -4,6 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
+import { askFit } from './ask.js';
 import { check, codes, inState, onlyPosition, positionOf } from './found.js';
 import { fits, inspections } from './questions.js';
 
@@ -242,5 +243,19 @@ describe('sides, choices and optional places', () => {
       'front-shaft-load: too-weak',
     ]);
     expect(inState('open', gearbox)).toEqual(['gearbox-load: evidence-too-weak']);
+  });
+});
+
+describe('a part that the vehicle has no place for', () => {
+  test('goes between two others only where no vehicle has a place for it', () => {
+    const plate = askFit('lirren-1', 'adapter-70-65')();
+    expect(plate).toMatchObject({ alone: 'fails', verdict: null, positions: [] });
+    expect(plate.summary.code).toBe('goes-between');
+    // Two faces each, as what sits in a joint has, but with a place of their own elsewhere.
+    for (const part of ['engine-gallivet', 'brake-hose-gallivet', 'gear-set-41-11']) {
+      const answer = askFit('lirren-1', part)();
+      expect(answer).toMatchObject({ alone: 'fails', verdict: 'does-not-fit', positions: [] });
+      expect(answer.summary.code).toBe('no-position');
+    }
   });
 });

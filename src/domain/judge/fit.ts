@@ -67,6 +67,8 @@ export interface Fit {
   readonly alone: Outcome;
   /** Null where only changes could make it fit, and nobody asked for changes. */
   readonly verdict: FitVerdict | null;
+  /** It has no place of its own, but could sit in a joint between two others. */
+  readonly isAdapter: boolean;
   readonly isPresent: boolean;
   /** The positions differ. */
   readonly isAmbiguous: boolean;
@@ -83,15 +85,34 @@ export function judgeFit(catalogue: Catalogue, question: FitQuestion): Fit {
       ? placesFor(part, vehicle)
       : [...vehicle.layout.positions.values()].filter(({ id }) => id === position);
   const positions = places.map((place) => judgeAt(catalogue, question, present, place));
-  return { positions, ...overall(positions) };
+  return { positions, ...(overall(positions) ?? placeless(catalogue, question)) };
+}
+
+/** What has no place in this vehicle; what sits in joints may be part of a change all the same. */
+function placeless(catalogue: Catalogue, { part, vehicle }: FitQuestion): Omit<Fit, 'positions'> {
+  const isAdapter = part.faces.size === 2 && takesAdapters(vehicle) && !hasPlace(catalogue, part);
+  const verdict = isAdapter ? null : 'does-not-fit';
+  return { alone: 'fails', verdict, isAdapter, isPresent: false, isAmbiguous: false, at: [] };
+}
+
+function takesAdapters({ layout }: Vehicle): boolean {
+  return [...layout.matings.values()].some(({ adapters }) => adapters > 0);
+}
+
+/** Whether a position of any layout takes such a part. */
+function hasPlace({ layouts }: Catalogue, part: Part): boolean {
+  const positions = [...layouts.values()].flatMap((layout) => [...layout.positions.values()]);
+  return positions.some((position) => takes(position, part));
+}
+
+function takes({ roles }: Position, part: Part): boolean {
+  return part.roles.some((role) => roles.includes(role));
 }
 
 /** The positions that take a part of its roles; one that spans several is asked of the first. */
 export function placesFor(part: Part, vehicle: Vehicle): Position[] {
   const { positions } = vehicle.layout;
-  const places = [...positions.values()].filter(({ roles }) =>
-    part.roles.some((role) => roles.includes(role)),
-  );
+  const places = [...positions.values()].filter((position) => takes(position, part));
   if (part.spans === null) return places;
   const [first] = part.spans;
   const own = first === undefined ? undefined : positions.get(first);
@@ -184,18 +205,17 @@ function replacedBy(place: Position, { present, judged }: Configuration): string
 
 const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];
 
-function overall(positions: readonly FitAt[]): Omit<Fit, 'positions'> {
+/** Null where there is no place. */
+function overall(positions: readonly FitAt[]): Omit<Fit, 'positions'> | null {
   const [first, ...others] = positions;
-  if (first === undefined) {
-    const none = { isPresent: false, isAmbiguous: false, at: [] };
-    return { alone: 'fails', verdict: 'does-not-fit', ...none };
-  }
+  if (first === undefined) return null;
   let best = first;
   for (const one of others) if (RANK.indexOf(one.alone) < RANK.indexOf(best.alone)) best = one;
   const at = positions.filter(({ alone }) => alone === best.alone);
   return {
     alone: best.alone,
     verdict: best.verdict,
+    isAdapter: false,
     isPresent: at.some(({ isPresent }) => isPresent),
     isAmbiguous: at.length < positions.length,
     at: at.map(({ position }) => position.id),

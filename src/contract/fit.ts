@@ -48,9 +48,9 @@ const verdictSchema = z
   .nullable()
   .openapi('Verdict', {
     description:
-      'Closed. Null where the part does not fit the vehicle as it is, or goes between two others, ' +
-      'and changes around it were not looked for. `fits-with-changes` comes only where they were; ' +
-      '`depends` only where the vehicle is known in part.',
+      'Closed. Null where the part does not fit the vehicle as it is, or goes between two ' +
+      'others, and changes around it were not looked for. `fits-with-changes` comes only where ' +
+      'they were; `depends` only where the vehicle is known in part.',
   });
 
 const fitPositionSchema = z

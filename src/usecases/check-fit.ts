@@ -3,6 +3,7 @@
  */
 
 import type { Vehicle } from '../domain/catalogue/catalogue.js';
+import type { ReasonData } from '../domain/explain/reason.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
@@ -164,19 +165,23 @@ function besideIn({ with: companions }: FitInput): number {
   return Object.keys(companions).length;
 }
 
+/** It may not fit in its other places: who reads the summary alone is told which are meant. */
+function namesOf(positions: readonly FitPositionView[]): Pick<ReasonData, 'names'> {
+  return { names: positions.map(({ name }) => name) };
+}
+
 function summaryOf(
   fit: Fit,
   positions: readonly FitPositionView[],
   { facts, beside }: { readonly facts: number; readonly beside: number },
   speaker: Speaker,
 ): SaidReason {
-  const names = positions
-    .filter(({ position }) => fit.at.includes(position))
-    .map(({ name }) => name);
+  const best = positions.filter(({ position }) => fit.at.includes(position));
+  const places = positions.length > 1 ? namesOf(best) : {};
   if (fit.positions.length === 0) {
     return speaker.said(fit.isAdapter ? 'goes-between' : 'no-position', {});
   }
-  if (fit.alone === 'open') return speaker.said('unknown', { count: facts });
+  if (fit.alone === 'open') return speaker.said('unknown', { ...places, count: facts });
   if (fit.alone === 'fails') return speaker.said('not-alone', {});
   const signed = fit.positions.flatMap(({ position, judgement }) =>
     fit.at.includes(position.id) ? worksIn(judgement.configuration) : [],
@@ -186,12 +191,12 @@ function summaryOf(
     const names = [speaker.partName(mustSign.part) ?? mustSign.part];
     return speaker.said('fits-once-signed', { names, text: mustSign.work.signOff ?? '' });
   }
-  if (fit.isPresent) return speaker.said('fits-already-there', {});
-  const isOrdered = positions.some(
-    ({ position, order }) => fit.at.includes(position) && order.length > 0,
-  );
+  if (fit.isPresent) {
+    const there = best.filter(({ present }) => present);
+    return speaker.said('fits-already-there', positions.length > 1 ? namesOf(there) : {});
+  }
+  const isOrdered = best.some(({ order }) => order.length > 0);
   const others = beside === 0 ? {} : { count: beside };
-  if (isOrdered) return speaker.said('fits-made-to-order', others);
-  const places = fit.isAmbiguous || positions.length > 1 ? { names } : {};
-  return speaker.said('fits', { ...places, ...others });
+  const code = isOrdered ? 'fits-made-to-order' : 'fits';
+  return speaker.said(code, { ...places, ...others });
 }

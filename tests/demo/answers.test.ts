@@ -246,6 +246,21 @@ describe('sides, choices and optional places', () => {
   });
 });
 
+test('the summary of a part with several places says which it is about', () => {
+  const told = (vehicle: string, part: string, lang: string) =>
+    askFit(vehicle, part)(lang).summary.text;
+  // On the rear hubs, which are not driven, it fails.
+  expect(told('gallivet-early', 'hub-nut-24', 'en')).toBe(
+    'This part is on the vehicle already as front hub nut.',
+  );
+  expect(told('hulvane', 'wheel-15-106', 'en')).toBe(
+    'Not known whether it fits as front wheel: one thing to find out.',
+  );
+  expect(told('hulvane', 'wheel-15-106', 'de')).toBe(
+    'Nicht bekannt, ob es am Einbauplatz „Vorderrad“ passt: eine Sache ist noch zu klären.',
+  );
+});
+
 describe('a part that the vehicle has no place for', () => {
   test('goes between two others only where no vehicle has a place for it', () => {
     const plate = askFit('lirren-1', 'adapter-70-65')();

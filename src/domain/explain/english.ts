@@ -204,18 +204,23 @@ function together({ count }: ReasonData): string {
   return `, together with the ${count === 1 ? 'other part' : `${count} other parts`} named`;
 }
 
+/** At which of several places. */
+function places({ names }: ReasonData): string {
+  return names?.length ? ` as ${and(names.map(lower))}` : '';
+}
+
 const summaries = {
-  fits: (d: ReasonData) =>
-    `Fits${d.names?.length ? ` as ${and(d.names.map(lower))}` : ''}${together(d)}.`,
-  'fits-made-to-order': (d: ReasonData) => `Fits${together(d)}, made to order: see what to order.`,
+  fits: (d: ReasonData) => `Fits${places(d)}${together(d)}.`,
+  'fits-made-to-order': (d: ReasonData) =>
+    `Fits${places(d)}${together(d)}, made to order: see what to order.`,
   'fits-once-signed': (d: ReasonData) =>
     `Fits, once ${d.text === 'engineer' ? 'an engineer' : 'the workshop'} has signed off the ` +
     `work: ${and(d.names ?? [])}.`,
-  'fits-already-there': () => 'This part is on the vehicle already.',
+  'fits-already-there': (d: ReasonData) => `This part is on the vehicle already${places(d)}.`,
   unknown: (d: ReasonData) =>
     d.count === undefined || d.count === 0
-      ? 'Not known whether it fits.'
-      : `Not known whether it fits: ${things(d.count)} to find out.`,
+      ? `Not known whether it fits${places(d)}.`
+      : `Not known whether it fits${places(d)}: ${things(d.count)} to find out.`,
   'not-alone': () =>
     'Does not fit the vehicle as it stands; changes around it were not looked for.',
   'no-position': () => 'This vehicle has no place for such a part.',

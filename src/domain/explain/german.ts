@@ -249,24 +249,25 @@ function together({ count }: ReasonData): string {
 }
 
 /** At which places. */
-function places(names: readonly string[] = []): string {
+function places({ names = [] }: ReasonData): string {
   if (names.length === 0) return '';
   const where = names.length === 1 ? 'am Einbauplatz' : 'an den Einbauplätzen';
   return ` ${where} ${and(names.map(quoted))}`;
 }
 
 const summaries = {
-  fits: (d: ReasonData) => `Passt${places(d.names)}${together(d)}.`,
+  fits: (d: ReasonData) => `Passt${places(d)}${together(d)}.`,
   'fits-made-to-order': (d: ReasonData) =>
-    `Passt${together(d)}, nach Maß bestellt: siehe, was zu bestellen ist.`,
+    `Passt${places(d)}${together(d)}, nach Maß bestellt: siehe, was zu bestellen ist.`,
   'fits-once-signed': (d: ReasonData) =>
     `Passt, sobald ${d.text === 'engineer' ? 'ein Ingenieur' : 'die Werkstatt'} für die Arbeit ` +
     `unterschrieben hat: ${and((d.names ?? []).map(quoted))}.`,
-  'fits-already-there': () => 'Dieses Teil ist schon am Fahrzeug.',
+  'fits-already-there': (d: ReasonData) =>
+    `Dieses Teil ist schon am Fahrzeug${d.names?.length ? `,${places(d)}` : ''}.`,
   unknown: (d: ReasonData) =>
     d.count === undefined || d.count === 0
-      ? 'Nicht bekannt, ob es passt.'
-      : `Nicht bekannt, ob es passt: ${things(d.count)} noch zu klären.`,
+      ? `Nicht bekannt, ob es${places(d)} passt.`
+      : `Nicht bekannt, ob es${places(d)} passt: ${things(d.count)} noch zu klären.`,
   'not-alone': () =>
     'Passt nicht an das Fahrzeug, wie es jetzt ist; Änderungen darum herum wurden nicht gesucht.',
   'no-position': () => 'Dieses Fahrzeug hat keinen Platz für so ein Teil.',

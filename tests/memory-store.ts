@@ -12,6 +12,7 @@ import type {
   EditionHead,
   EditionStore,
   OffersHead,
+  OffersState,
   PublishRequest,
   PublishResult,
   StoredEdition,
@@ -57,8 +58,8 @@ export class MemoryStore implements EditionStore {
     return { number: this.#offersNumber, publishedAt: null };
   }
 
-  offers(): readonly OfferRecord[] {
-    return this.#offers;
+  offers(): OffersState {
+    return { head: this.offersHead(), records: this.#offers };
   }
 
   /** The counter grows only if they differ. */

@@ -6,11 +6,11 @@
  */
 
 import type Database from 'better-sqlite3';
-import type { OfferRecord } from '../domain/catalogue/document.js';
 import {
   type EditionHead,
   type EditionStore,
   type OffersHead,
+  type OffersState,
   type PublishRequest,
   type PublishResult,
   type StoredEdition,
@@ -88,8 +88,8 @@ class SqliteStore implements OpenedStore {
     return withStoreFaults(this.#path, () => this.#offers.head());
   }
 
-  offers(): readonly OfferRecord[] {
-    return withStoreFaults(this.#path, () => this.#offers.offers());
+  offers(): OffersState {
+    return this.#inOneState(() => ({ head: this.#offers.head(), records: this.#offers.offers() }));
   }
 
   publish(request: PublishRequest): PublishResult {

@@ -76,19 +76,11 @@ export class Library {
     const newest = this.#store.offersHead().number;
     const known = this.#skus.get(number ?? newest) ?? this.#skus.get(newest);
     if (known !== undefined) return known;
-    const skus = this.#readSkus();
+    const { head, records } = this.#store.offers();
+    const skus = new Skus(head.number, records);
     this.#skus.set(skus.number, skus);
     dropOldest(this.#skus);
     return skus;
-  }
-
-  /** Another list may be put in its place in the middle of reading it: then it is read again. */
-  #readSkus(): Skus {
-    for (;;) {
-      const { number } = this.#store.offersHead();
-      const skus = new Skus(number, this.#store.offers());
-      if (this.#store.offersHead().number === number) return skus;
-    }
   }
 
   #keep(head: EditionHead): Edition {

@@ -28,6 +28,13 @@ export interface OffersHead {
   readonly publishedAt: string | null;
 }
 
+/** The price and stock list as it stands. */
+export interface OffersState {
+  readonly head: OffersHead;
+  /** By id. */
+  readonly records: readonly OfferRecord[];
+}
+
 export interface PublishRequest {
   /** Canonical, without offers. */
   readonly document: CatalogueDocument;
@@ -71,7 +78,8 @@ export interface EditionStore {
   /** One transaction: all of it is stored, or nothing. */
   publish(request: PublishRequest): PublishResult;
   offersHead(): OffersHead;
-  offers(): readonly OfferRecord[];
+  /** Of one moment: what another program puts in their place meanwhile is not mixed in. */
+  offers(): OffersState;
 }
 
 /** Now, as an ISO 8601 instant in UTC. */

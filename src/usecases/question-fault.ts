@@ -30,6 +30,13 @@ export interface NamedPart {
   readonly maker: string | null;
 }
 
+/** A vehicle that may be meant. */
+export interface NamedVehicle {
+  readonly vehicle: string;
+  /** For people. */
+  readonly label: string;
+}
+
 /** What the domain says of a text of the question, in the language of its own sentences. */
 export interface Quoted<Code extends string> {
   readonly because: Code;
@@ -45,7 +52,7 @@ export interface QuestionFaultData {
   /** More exact vehicles took its place; these are the ones that are kept up now. */
   readonly 'vehicle-replaced': {
     readonly name: string;
-    readonly replacedBy: readonly string[];
+    readonly candidates: readonly NamedVehicle[];
   };
   readonly 'unknown-part': Unknown;
   /** The name is of several parts. */

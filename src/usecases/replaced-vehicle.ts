@@ -10,6 +10,7 @@ import type { Faults } from './faults.js';
 import type { Edition } from './library.js';
 import { Speaker } from './speaker.js';
 import { latestYearOf, vehicleDirectory } from './vehicle-directory.js';
+import { vehicleLabel } from './vehicle-label.js';
 
 /** Tells the fault, and what to ask whoever asked. */
 export function addReplaced(
@@ -27,15 +28,17 @@ export function addReplaced(
   },
   faults: Faults,
 ): void {
-  const candidates = vehicleDirectory(catalogue).among(successorsOf(vehicle, catalogue));
-  const replacedBy = candidates.map((one) => one.vehicle.id);
-  faults.add(at, 'vehicle-replaced', { name: vehicle.id, replacedBy });
-  const asks = asksFor(candidates, {
+  const successors = vehicleDirectory(catalogue).among(successorsOf(vehicle, catalogue));
+  const asks = asksFor(successors, {
     facts: catalogue.facts,
     known: { year: null, built: null, facts },
     latestYear: latestYearOf(head),
   });
   const speaker = new Speaker({ catalogue, layout: null, lang });
+  const named = successors.map(({ vehicle: one }) => {
+    return { vehicle: one.id, label: vehicleLabel(one, speaker.lang) };
+  });
+  faults.add(at, 'vehicle-replaced', { name: vehicle.id, candidates: named });
   faults.ask(asks.map((ask) => askView(ask, speaker)));
 }
 

@@ -56,7 +56,7 @@ describe('the example', () => {
     writer.close();
     const reader = open(path, 'read-only');
     expect(reader.load(1).document).toEqual(canonicalDocument(example));
-    expect(reader.offers()).toEqual(example.offers);
+    expect(reader.offers().records).toEqual(example.offers);
     expect(reader.verify().disagreements).toEqual([]);
   });
 

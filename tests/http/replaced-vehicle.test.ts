@@ -19,7 +19,14 @@ describe('a vehicle that others took the place of', () => {
         {
           parameter: 'vehicle',
           code: 'vehicle-replaced',
-          data: { name: 'cart-rough', replacedBy: ['cart-1', 'cart-l', 'cart-s'] },
+          data: {
+            name: 'cart-rough',
+            candidates: [
+              { vehicle: 'cart-1', label: 'Wainer Cart' },
+              { vehicle: 'cart-l', label: 'Wainer Cart, long' },
+              { vehicle: 'cart-s', label: 'Wainer Cart, short' },
+            ],
+          },
         },
       ],
       ask: [

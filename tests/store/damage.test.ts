@@ -47,7 +47,7 @@ function readAll(store: OpenedStore): Found {
   return {
     documents: loaded.map(({ document }) => document),
     hashes: loaded.map(({ head }) => head.hash),
-    offers: store.offers(),
+    offers: store.offers().records,
   };
 }
 

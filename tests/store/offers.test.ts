@@ -27,13 +27,13 @@ describe('offers', () => {
   test('are none before there are any', () => {
     const store = open(freshPath());
     expect(store.offersHead()).toEqual({ number: 0, publishedAt: null });
-    expect(store.offers()).toEqual([]);
+    expect(store.offers().records).toEqual([]);
   });
 
   test('come back as they were written, in the order of their ids', () => {
     const store = open(freshPath());
     publish(store, withOffers(full, plain));
-    expect(store.offers()).toEqual([plain, full]);
+    expect(store.offers().records).toEqual([plain, full]);
     expect(store.offersHead()).toEqual({ number: 1, publishedAt: FIRST_DAY });
   });
 
@@ -42,7 +42,7 @@ describe('offers', () => {
     publish(store, demo);
     const { offers } = demo.content;
     expect(offers?.length).toBeGreaterThan(20);
-    expect(store.offers()).toEqual(offers?.toSorted((a, b) => (a.id < b.id ? -1 : 1)));
+    expect(store.offers().records).toEqual(offers?.toSorted((a, b) => (a.id < b.id ? -1 : 1)));
   });
 
   test('are in no edition: a price makes none, and is under no hash', () => {
@@ -57,7 +57,7 @@ describe('offers', () => {
       offers: { number: 2, publishedAt: NEXT_DAY },
     });
     expect(store.load(1).document).not.toHaveProperty('offers');
-    expect(store.offers()).toEqual([{ ...plain, price: '1.00' }]);
+    expect(store.offers().records).toEqual([{ ...plain, price: '1.00' }]);
   });
 
   test('stay as they are where a document says nothing of them', () => {
@@ -65,7 +65,7 @@ describe('offers', () => {
     publish(store, withOffers(plain));
     const silent = publish(store, cart({ offers: undefined, currency: 'CHF' }));
     expect(silent).toMatchObject({ isNew: true, edition: { number: 2 }, offers: { number: 1 } });
-    expect(store.offers()).toEqual([plain]);
+    expect(store.offers().records).toEqual([plain]);
   });
 
   test('end where a document says that there are none', () => {
@@ -73,7 +73,7 @@ describe('offers', () => {
     publish(store, withOffers(plain, full));
     const empty = publish(store, withOffers(), { publishedAt: NEXT_DAY });
     expect(empty).toMatchObject({ isNew: false, offers: { number: 2, publishedAt: NEXT_DAY } });
-    expect(store.offers()).toEqual([]);
+    expect(store.offers().records).toEqual([]);
     expect(publish(store, withOffers()).offers.number).toBe(2);
   });
 });
@@ -98,7 +98,7 @@ test('the counter grows exactly when an offer changes', () => {
   ];
   for (const offers of states) {
     numbers.push(publish(store, withOffers(...offers)).offers.number);
-    expect(store.offers()).toEqual(offers.toSorted((a, b) => (a.id < b.id ? -1 : 1)));
+    expect(store.offers().records).toEqual(offers.toSorted((a, b) => (a.id < b.id ? -1 : 1)));
   }
   expect(numbers).toEqual([0, 1, 1, 2, 2, 3, 4, 5, 6, 7, 7, 8]);
   expect(store.editions()).toHaveLength(1);

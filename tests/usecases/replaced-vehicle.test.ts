@@ -21,11 +21,11 @@ function replacedInSteps(steps: number, wide: number): readonly object[] {
 test.each([
   ['meet again and again', 60, 2, ['v-59-0', 'v-59-1']],
   ['are long', 8000, 1, ['v-7999-0']],
-])('ways that %s', (_, steps, wide, replacedBy) => {
+])('ways that %s', (_, steps, wide, ids) => {
   const vehicles = [...CART.vehicles, ...replacedInSteps(steps, wide)];
   const library = libraryOf({ ...CART, vehicles });
   const input = { edition: null, lang: 'en', units: 'recorded', id: 'v-0-0' } as const;
-  const data = { name: 'v-0-0', replacedBy };
+  const data = { name: 'v-0-0', candidates: ids.map((vehicle) => ({ vehicle })) };
   let refused: unknown = null;
   try {
     readVehicle(library, input);

@@ -63,8 +63,9 @@ export const ENGLISH_FAULTS: FaultWords = {
   'unknown-edition': ({ edition }) => `There is no edition ${edition}.`,
   'unknown-vehicle': ({ name, meant }) => none('vehicle', name, meant),
   'unknown-part': ({ name, meant }) => none('part', name, meant),
-  'vehicle-replaced': ({ name, replacedBy }) =>
-    `${quoted(name)} is kept up no more: ${replacedBy.join(', ')} took its place.`,
+  'vehicle-replaced': ({ name, candidates }) =>
+    `${quoted(name)} is kept up no more: ` +
+    `${candidates.map(({ vehicle }) => vehicle).join(', ')} took its place.`,
   'ambiguous-part': ({ name, candidates }) =>
     `${quoted(name)} is of more than one part: ${candidates.map(candidate).join(', ')}. ` +
     'Name the part by its id.',

@@ -47,8 +47,8 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
   'vehicle-replaced': {
     title: 'More exact vehicles took the place of this one',
     about:
-      'The vehicle was recorded roughly, and others took its place since: `replacedBy` in ' +
-      '"errors" has their ids. "ask" says what to ask whoever owns it to tell them apart; an ' +
+      'The vehicle was recorded roughly, and others took its place since: `candidates` in ' +
+      '"errors" has them all. "ask" says what to ask whoever owns it to tell them apart; an ' +
       'edition from before still answers for the old one.',
   },
   'unknown-part': {

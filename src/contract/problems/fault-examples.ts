@@ -11,7 +11,19 @@ export const FAULT_EXAMPLES: FaultData = {
   'unknown-edition': { edition: 999 },
   'unknown-vehicle': { name: 'lirren-9', meant: 'lirren-1' },
   'unknown-part': { name: 'linkage-cabels', meant: 'linkage-cables' },
-  'vehicle-replaced': { name: 'lirren', replacedBy: ['lirren-1', 'lirren-2'] },
+  'vehicle-replaced': {
+    name: 'lirren',
+    candidates: [
+      {
+        vehicle: 'lirren-1',
+        label: 'Corrablyn Lirren, first series, two-litre, five-speed, 03/2001 to 08/2005',
+      },
+      {
+        vehicle: 'lirren-2',
+        label: 'Corrablyn Lirren, second series, two-point-two, six-speed, 09/2005 to 12/2010',
+      },
+    ],
+  },
   'ambiguous-part': {
     name: '44/10 077',
     candidates: [

@@ -64,8 +64,9 @@ export const GERMAN_FAULTS: FaultWords = {
   'unknown-edition': ({ edition }) => `Es gibt keine Ausgabe ${edition}.`,
   'unknown-vehicle': ({ name, meant }) => none('kein Fahrzeug', name, meant),
   'unknown-part': ({ name, meant }) => none('kein Teil', name, meant),
-  'vehicle-replaced': ({ name, replacedBy }) =>
-    `${quoted(name)} wird nicht mehr gepflegt: An die Stelle traten ${replacedBy.join(', ')}.`,
+  'vehicle-replaced': ({ name, candidates }) =>
+    `${quoted(name)} wird nicht mehr gepflegt: An die Stelle traten ` +
+    `${candidates.map(({ vehicle }) => vehicle).join(', ')}.`,
   'ambiguous-part': ({ name, candidates }) =>
     `${quoted(name)} steht für mehr als ein Teil: ${candidates.map(candidate).join(', ')}. Zu ` +
     'nennen ist die Kennung des Teils.',

@@ -50,8 +50,8 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
   'vehicle-replaced': {
     title: 'An die Stelle dieses Fahrzeugs traten genauere',
     about:
-      'Das Fahrzeug war grob erfasst, und inzwischen traten andere an seine Stelle: `replacedBy` ' +
-      'in „errors“ hat ihre Kennungen. „ask“ sagt, wonach zu fragen ist, um sie zu ' +
+      'Das Fahrzeug war grob erfasst, und inzwischen traten andere an seine Stelle: `candidates` ' +
+      'in „errors“ hat sie alle. „ask“ sagt, wonach zu fragen ist, um sie zu ' +
       'unterscheiden; eine Ausgabe von vorher antwortet noch für das alte.',
   },
   'unknown-part': {

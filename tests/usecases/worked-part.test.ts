@@ -214,7 +214,7 @@ describe('what a rule says of a part', () => {
 
 test('a part that sits between two others is said to, where it has no place of its own', () => {
   expect(asked('plate-ab').summary).toMatchObject({ code: 'goes-between' });
-  expect(asked('plate-ab').summary.text).toContain('as adapter in their joint');
+  expect(asked('plate-ab').summary.text).toContain('with this as their adapter');
 });
 
 describe('what a work leaves behind', () => {

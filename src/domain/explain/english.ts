@@ -26,6 +26,7 @@ import { ENGLISH_NUMBERS } from './number-words.js';
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
+import { LONGEST_PLACES } from './sentence.js';
 import { ENGLISH_VEHICLES } from './vehicle-words.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
@@ -204,9 +205,11 @@ function together({ count }: ReasonData): string {
   return `, together with the ${count === 1 ? 'other part' : `${count} other parts`} named`;
 }
 
-/** At which of several places. */
-function places({ names }: ReasonData): string {
-  return names?.length ? ` as ${and(names.map(lower))}` : '';
+/** At which of several places; a summary has no room for long names. */
+function places({ names = [] }: ReasonData): string {
+  if (names.length === 0) return '';
+  const said = ` as ${and(names.map(lower))}`;
+  return names.length === 1 || said.length <= LONGEST_PLACES ? said : ` at ${names.length} places`;
 }
 
 const summaries = {
@@ -225,8 +228,7 @@ const summaries = {
     'Does not fit the vehicle as it stands; changes around it were not looked for.',
   'no-position': () => 'This vehicle has no place for such a part.',
   'goes-between': () =>
-    'This part has no place of its own: it goes between two others. Ask what stands on either ' +
-    'side of it, with this part as adapter in their joint.',
+    'This part goes between two others: ask what stands beside it, with this as their adapter.',
   'right-as-it-stands': () => 'Nothing speaks against the vehicle as it stands.',
   'open-as-it-stands': () => 'Not everything about the vehicle as it stands is known.',
   'wrong-as-it-stands': () => 'Something on the vehicle as it stands does not go together.',

@@ -30,6 +30,7 @@ import { GERMAN_NUMBERS } from './number-words.js';
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
+import { LONGEST_PLACES } from './sentence.js';
 import { GERMAN_VEHICLES } from './vehicle-words.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
@@ -248,17 +249,19 @@ function together({ count }: ReasonData): string {
   return `, zusammen mit ${others}`;
 }
 
-/** At which places. */
+/** At which places; a summary has no room for long names. */
 function places({ names = [] }: ReasonData): string {
   if (names.length === 0) return '';
   const where = names.length === 1 ? 'am Einbauplatz' : 'an den Einbauplätzen';
-  return ` ${where} ${and(names.map(quoted))}`;
+  const said = ` ${where} ${and(names.map(quoted))}`;
+  const isShort = names.length === 1 || said.length <= LONGEST_PLACES;
+  return isShort ? said : ` an ${names.length} Einbauplätzen`;
 }
 
 const summaries = {
   fits: (d: ReasonData) => `Passt${places(d)}${together(d)}.`,
   'fits-made-to-order': (d: ReasonData) =>
-    `Passt${places(d)}${together(d)}, nach Maß bestellt: siehe, was zu bestellen ist.`,
+    `Passt${places(d)}${together(d)}, nach Maß zu bestellen.`,
   'fits-once-signed': (d: ReasonData) =>
     `Passt, sobald ${d.text === 'engineer' ? 'ein Ingenieur' : 'die Werkstatt'} für die Arbeit ` +
     `unterschrieben hat: ${and((d.names ?? []).map(quoted))}.`,
@@ -272,8 +275,7 @@ const summaries = {
     'Passt nicht an das Fahrzeug, wie es jetzt ist; Änderungen darum herum wurden nicht gesucht.',
   'no-position': () => 'Dieses Fahrzeug hat keinen Platz für so ein Teil.',
   'goes-between': () =>
-    'Dieses Teil hat keinen eigenen Einbauplatz: Es sitzt zwischen zwei anderen. Zu fragen ist ' +
-    'nach dem, was zu beiden Seiten sitzt, mit diesem Teil als Adapter in deren Verbindung.',
+    'Dieses Teil sitzt zwischen zwei anderen: nach diesen fragen, mit diesem Teil als Adapter.',
   'right-as-it-stands': () => 'Nichts spricht gegen das Fahrzeug, wie es jetzt ist.',
   'open-as-it-stands': () => 'Vom Fahrzeug, wie es jetzt ist, ist nicht alles bekannt.',
   'wrong-as-it-stands': () => 'Etwas am Fahrzeug, wie es jetzt ist, passt nicht zusammen.',

@@ -20,3 +20,6 @@ export interface Words {
   readonly vehicles: VehicleWords;
   readonly numbers: NumberWords;
 }
+
+/** In characters. A summary stands on a badge, and has about twice as many in all. */
+export const LONGEST_PLACES = 60;

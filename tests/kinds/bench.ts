@@ -18,6 +18,8 @@ export interface Meeting {
   readonly code: string;
   /** The checks that apply, by id. */
   readonly checks: ReadonlyMap<string, CheckResult>;
+  /** Which alternatives and sizes were picked for all checks together, as `part.parameter=pick`. */
+  readonly picks: readonly string[];
   /** What the answer says was not compared, the kind's own list left out. */
   readonly silent: readonly Text[];
   /** What a person is asked to measure or look up, as `part.parameter`. */
@@ -43,6 +45,13 @@ export function meet(left: InterfaceRecord, right: InterfaceRecord): Meeting {
     outcome: state,
     code,
     checks: new Map(joint.checks.map((result) => [result.check.id, result])),
+    picks: judgement.constraints.flatMap((one) => {
+      if (one.form !== 'choice') return [];
+      return one.choices.flatMap(({ address, pick }) => {
+        const { part, interface: face, parameter } = address;
+        return pick === null ? [] : [`${part}.${parameter ?? face}=${pick}`];
+      });
+    }),
     silent: joint.notChecked.filter((text) => !known.includes(text)),
     asked: measureFor(judgement).map(({ address }) => `${address.part}.${address.parameter}`),
     warnings,

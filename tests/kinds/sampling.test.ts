@@ -63,7 +63,9 @@ describe.each(BUILT_IN_KINDS.map((kind) => [kind.id, kind] as const))('%s', (id,
 });
 
 function compare(meeting: Meeting, exact: Meeting): void {
-  for (const [check, { outcome }] of meeting.checks) {
+  // Where exact values lead to another pick, the checks are of other values: only the whole counts.
+  const isSamePick = meeting.picks.join() === exact.picks.join();
+  for (const [check, { outcome }] of isSamePick ? meeting.checks : []) {
     const sampled = exact.checks.get(check)?.outcome;
     if (outcome === 'fails') expect([check, sampled]).toEqual([check, 'fails']);
     // A condition that was open may turn out not to apply, which breaks nothing.

@@ -10,10 +10,11 @@ import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked
 import type { NamedView } from './answer.js';
 import type { Faults } from './faults.js';
 import type { Edition, Library } from './library.js';
-import { isSku, type PartName, PartNames } from './part-names.js';
+import { isSku, type NamedBy, type PartName, PartNames } from './part-names.js';
 import type { CommonInput } from './question.js';
 import type { NamedPart } from './question-fault.js';
 import type { Skus } from './skus.js';
+import type { Speaker } from './speaker.js';
 
 /** What a question in which parts are named has. */
 export interface NamingInput extends CommonInput {
@@ -23,7 +24,14 @@ export interface NamingInput extends CommonInput {
 
 export interface FoundPart {
   readonly part: Part;
-  readonly view: NamedView;
+  readonly resolvedBy: NamedBy;
+  /** Id of the part that took its place. */
+  readonly supersededBy: string | null;
+}
+
+interface NamedHere extends FoundPart {
+  readonly at: string;
+  readonly asked: string;
 }
 
 interface Found extends PartName {
@@ -46,7 +54,7 @@ export class AskedParts {
   readonly #found: ReadonlyMap<string, Found>;
   readonly #faults: Faults;
   readonly #lang: string;
-  readonly #named: NamedView[] = [];
+  readonly #named: NamedHere[] = [];
   #guessed = 0;
 
   /** @param names every name of a part that the question has. */
@@ -66,16 +74,19 @@ export class AskedParts {
     const found = this.#found.get(name);
     if (found === undefined) throw new Error(`"${name}" was not announced as a name`);
     const part = found.id === null ? undefined : this.catalogue.parts.get(found.id);
-    if (part !== undefined) return { part, view: this.#view(name, found, part, at) };
-    this.#addFault(name, found, at);
-    return null;
+    if (part === undefined) {
+      this.#addFault(name, found, at);
+      return null;
+    }
+    const supersededBy = found.parts[0]?.supersededBy ?? null;
+    return { part, resolvedBy: found.by, supersededBy };
   }
 
   /** A part that the question names beside others. */
   part(name: string, at: string): Part | null {
     const found = this.find(name, at);
     if (found === null) return null;
-    this.#named.push(found.view);
+    this.#named.push({ at, asked: name, ...found });
     return found.part;
   }
 
@@ -88,14 +99,11 @@ export class AskedParts {
   }
 
   /** What the names of parts beside others led to, in the order of the question. */
-  get named(): NamedView[] {
-    return this.#named.map((one) => ({ ...one }));
-  }
-
-  #view(asked: string, { by, parts }: Found, part: Part, at: string): NamedView {
-    const supersededBy = parts[0]?.supersededBy ?? null;
-    const name = this.#text(part);
-    return { at, asked, part: part.id, name, resolvedBy: by, supersededBy };
+  namedViews(speaker: Speaker): NamedView[] {
+    return this.#named.map(({ at, asked, part, resolvedBy, supersededBy }) => {
+      const { id, name } = part;
+      return { at, asked, part: id, name: speaker.text(name), resolvedBy, supersededBy };
+    });
   }
 
   #text({ name }: Part): string {

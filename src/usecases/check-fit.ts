@@ -114,7 +114,7 @@ interface Asked {
 
 function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
   const { input, edition, found, parts } = asked;
-  const { part, view } = found;
+  const { part, resolvedBy, supersededBy } = found;
   const best = fit.positions.filter(({ position }) => fit.at.includes(position.id));
   const judgements = best.map(({ judgement }) => judgement);
   const positions = fit.positions.map((one) => positionView(one, speaker));
@@ -122,13 +122,13 @@ function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
   return withValuesHead(edition, speaker, {
     changes: 'no',
     asked: input.part,
-    resolvedBy: view.resolvedBy,
+    resolvedBy,
     vehicle: input.vehicle,
     part: part.id,
     name: speaker.text(part.name),
-    supersededBy: view.supersededBy,
+    supersededBy,
     offers: parts.offers,
-    named: parts.named,
+    named: parts.namedViews(speaker),
     alone: fit.alone,
     verdict: fit.verdict,
     complete: true,

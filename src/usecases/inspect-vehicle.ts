@@ -56,7 +56,7 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
     state: judgement.outcome,
     summary: speaker.said(codes[judgement.outcome], {}),
     offers: parts.offers,
-    named: parts.named,
+    named: parts.namedViews(speaker),
     judged: judgedView(judgement.constraints, speaker),
     order: orderViews(judgement, speaker),
     measure: measureViews([judgement], speaker),

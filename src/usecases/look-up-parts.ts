@@ -34,8 +34,7 @@ export function lookUpParts(library: Library, input: LookUpInput): LookUpAnswer 
     const before = faults.found.length;
     const found = parts.find(asked, 'part');
     if (found === null) return { asked, faults: faults.found.slice(before) };
-    const { part, view } = found;
-    const { resolvedBy, supersededBy } = view;
+    const { part, resolvedBy, supersededBy } = found;
     return { asked, resolvedBy, ...partEntry(part, speaker), supersededBy };
   });
   const counts = { total: items.length };

@@ -70,7 +70,7 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
     state: outcome,
     summary: speaker.said(codes[outcome], {}),
     offers: parts.offers,
-    named: parts.named,
+    named: parts.namedViews(speaker),
     mating: matingView(mating, speaker, null),
     measure: measureViews([judgement], speaker),
     notChecked: notCheckedViews(judgement, speaker),

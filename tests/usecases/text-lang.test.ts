@@ -88,6 +88,34 @@ describe('the languages of texts', () => {
     expect(ask('box-b', 'en').positions[0]?.matings[0]?.text).toBe('“Motor A” meets “box B”.');
   });
 
+  test('are told of a part that the answer names and says nothing else of', () => {
+    const lit = libraryOf({
+      ...CART,
+      roles: [...(CART.roles ?? []), { id: 'lamp', name: { en: 'Lamp', de: 'Lampe' } }],
+      parts: [...(CART.parts ?? []), part('lamp-a', 'lamp', { en: 'lamp A' }, {})],
+      layouts: (CART.layouts ?? []).map((layout) => ({
+        ...layout,
+        positions: [
+          ...layout.positions,
+          { id: 'lamp', name: { en: 'Lamp', de: 'Lampe' }, roles: ['lamp'] },
+        ],
+      })),
+    });
+    const asked: FitInput = {
+      ...vehicle,
+      lang: 'de',
+      part: 'box-a',
+      position: null,
+      with: {},
+      fitted: { lamp: 'lamp-a' },
+      changes: null,
+    };
+    const answer = checkFit(lit, asked);
+    expect(answer.named).toMatchObject([{ part: 'lamp-a', name: 'lamp A' }]);
+    expect(JSON.stringify({ ...answer, named: [] })).not.toContain('lamp A');
+    expect(answer.textLang).toEqual(['en']);
+  });
+
   test('are none for the faces that a question writes out, which have names in each', () => {
     const inline = (side: string) => ({ inline: flange(side, '60 mm') });
     const input = {

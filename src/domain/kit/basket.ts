@@ -19,15 +19,15 @@ export interface SeatChange {
   readonly pieces: number;
   readonly now: Occupant;
   /** A part may be worked: `part+work`. */
-  readonly then: Occupant;
+  readonly becomes: Occupant;
 }
 
-/** What sits in a mating now, and what then; each of them so many times. */
+/** What sits in a mating now, and what it becomes; each of them so many times. */
 export interface AdapterChange {
   readonly mating: string;
   readonly pieces: number;
   readonly now: readonly string[];
-  readonly then: readonly string[];
+  readonly becomes: readonly string[];
 }
 
 /** What a rule uses up. */

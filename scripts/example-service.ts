@@ -49,7 +49,7 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
   );
   const over = (by: EditionStore): App =>
     createApp({
-      library: new Library(by),
+      library: new Library(by, digest),
       log,
       config: { corsOrigins, answerCacheBytes: 0 },
       newRequestId: () => REQUEST_ID,

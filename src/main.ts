@@ -11,6 +11,7 @@ import { createApp } from './http/app.js';
 import { type RunningServer, startServer } from './http/server.js';
 import { openStore } from './store/sqlite.js';
 import { Library } from './usecases/library.js';
+import type { Digest } from './usecases/ports.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -23,12 +24,13 @@ type Environment = Readonly<Record<string, string | undefined>>;
 export async function startService(
   request: ServiceRequest,
   env: Environment,
+  digest: Digest,
 ): Promise<RunningService> {
   const config = configOf(env);
   const { database, port, host, readOnly } = request;
   const store = openStore(database, { mode: readOnly ? 'read-only' : 'create' });
   try {
-    const library = new Library(store);
+    const library = new Library(store, digest);
     const latest = store.latest();
     // Compiled before the first question; a damaged edition is found before anybody asks.
     if (latest !== null) library.edition(latest.number);

@@ -77,7 +77,7 @@ export function libraryOf(...documents: readonly unknown[]): Library {
   const store = new MemoryStore();
   const deps = { store, clock: () => '2026-01-01T00:00:00.000Z' };
   for (const raw of documents) publishEdition(deps, prepareEdition(raw, sha256), null);
-  return new Library(store);
+  return new Library(store, sha256);
 }
 
 /** The demo catalogue as it is written. */

@@ -8,6 +8,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { ENGINE } from '../domain/engine.js';
 import { openStore } from '../store/sqlite.js';
+import type { Digest } from '../usecases/ports.js';
 import { runProgram } from './program.js';
 import type { Output, World } from './world.js';
 
@@ -45,6 +46,8 @@ function untilStopped(): Promise<string> {
   });
 }
 
+const digest: Digest = (text) => createHash('sha256').update(text, 'utf8').digest('hex');
+
 const MODES = { read: 'read-only', write: 'create' } as const;
 
 const world: World = {
@@ -56,10 +59,11 @@ const world: World = {
   readInput,
   openStore: (path, mode) => openStore(path, { mode: MODES[mode] }),
   // Only `serve` needs the service and what it is made of.
-  startService: async (request) => (await import('../main.js')).startService(request, process.env),
+  startService: async (request) =>
+    (await import('../main.js')).startService(request, process.env, digest),
   untilStopped,
   clock: () => new Date().toISOString(),
-  digest: (text) => createHash('sha256').update(text, 'utf8').digest('hex'),
+  digest,
 };
 
 // Not `process.exit`, which would cut off what a pipe has not taken yet.

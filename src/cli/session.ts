@@ -48,7 +48,9 @@ export class Session {
 
   /** Asks the editions of the database. */
   ask<Answer>(options: StoreOptions, question: (library: Library) => Answer): Answer {
-    return this.withStore(options, 'read', (store) => question(new Library(store)));
+    return this.withStore(options, 'read', (store) =>
+      question(new Library(store, this.world.digest)),
+    );
   }
 
   /** The answer as the service sends it, on one line; or as a page for people. */

@@ -9,7 +9,7 @@ import { CompiledIndex } from '../domain/index/compiled-index.js';
 import { BUILT_IN_KINDS } from '../domain/kinds/registry.js';
 import { QuestionError, StoreFault } from './errors.js';
 import { columnsOf } from './index-columns.js';
-import type { EditionHead, EditionStore, IndexColumn } from './ports.js';
+import type { Digest, EditionHead, EditionStore, IndexColumn } from './ports.js';
 import { Skus } from './skus.js';
 
 export interface Edition {
@@ -29,12 +29,15 @@ function dropOldest(kept: Map<number, unknown>): void {
 }
 
 export class Library {
+  /** Of what answers name by what they contain. */
+  readonly digest: Digest;
   readonly #store: EditionStore;
   readonly #kept = new Map<number, Edition>();
   readonly #skus = new Map<number, Skus>();
 
-  constructor(store: EditionStore) {
+  constructor(store: EditionStore, digest: Digest) {
     this.#store = store;
+    this.digest = digest;
   }
 
   /** The newest edition where `number` is null. Throws `QuestionError` where there is none. */

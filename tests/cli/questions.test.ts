@@ -7,6 +7,7 @@ import { checkFit } from '../../src/usecases/check-fit.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import { Library } from '../../src/usecases/library.js';
 import { mateFaces } from '../../src/usecases/mate-faces.js';
+import { sha256 } from '../memory-store.js';
 import { cartDatabase, freshDatabase, NOW, type Run, run } from './terminal.js';
 
 let database: string;
@@ -113,7 +114,7 @@ describe('the same questions, for programs', () => {
         '--with prop-shaft=shaft-a --ignore-present --edition 1 --lang de --units imperial',
     );
     const fitted = { engine: 'motor', 'wheel-shaft': { left: 'none', right: 'unknown' } };
-    const answer = checkFit(new Library(store), {
+    const answer = checkFit(new Library(store, sha256), {
       vehicle: 'cart-1',
       part: 'box-b',
       position: 'gearbox',
@@ -139,7 +140,11 @@ describe('the same questions, for programs', () => {
       { database },
     );
     const more = { ...said, fitted: { gearbox: 'box-b' }, torque: '90 N.m' };
-    const answer = inspectVehicle(new Library(store), { ...common, vehicle: 'cart-1', ...more });
+    const answer = inspectVehicle(new Library(store, sha256), {
+      ...common,
+      vehicle: 'cart-1',
+      ...more,
+    });
     expect(answer.state).toBe('fails');
     expect(JSON.parse(out)).toEqual(JSON.parse(JSON.stringify(answer)));
   });
@@ -148,7 +153,7 @@ describe('the same questions, for programs', () => {
     const { out } = await ask(
       'mate box-b shaft-a --a-face rear --adapter plate-ab --use road --json',
     );
-    const answer = mateFaces(new Library(store), {
+    const answer = mateFaces(new Library(store, sha256), {
       ...common,
       a: { part: 'box-b', interface: 'rear' },
       b: { part: 'shaft-a', interface: null },

@@ -58,7 +58,7 @@ export function rigOf(options: RigOptions = {}): Rig {
       },
     ]),
   ) as unknown as UseCases;
-  const library = new Library(store);
+  const library = new Library(store, sha256);
   const config = { corsOrigins, answerCacheBytes };
   const app = createApp({ library, log, config, useCases: counted });
   const client = supertest(createAdaptorServer({ fetch: app.fetch }));

@@ -33,7 +33,8 @@ export interface AdapterChange {
 /** What a rule uses up. */
 export interface Consumed {
   readonly part: string;
-  readonly quantity: Rational;
+  /** Null where a value that it follows from is not recorded. */
+  readonly quantity: Rational | null;
   readonly dimension: Dimension;
   readonly rule: string;
 }
@@ -67,7 +68,8 @@ export interface Line {
   readonly part: string | null;
   readonly lot: string | null;
   readonly work: string | null;
-  readonly quantity: Rational;
+  /** Null where nobody knows how much it takes; its price is not known then either. */
+  readonly quantity: Rational | null;
   readonly dimension: Dimension;
   /** Null for lines that are of no goods. */
   readonly source: Source | null;

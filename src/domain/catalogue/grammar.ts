@@ -36,6 +36,12 @@ export const LONGEST_TEXT = 2000;
 /** Longest recorded value, in code points; no quantity is longer. */
 export const LONGEST_SCALAR = 64;
 
+/**
+ * A price, never below zero. With more digits before the point the sum of a few of them could no
+ * longer be told exactly.
+ */
+export const PRICE_PATTERN = /^[0-9]{1,10}(\.[0-9]{1,4})?$/;
+
 /** Control characters other than tabs and line breaks. */
 export const CONTROL_PATTERN = /[^\P{Cc}\t\n\r]/u;
 

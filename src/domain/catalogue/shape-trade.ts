@@ -2,6 +2,7 @@
  * The shapes of what is bought, done and demanded: lots, works, rulesets and offers.
  */
 
+import { PRICE_PATTERN } from './grammar.js';
 import {
   AMOUNT,
   BOOLEAN,
@@ -86,7 +87,7 @@ export const OFFER: Shape = object({
     {
       is: 'string',
       max: 20,
-      pattern: '^[0-9]+(\\.[0-9]{1,4})?$',
+      pattern: PRICE_PATTERN.source,
       says: 'an amount, such as "1850.00", never below zero',
     },
     'of one, in the currency of the catalogue',

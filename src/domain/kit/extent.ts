@@ -1,0 +1,10 @@
+/**
+ * How much a kit question asks for where it does not say, and the most that it may.
+ */
+
+export const USUAL_ROUTES = 3;
+export const MOST_ROUTES = 20;
+
+/** Steps bound the work of a search, not its time, so that any machine finds the same. */
+export const USUAL_STEPS = 100_000;
+export const MOST_STEPS = 1_000_000;

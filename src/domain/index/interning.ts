@@ -63,7 +63,8 @@ export function classKey(face: Face): string {
   return [face.kind?.id ?? '', face.side ?? '', ...alternatives].join('|');
 }
 
-function valueKey(value: Value): string {
+/** Equal for values that allow the same, with evidence of the same grade. */
+export function valueKey(value: Value): string {
   const grade = gradeOf(value.evidence.basis);
   switch (value.form) {
     case 'code':

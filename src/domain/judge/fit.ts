@@ -100,12 +100,12 @@ function takesAdapters({ layout }: Vehicle): boolean {
 }
 
 /** Whether a position of any layout takes such a part. */
-function hasPlace({ layouts }: Catalogue, part: Part): boolean {
+export function hasPlace({ layouts }: Catalogue, part: Part): boolean {
   const positions = [...layouts.values()].flatMap((layout) => [...layout.positions.values()]);
   return positions.some((position) => takes(position, part));
 }
 
-function takes({ roles }: Position, part: Part): boolean {
+export function takes({ roles }: Position, part: Part): boolean {
   return part.roles.some((role) => roles.includes(role));
 }
 

@@ -56,20 +56,36 @@ export interface Bench {
 }
 
 export function judge(configuration: Configuration): Judgement {
+  const { bench, met } = meetingsOf(configuration);
+  const found: Constraint[] = [
+    ...judgePlaces(configuration, [...configuration.layout.positions.values()]),
+    ...met,
+    ...judgeRules(configuration, bench.setting),
+  ];
+  const constraints = applyStatements(configuration, found);
+  return { configuration, constraints, outcome: outcomeOfAll(constraints), bench };
+}
+
+/**
+ * The matings and checks of the layout alone, with what is stated of them. A layout of few of them
+ * asks for these alone: none of them hangs on another but through a choice that they share.
+ */
+export function judgeMeetings(configuration: Configuration): readonly Constraint[] {
+  return applyStatements(configuration, meetingsOf(configuration).met);
+}
+
+function meetingsOf(configuration: Configuration): { bench: Bench; met: Constraint[] } {
   const setting = settingOf(configuration);
   const plan = planConfiguration(configuration, configuration.judged, setting);
   const { results, groups } = judgePlanned(plan, setting);
   const pairs = builtPairs(configuration.pairsOf);
   const bench: Bench = { configuration, setting, plan, results, pairs };
-  const found: Constraint[] = [
-    ...judgePlaces(configuration),
+  const met = [
     ...plan.matings.map((mating) => judgeMating(mating, bench)),
     ...judgeLayoutChecks(bench),
     ...groups.flatMap((group, index) => choiceOf(index, group, bench)),
-    ...judgeRules(configuration, setting),
   ];
-  const constraints = applyStatements(configuration, found);
-  return { configuration, constraints, outcome: outcomeOfAll(constraints), bench };
+  return { bench, met };
 }
 
 /** How questions look at the records when nothing is tried out. */

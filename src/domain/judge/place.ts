@@ -10,9 +10,12 @@ import { type Configuration, handsOf, partAt, seatAt } from './configuration.js'
 import type { FaceConstraint, PlaceConstraint } from './constraint.js';
 import { NO_SCOPE, standingOf, stateOf } from './standing.js';
 
-export function judgePlaces(configuration: Configuration): (PlaceConstraint | FaceConstraint)[] {
+export function judgePlaces(
+  configuration: Configuration,
+  positions: readonly Position[],
+): (PlaceConstraint | FaceConstraint)[] {
   const found: (PlaceConstraint | FaceConstraint)[] = [];
-  for (const position of configuration.layout.positions.values()) {
+  for (const position of positions) {
     for (const hand of handsOf(position)) {
       const seat = seatAt(configuration.judged, position.id, hand);
       const part = partAt(configuration, seat);

@@ -149,7 +149,7 @@ function isSkipped(configuration: Configuration, scope: Scope, hand: Hand | null
 const choosable = new WeakMap<Part, boolean>();
 
 /** Whether something of a part may be set, ordered or picked. */
-function hasChoice(part: Part): boolean {
+export function hasChoice(part: Part): boolean {
   let known = choosable.get(part);
   if (known === undefined) {
     const values = [part.values, ...[...part.faces.values()].flatMap((face) => face.alternatives)];

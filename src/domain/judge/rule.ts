@@ -25,7 +25,7 @@ function isSpoken({ needs, excludes, note, caution }: Rule): boolean {
 }
 
 /** Like a check, a rule that reads a handed place is judged for each hand; the worse counts. */
-function judgeRule(
+export function judgeRule(
   rule: Rule,
   configuration: Configuration,
   setting: Setting,

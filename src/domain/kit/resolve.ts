@@ -1,11 +1,113 @@
 /**
  * Finds the routes of a kit question: every way of doing the conversion that leaves nothing out
  * and has nothing in it that could be left out, the best first.
+ *
+ * Proven routes come first; what is open is searched only where too few are proven.
  */
 
+import { compare, type Rational } from '../quantity/rational.js';
+import type { Budget } from './core/problem.js';
+import { type Candidate, compareMargins, leadOf } from './finder.js';
+import type { Solved } from './kit-problem.js';
 import type { KitQuestion } from './question.js';
-import type { Kits } from './route.js';
+import type { Kits, Route, RouteGrade } from './route.js';
+import { routeOf } from './route-of.js';
+import { problemOf, sweep } from './sweep.js';
 
 export function resolveKits(question: KitQuestion): Kits {
-  throw new Error(`no routes are searched yet for ${question.vehicle.id}`);
+  const solved = problemOf(question);
+  const budget: Budget = { left: question.steps };
+  const { candidates, isComplete, bound } = search(solved, question, budget);
+  const routes = candidates.slice(0, question.routes).map((candidate) => routeOf(candidate));
+  const weighed = routes.map((route, index): Route => {
+    return { ...route, beatenBy: beatenBy(routes, candidates, index) };
+  });
+  const listed = question.onlyUndominated
+    ? weighed.filter((route) => route.beatenBy === null)
+    : weighed;
+  return {
+    routes: listed,
+    isComplete,
+    hasMore: candidates.length > question.routes,
+    bound,
+    steps: question.steps - budget.left,
+  };
+}
+
+interface Searched {
+  /** One more than wanted, where there is one. */
+  readonly candidates: readonly Candidate[];
+  readonly isComplete: boolean;
+  readonly bound: Kits['bound'];
+}
+
+function search(solved: Solved, question: KitQuestion, budget: Budget): Searched {
+  const wanted = question.routes;
+  const proven = sweep(solved, 'proven', { wanted, budget, passed: new Map() });
+  const isEnough = proven.candidates.length > wanted || question.refusesUnknowns;
+  if (isEnough || !proven.isComplete) {
+    return { ...proven, bound: boundOf(solved, proven, 'proven') };
+  }
+  const costs = new Map(
+    proven.candidates.map(({ places, cost }) => [places.join(), cost] as const),
+  );
+  const left = wanted - proven.candidates.length;
+  const open = sweep(solved, 'open', { wanted: left, budget, passed: costs });
+  return {
+    candidates: [...proven.candidates, ...open.candidates],
+    isComplete: open.isComplete,
+    bound: boundOf(solved, open, 'open'),
+  };
+}
+
+function boundOf(
+  { problem }: Solved,
+  { isComplete, bound }: { readonly isComplete: boolean; readonly bound: number },
+  grade: RouteGrade,
+): Kits['bound'] {
+  if (isComplete) return null;
+  return { grade, cost: problem.priceList.lanesOf(bound).money };
+}
+
+/** The first listed route that is no worse than this one on any count, and better on one. */
+function beatenBy(
+  routes: readonly Omit<Route, 'beatenBy'>[],
+  candidates: readonly Candidate[],
+  index: number,
+): number | null {
+  const own = candidates[index];
+  const found = routes.findIndex((_, other) => {
+    const rival = candidates[other];
+    return other !== index && own !== undefined && rival !== undefined && beats(rival, own);
+  });
+  return found < 0 ? null : found;
+}
+
+function beats(a: Candidate, b: Candidate): boolean {
+  const orders = countsOf(a, b);
+  return orders.every((order) => order >= 0) && orders.some((order) => order > 0);
+}
+
+/** On each count: above zero where the first is better, below where it is worse. */
+function countsOf(a: Candidate, b: Candidate): number[] {
+  const [x, y] = [a.basket.totals, b.basket.totals];
+  const checks = new Set([...a.loads, ...b.loads].map(({ check }) => check));
+  return [
+    gradeOf(a) - gradeOf(b),
+    y.unpriced.length - x.unpriced.length,
+    y.cost - x.cost,
+    y.changedPositions - x.changedPositions,
+    b.open.length - a.open.length,
+    compare(y.labourHours, x.labourHours),
+    leadOf(b) - leadOf(a),
+    ...[...checks].map((check) => compareMargins(marginOf(a, check), marginOf(b, check))),
+  ];
+}
+
+function gradeOf({ grade }: Candidate): number {
+  return grade === 'proven' ? 1 : 0;
+}
+
+function marginOf({ loads }: Candidate, check: string): Rational | null {
+  return loads.find((load) => load.check === check)?.margin ?? null;
 }

@@ -1,0 +1,252 @@
+/**
+ * What could stand at each place of a vehicle, and sit in each of its matings: the values that a
+ * search chooses from. Value 0 is always what is there now.
+ *
+ * Left out: whether they meet anything; only what could never be there is not listed.
+ */
+
+import type { Catalogue, Occupant, Part, Position } from '../catalogue/catalogue.js';
+import { madeFrom, type Work } from '../catalogue/trade.js';
+import type { Hand } from '../check/reading.js';
+import { type Arrangement, handsOf, type Seats, seatAt } from '../judge/configuration.js';
+import { namesOf, withArticles, workedPart } from '../judge/worked-part.js';
+import type { KitQuestion } from './question.js';
+
+/** What stands at a place, as one decision: all its pieces alike, or a left and a right one. */
+export interface SeatValue {
+  readonly seats: Seats;
+  /** A new piece of the very article that is there now. */
+  readonly renews: boolean;
+}
+
+/** A place of the vehicle with what could stand there. */
+export interface PlaceCandidates {
+  readonly position: Position;
+  readonly values: readonly [SeatValue, ...SeatValue[]];
+}
+
+/** So many works are done on one part at the most. */
+const MOST_WORKS = 2;
+
+const byRole = new WeakMap<Catalogue['parts'], ReadonlyMap<string, readonly Part[]>>();
+
+/** The parts of each role, in the order of the catalogue. */
+function partsByRole({ parts }: Catalogue): ReadonlyMap<string, readonly Part[]> {
+  let known = byRole.get(parts);
+  if (known === undefined) {
+    const lists = new Map<string, Part[]>();
+    for (const part of parts.values()) {
+      for (const role of part.roles) {
+        const list = lists.get(role);
+        if (list === undefined) lists.set(role, [part]);
+        else list.push(part);
+      }
+    }
+    known = lists;
+    byRole.set(parts, known);
+  }
+  return known;
+}
+
+/** The works that the question allows. */
+function worksOf({ catalogue, workUpTo }: KitQuestion): Work[] {
+  if (workUpTo === 'none') return [];
+  return [...catalogue.works.values()].filter(
+    ({ signOff }) => workUpTo === 'engineer' || signOff !== 'engineer',
+  );
+}
+
+/** The ids of all that could be made of a part, the part itself not among them. */
+function workedFrom(part: Part, works: readonly Work[], catalogue: Catalogue): string[] {
+  const ids: string[] = [];
+  const extend = (made: Part, from: number, left: number): void => {
+    if (left === 0) return;
+    for (const [index, work] of works.entries()) {
+      if (index < from || namesOf(made.id).includes(work.id)) continue;
+      const worked = workedPart(made, work, catalogue).part;
+      if (worked === null) continue;
+      ids.push(worked.id);
+      extend(worked, index + 1, left - 1);
+    }
+  };
+  extend(part, 0, MOST_WORKS);
+  return ids;
+}
+
+/** Whether a part may be put in at all: avoided ones may not, however they are worked. */
+export function isAvoided(id: string, { avoid }: KitQuestion): boolean {
+  return madeFrom(id).some((article) => avoid.parts.has(article));
+}
+
+/** The candidates of all places, and the catalogue with the articles that works would make. */
+export function candidatesOf(
+  question: KitQuestion,
+  present: Arrangement,
+): { catalogue: Catalogue; places: PlaceCandidates[] } {
+  const { vehicle } = question;
+  const kept = new Set([...question.keep, ...keptBy(question)]);
+  const works = worksOf(question);
+  const ids = new Map<string, string[]>();
+  const worked = new Set<string>();
+  for (const position of vehicle.layout.positions.values()) {
+    if (kept.has(position.id)) continue;
+    const found = articlesFor(position, question, present, works);
+    ids.set(position.id, found);
+    for (const id of found) if (id.includes('+')) worked.add(id);
+  }
+  const catalogue = withArticles(question.catalogue, worked);
+  const places = [...vehicle.layout.positions.values()].map((position) =>
+    placeCandidates(position, ids.get(position.id) ?? null, { question, present, catalogue }),
+  );
+  return { catalogue, places };
+}
+
+/** Positions that the question's ruleset keeps. */
+function keptBy({ ruleset, vehicle }: KitQuestion): readonly string[] {
+  return ruleset?.demands.get(vehicle.layout.id)?.keep ?? [];
+}
+
+/** Articles for a position, by id in the order of the catalogue, each with what is made of it. */
+function articlesFor(
+  position: Position,
+  question: KitQuestion,
+  present: Arrangement,
+  works: readonly Work[],
+): string[] {
+  const { catalogue } = question;
+  const roles = partsByRole(catalogue);
+  const found = new Map<string, Part>();
+  for (const role of position.roles) {
+    for (const part of roles.get(role) ?? []) found.set(part.id, part);
+  }
+  for (const part of spanningParts(position, catalogue)) found.set(part.id, part);
+  const there = new Set(
+    handsOf(position).flatMap((hand) => {
+      const occupant = seatAt(present, position.id, hand)?.occupant;
+      return occupant?.is === 'part' ? [occupant.part] : [];
+    }),
+  );
+  const ids: string[] = [];
+  for (const part of found.values()) {
+    const isThere = there.has(part.id);
+    if (!isThere && isAvoided(part.id, question)) continue;
+    ids.push(part.id);
+    for (const id of workedFrom(part, works, catalogue)) ids.push(id);
+  }
+  return [...new Set(ids)];
+}
+
+const spanning = new WeakMap<Catalogue['parts'], readonly Part[]>();
+
+/** Parts that fill this position as one of several. */
+function spanningParts({ id }: Position, { parts }: Catalogue): Part[] {
+  let known = spanning.get(parts);
+  if (known === undefined) {
+    known = [...parts.values()].filter(({ spans }) => spans !== null);
+    spanning.set(parts, known);
+  }
+  return known.filter(({ spans }) => spans?.includes(id) === true);
+}
+
+interface Given {
+  readonly question: KitQuestion;
+  readonly present: Arrangement;
+  readonly catalogue: Catalogue;
+}
+
+function placeCandidates(
+  position: Position,
+  ids: readonly string[] | null,
+  given: Given,
+): PlaceCandidates {
+  const now = given.present.seats.get(position.id);
+  if (now === undefined) throw new Error(`nothing is said of ${position.id}`);
+  const values: [SeatValue, ...SeatValue[]] = [{ seats: now, renews: false }];
+  if (ids === null) return { position, values };
+  const wanted = new Set(renewedAt(position, given));
+  for (const id of ids) {
+    for (const seats of seatsFor(position, id, ids, now, given.catalogue)) {
+      if (!isSame(seats, now)) values.push({ seats, renews: false });
+      else if (wanted.has(id)) values.push({ seats: now, renews: true });
+    }
+  }
+  if (mayBeEmptied(position, now, given))
+    values.push({ seats: alike(EMPTY, position), renews: false });
+  return { position, values };
+}
+
+const EMPTY: Occupant = { is: 'empty' };
+
+/** The articles of which the question wants a new piece here even if one is there already. */
+function renewedAt(position: Position, { question }: Given): string[] {
+  return question.wants.flatMap((want) => {
+    if (want.is !== 'part' || !want.renews) return [];
+    return want.position === null || want.position === position.id ? want.parts : [];
+  });
+}
+
+function alike(occupant: Occupant, { isHanded }: Position): Seats {
+  const seat = { occupant, origin: 'chosen' } as const;
+  return isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
+}
+
+/**
+ * How a part can stand at a position. A part for one hand stands beside what is there now, and
+ * beside every part for the other hand.
+ */
+function seatsFor(
+  position: Position,
+  id: string,
+  ids: readonly string[],
+  now: Seats,
+  { parts }: Catalogue,
+): Seats[] {
+  const hand = parts.get(id)?.hand ?? null;
+  if (!position.isHanded || !now.hands)
+    return hand === null || !position.isHanded ? [alike({ is: 'part', part: id }, position)] : [];
+  if (hand === null) return [alike({ is: 'part', part: id }, position)];
+  const seat = { occupant: { is: 'part', part: id }, origin: 'chosen' } as const;
+  const beside: Seats = hand === 'left' ? { ...now, left: seat } : { ...now, right: seat };
+  // Each pair is made once, from its left piece.
+  if (hand === 'right') return [beside];
+  const rights = ids.filter((other) => parts.get(other)?.hand === 'right');
+  const pairs = rights.map((other): Seats => {
+    const right = { occupant: { is: 'part', part: other }, origin: 'chosen' } as const;
+    return { hands: true, left: seat, right };
+  });
+  return [beside, ...pairs];
+}
+
+function isSame(a: Seats, b: Seats): boolean {
+  if (a.hands !== b.hands) return false;
+  if (!a.hands || !b.hands) return !a.hands && !b.hands && same(a.seat.occupant, b.seat.occupant);
+  return same(a.left.occupant, b.left.occupant) && same(a.right.occupant, b.right.occupant);
+}
+
+function same(a: Occupant, b: Occupant): boolean {
+  return a.is === b.is && (a.is !== 'part' || b.is !== 'part' || a.part === b.part);
+}
+
+/** An optional place; or one filled by a piece that fills others too, and may go with it. */
+function mayBeEmptied(position: Position, now: Seats, { catalogue }: Given): boolean {
+  const occupants = now.hands ? [now.left.occupant, now.right.occupant] : [now.seat.occupant];
+  if (occupants.every(({ is }) => is === 'empty')) return false;
+  if (position.isOptional) return true;
+  return occupants.some(
+    (one) => one.is === 'part' && (catalogue.parts.get(one.part)?.spans ?? null) !== null,
+  );
+}
+
+/** The articles of seats, each once. */
+export function partsIn(seats: Seats): string[] {
+  const occupants = seats.hands
+    ? [seats.left.occupant, seats.right.occupant]
+    : [seats.seat.occupant];
+  return [...new Set(occupants.flatMap((one) => (one.is === 'part' ? [one.part] : [])))];
+}
+
+/** What stands there for a hand. */
+export function occupantOf(seats: Seats, hand: Hand | null): Occupant {
+  if (!seats.hands) return seats.seat.occupant;
+  return (hand === 'right' ? seats.right : seats.left).occupant;
+}

@@ -1,0 +1,110 @@
+/**
+ * Why each change of a route is there, as a cascade from the wish: with only the changes before
+ * it made, this would not hold. Each change is reached so, since nothing in a route could be left
+ * out.
+ */
+
+import type { Constraint } from '../judge/constraint.js';
+import { STATE, type State } from './core/problem.js';
+import type { Tables } from './core/tables.js';
+import type { KitProblem } from './kit-problem.js';
+import type { KitRelation } from './relation.js';
+import type { WhyCode } from './route.js';
+
+/** Why one variable is changed. */
+export interface Cause {
+  readonly variable: number;
+  readonly code: WhyCode;
+  /** The change that made it necessary; null where the wish itself did. */
+  readonly after: number | null;
+  readonly constraint: Constraint | null;
+}
+
+/** The causes of all changes of an assignment, in the order in which they become necessary. */
+export function cascade(problem: KitProblem, tables: Tables, values: readonly number[]): Cause[] {
+  const causes: Cause[] = [];
+  const made = values.map(() => 0);
+  const bears = problem.relations.map((_, index) => tables.stateAt(index, values));
+  const left = new Set(values.flatMap((value, variable) => (value === 0 ? [] : [variable])));
+  while (left.size > 0) {
+    const cause = nextCause({ problem, tables }, made, bears, left, causes);
+    if (cause === null) throw new Error('a route leaves nothing out that could be left out');
+    causes.push(cause);
+    left.delete(cause.variable);
+    made[cause.variable] = values[cause.variable] ?? 0;
+  }
+  return causes;
+}
+
+function nextCause(
+  { problem, tables }: { readonly problem: KitProblem; readonly tables: Tables },
+  made: readonly number[],
+  bears: readonly State[],
+  left: ReadonlySet<number>,
+  causes: readonly Cause[],
+): Cause | null {
+  for (const [index, relation] of problem.relations.entries()) {
+    const touched = relation.scope.filter((variable) => left.has(variable));
+    if (touched.length === 0) continue;
+    const state = tables.stateAt(index, made);
+    if (state === STATE.holds || state >= (bears[index] ?? STATE.holds)) continue;
+    const { constraints, blame } = relation.judge(valuesAt(relation, made));
+    const blamed = touched.filter((variable) => blame === null || blame.includes(variable));
+    const variable = blamed[0];
+    if (variable === undefined) continue;
+    const before = causes.filter((cause) => relation.scope.includes(cause.variable));
+    const after = before.at(-1)?.variable ?? null;
+    const [constraint = null] = constraints;
+    const code = codeOf(relation, state, constraint, after);
+    return { variable, code, after, constraint };
+  }
+  return null;
+}
+
+/** What fails, or becomes open, when only this change is put back. */
+export function causesWithout(
+  problem: KitProblem,
+  tables: Tables,
+  values: readonly number[],
+  variable: number,
+): readonly { readonly code: WhyCode; readonly constraint: Constraint | null }[] {
+  const back = values.map((value, index) => (index === variable ? 0 : value));
+  return problem.relations.flatMap((relation, index) => {
+    if (!relation.scope.includes(variable)) return [];
+    const state = tables.stateAt(index, back);
+    if (state === STATE.holds || state >= tables.stateAt(index, values)) return [];
+    const [constraint = null] = relation.judge(valuesAt(relation, back)).constraints;
+    return [{ code: codeOf(relation, state, constraint, variable), constraint }];
+  });
+}
+
+function valuesAt({ scope }: KitRelation, values: readonly number[]): number[] {
+  return scope.map((variable) => values[variable] ?? 0);
+}
+
+function codeOf(
+  { sort }: KitRelation,
+  state: State,
+  constraint: Constraint | null,
+  after: number | null,
+): WhyCode {
+  if (sort === 'want') return 'wanted';
+  if (sort === 'avoided') return 'avoided';
+  if (after === null) return 'present-fails';
+  if (state === STATE.open) return 'becomes-open';
+  if (sort === 'demand') return 'limit';
+  if (sort === 'rule') return 'rule';
+  if (sort === 'place' || sort === 'span' || sort === 'statement') return 'place';
+  if (sort === 'mating') return isEmptyEnd(constraint) ? 'needed-empty' : 'mating-fails';
+  return checkCode(constraint);
+}
+
+function isEmptyEnd(constraint: Constraint | null): boolean {
+  return constraint?.code === 'needed-empty' || constraint?.code === 'needed-absent';
+}
+
+function checkCode(constraint: Constraint | null): WhyCode {
+  const primitive = constraint?.checks[0]?.check.primitive;
+  if (primitive === 'agree' || constraint?.code === 'chain-broken') return 'loop';
+  return primitive === 'carries' ? 'load' : 'check';
+}

@@ -1,0 +1,99 @@
+/**
+ * Joints and checks that share a choice, judged together: one length, one setting, one alternative
+ * must serve them all. Which of them share one hangs on the parts, so all that may are taken.
+ */
+
+import { hasChoice } from '../judge/plan.js';
+import { partsIn } from './candidates.js';
+import { STATE } from './core/problem.js';
+import { judgeIn, keptForVehicle, layoutOf, readsMating } from './judged-in.js';
+import { Reads } from './reads.js';
+import { HOLDS, type Judged, type KitRelation, relationOf, worstOf } from './relation.js';
+import type { Scene } from './scene.js';
+
+/** Whether some value of a variable leaves something to choose. */
+function offersChoice(scene: Scene, variable: number): boolean {
+  return Array.from({ length: scene.sizeOf(variable) }, (_, value) => value).some((value) =>
+    choosesAt(scene, variable, value),
+  );
+}
+
+function choosesAt(scene: Scene, variable: number, value: number): boolean {
+  const ids =
+    variable < scene.places.length
+      ? partsIn(scene.seatValue(variable, value).seats)
+      : scene.row(variable, value);
+  return ids.some((id) => {
+    const part = scene.catalogue.parts.get(id);
+    return part !== undefined && hasChoice(part);
+  });
+}
+
+/** Relations that may share a choice are judged together, since one choice must serve them all. */
+export function choiceRelations(scene: Scene, joined: readonly KitRelation[]): KitRelation[] {
+  const groups: { choosers: Set<number>; members: Set<KitRelation> }[] = [];
+  for (let variable = 0; variable < scene.variables; variable += 1) {
+    if (!offersChoice(scene, variable)) continue;
+    const members = new Set(joined.filter(({ scope }) => scope.includes(variable)));
+    const choosers = new Set([variable]);
+    for (const group of groups.filter((one) => [...one.members].some((own) => members.has(own)))) {
+      for (const own of group.members) members.add(own);
+      for (const own of group.choosers) choosers.add(own);
+      groups.splice(groups.indexOf(group), 1);
+    }
+    groups.push({ choosers, members });
+  }
+  return groups
+    .filter(({ members }) => members.size > 0)
+    .map(({ choosers, members }) => choiceRelation(scene, choosers, [...members]));
+}
+
+function choiceRelation(
+  scene: Scene,
+  choosers: ReadonlySet<number>,
+  members: readonly KitRelation[],
+): KitRelation {
+  const { layout } = scene.question.vehicle;
+  const reads = new Reads(scene);
+  for (const variable of new Set(members.flatMap(({ scope }) => scope))) {
+    const name = scene.nameOf(variable);
+    if (variable < scene.places.length) reads.change(name);
+    else reads.mating(name);
+  }
+  const ids = members.filter(({ sort }) => sort === 'mating').map(({ id }) => id);
+  const checks = layout.checks.filter(({ id }) =>
+    members.some((member) => member.sort === 'check' && member.id === id),
+  );
+  const read = [...layout.matings.keys()].filter((id) => readsMating(scene, reads, id));
+  const own = layoutOf(scene, [...ids, ...read], checks);
+  const name = [...choosers].map((variable) => scene.nameOf(variable)).join('+');
+  const memberKey = (variable: number, value: number): string =>
+    members.flatMap(({ scope, classes }) => classes[scope.indexOf(variable)]?.[value] ?? []).join();
+  return relationOf(scene, {
+    sort: 'choice',
+    id: name,
+    reads,
+    keptAs: keptForVehicle(scene, 'choice', name),
+    keptKeyOf: (variable, value) => scene.articlesOf(variable, value),
+    keyOf: (variable, value) =>
+      choosesAt(scene, variable, value)
+        ? `${memberKey(variable, value)} ${value}`
+        : memberKey(variable, value),
+    judge: (scope, values) => {
+      const isIdle = !scope.some((variable, at) => choosesAt(scene, variable, values[at] ?? 0));
+      if (isIdle) return HOLDS;
+      const found = judgeIn(scene, own, scope, values).filter(({ form }) => form === 'choice');
+      return blamed(scene, worstOf(found));
+    },
+  });
+}
+
+/** Only what the constraints speak of, of all that was read. */
+function blamed(scene: Scene, judged: Judged): Judged {
+  const [first] = judged.constraints;
+  if (first === undefined || judged.state === STATE.holds) return judged;
+  const places = first.positions.map((id) => scene.placeVariable(id));
+  const matings = 'matings' in first ? first.matings : [];
+  const rows = matings.flatMap((id) => scene.matingVariable(id) ?? []);
+  return { ...judged, blame: [...places, ...rows].sort((a, b) => a - b) };
+}

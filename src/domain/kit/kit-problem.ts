@@ -1,0 +1,165 @@
+/**
+ * A kit question as the problem that is searched: variables with only the values worth looking
+ * at, all relations, and what it costs.
+ *
+ * Of values that are alike to every relation and every rule, and are bought in the same plain
+ * way, only the cheapest is searched; the others are told as its substitutes.
+ */
+
+import { ONE, type Rational } from '../quantity/rational.js';
+import type { AdapterChange, SeatChange } from './basket.js';
+import { Billing } from './billing.js';
+import { partsIn } from './candidates.js';
+import type { Answer, Prices, Problem, Variable } from './core/problem.js';
+import type { Tables } from './core/tables.js';
+import type { PriceList } from './price.js';
+import type { KitQuestion } from './question.js';
+import type { KitRelation } from './relation.js';
+import { vehicleRelations } from './relations.js';
+import type { Scene } from './scene.js';
+import { capacityRelations, questionRelations } from './wishes.js';
+
+/** A problem with all that has been asked of it. */
+export interface Solved {
+  readonly problem: KitProblem;
+  readonly tables: Tables;
+}
+
+export class KitProblem implements Problem {
+  readonly scene: Scene;
+  readonly billing: Billing;
+  readonly priceList: PriceList;
+  readonly variables: readonly Variable[];
+  readonly relations: readonly KitRelation[];
+  readonly prices: Prices;
+  /** By variable, by value of the problem: the value of the scene. */
+  readonly #kept: readonly (readonly number[])[];
+  /** By variable, by value of the problem: values of the scene that are alike, cheapest first. */
+  readonly #alike: readonly ReadonlyMap<number, readonly number[]>[];
+
+  /** @param moreThan every load must leave more than this; null where it need not. */
+  constructor(scene: Scene, priceList: PriceList, moreThan: Rational | null = null) {
+    this.scene = scene;
+    this.priceList = priceList;
+    this.billing = new Billing(scene);
+    const relations = [
+      ...questionRelations(scene),
+      ...(moreThan === null ? [] : capacityRelations(scene, moreThan)),
+      ...vehicleRelations(scene),
+    ];
+    const chosen = Array.from({ length: scene.variables }, (_, variable) =>
+      this.#choose(variable, relations),
+    );
+    this.#kept = chosen.map(({ kept }) => kept);
+    this.#alike = chosen.map(({ alike }) => alike);
+    this.variables = chosen.map(({ kept }, variable) => {
+      const isPlace = variable < scene.places.length;
+      return { name: scene.nameOf(variable), size: kept.length, isPlace };
+    });
+    this.relations = relations.map((relation) => this.#narrowed(relation));
+    const atLeast = chosen.map(({ least }) => least);
+    this.prices = {
+      atLeast,
+      floor: (values, decided) =>
+        this.priceList.cost(this.billing.least(this.sceneValues(values), decided)),
+      exact: (values) => this.priceList.cost(this.billing.bill(this.sceneValues(values))),
+    };
+  }
+
+  /** The values of the scene behind values of the problem, by variable. */
+  sceneValues(values: readonly number[]): number[] {
+    return values.map((value, variable) => this.#sceneValue(variable, value));
+  }
+
+  /** Values of the scene that do as well as this value of the problem, itself left out. */
+  alikeTo(variable: number, value: number): readonly number[] {
+    return this.#alike[variable]?.get(value) ?? [];
+  }
+
+  #sceneValue(variable: number, value: number): number {
+    const found = this.#kept[variable]?.[value];
+    if (found === undefined) throw new RangeError(`variable ${variable} has no value ${value}`);
+    return found;
+  }
+
+  /** The values that are searched, with what each adds at least to the cost. */
+  #choose(variable: number, relations: readonly KitRelation[]) {
+    const own = relations.filter(({ scope }) => scope.includes(variable));
+    const groups = new Map<string, { value: number; least: number; name: string }[]>();
+    for (let value = 1; value < this.scene.sizeOf(variable); value += 1) {
+      const least = this.#least(variable, value);
+      if (least === Number.POSITIVE_INFINITY) continue;
+      const classes = own.map(({ scope, classes: of }) => of[scope.indexOf(variable)]?.[value]);
+      const plain = this.#isPlain(variable, value) ? '' : ` ${value}`;
+      const key = `${classes.join()} ${this.billing.keyOf(variable, value)}${plain}`;
+      const group = groups.get(key) ?? [];
+      group.push({ value, least, name: nameOf(this.scene, variable, value) });
+      groups.set(key, group);
+    }
+    const best = [...groups.values()].map((group) => [...group].sort(byLeast));
+    best.sort(([a], [b]) => (a?.value ?? 0) - (b?.value ?? 0));
+    const alike = new Map(
+      best.map((group, index) => [index + 1, group.slice(1).map(({ value }) => value)] as const),
+    );
+    const kept = [0, ...best.flatMap(([first]) => first?.value ?? [])];
+    return { kept, alike, least: [0, ...best.flatMap(([first]) => first?.least ?? [])] };
+  }
+
+  #least(variable: number, value: number): number {
+    const adapter = this.scene.adapterChange(variable, value);
+    if (adapter !== null) return this.priceList.atLeast(adapter);
+    return this.scene
+      .seatChanges(variable, value)
+      .reduce((sum, change: SeatChange | AdapterChange) => sum + this.priceList.atLeast(change), 0);
+  }
+
+  /** Bought piece by piece at an offer, or unpriced: nothing else bears on what it costs. */
+  #isPlain(variable: number, value: number): boolean {
+    const ids =
+      variable < this.scene.places.length
+        ? partsIn(this.scene.seatValue(variable, value).seats)
+        : this.scene.row(variable, value);
+    return ids.every((id) => isPlain(id, this.scene.question));
+  }
+
+  #narrowed(relation: KitRelation): KitRelation {
+    const { scope } = relation;
+    const classes = scope.map((variable, at) =>
+      (this.#kept[variable] ?? []).map((value) => relation.classes[at]?.[value] ?? 0),
+    );
+    const sceneOf = (values: readonly number[]) =>
+      values.map((value, at) => this.#sceneValue(scope[at] ?? 0, value));
+    return {
+      ...relation,
+      classes,
+      ask: (values): Answer => relation.ask(sceneOf(values)),
+      judge: (values) => relation.judge(sceneOf(values)),
+    };
+  }
+}
+
+/** Not owned, in no lot, not worked, and bought by the piece, however many are at hand. */
+function isPlain(id: string, { owned, lots, limits, offers, catalogue }: KitQuestion): boolean {
+  if (id.includes('+') || owned.has(id) || limits.inStock) return false;
+  const isInLot = [...lots].some((lot) =>
+    catalogue.lots.get(lot)?.contains.some((item) => item.is === 'position' || item.part === id),
+  );
+  if (isInLot) return false;
+  return offers.every(
+    ({ record, pack }) => record.for !== id || (pack.dimension === '1' && pack.value.equals(ONE)),
+  );
+}
+
+/** The articles of a value: what its ties are broken by. */
+export function nameOf(scene: Scene, variable: number, value: number): string {
+  if (variable >= scene.places.length) return scene.row(variable, value).join('>');
+  return partsIn(scene.seatValue(variable, value).seats).join('+');
+}
+
+function byLeast(
+  a: { readonly least: number; readonly name: string },
+  b: { readonly least: number; readonly name: string },
+): number {
+  if (a.least !== b.least) return a.least - b.least;
+  return a.name < b.name ? -1 : 1;
+}

@@ -1,0 +1,246 @@
+/**
+ * Everything that the judge knows of a vehicle, as relations between places and matings: the
+ * joints, the checks of the layout, what shares a choice, the rules, the statements, and what is
+ * asked of places themselves. Each is judged by the judge itself, for the few places it reads.
+ */
+
+import type { Layout, Mating, Part, Rule } from '../catalogue/catalogue.js';
+import type { Check } from '../check/check.js';
+import { termsOf } from '../check/check.js';
+import { classKey } from '../index/interning.js';
+import { builtPairs } from '../judge/evidence.js';
+import { settingOf } from '../judge/judge.js';
+import { judgePlaces } from '../judge/place.js';
+import { hasChoice } from '../judge/plan.js';
+import { judgeRule } from '../judge/rule.js';
+import { occupantOf, partsIn } from './candidates.js';
+import { choiceRelations } from './choice-relations.js';
+import { STATE } from './core/problem.js';
+import {
+  isGiven,
+  judgeIn,
+  keptForVehicle,
+  layoutOf,
+  readStatements,
+  readsMating,
+} from './judged-in.js';
+import { Reads } from './reads.js';
+import { HOLDS, type Judged, type KitRelation, relationOf, worstOf } from './relation.js';
+import type { Scene } from './scene.js';
+import { statementRelations } from './statement-relations.js';
+
+/** The relations of the vehicle, in the order of its layout. */
+export function vehicleRelations(scene: Scene): KitRelation[] {
+  const { layout } = scene.question.vehicle;
+  const places = scene.places.map((_, variable) => placeRelation(scene, variable));
+  const spans = spanRelations(scene);
+  const matings = [...layout.matings.keys()].map((id) => matingRelation(scene, id));
+  const checks = layout.checks.map((check) => checkRelation(scene, check));
+  const joined = [...matings, ...checks];
+  const rules = (scene.catalogue.rules.get(layout.id) ?? []).filter(
+    ({ needs, excludes }) => needs !== null || excludes !== null,
+  );
+  return [
+    ...places,
+    ...spans,
+    ...joined,
+    ...choiceRelations(scene, joined),
+    ...rules.map((rule) => ruleRelation(scene, rule)),
+    ...statementRelations(scene, joined),
+  ];
+}
+
+function placeRelation(scene: Scene, variable: number): KitRelation {
+  const position = scene.places[variable]?.position;
+  if (position === undefined) throw new RangeError(`no place ${variable}`);
+  const reads = new Reads(scene);
+  reads.whole(position.id);
+  return relationOf(scene, {
+    sort: 'place',
+    id: position.id,
+    reads,
+    keptAs: keptForVehicle(scene, 'place', position.id),
+    judge: (scope, values) => {
+      if (isGiven(scene, values)) return HOLDS;
+      const constraints = judgePlaces(scene.configuration(scope, values), [position]);
+      // Whether a piece fills all its places is a relation of its own.
+      return worstOf(constraints.filter(({ code }) => code !== 'span-occupied'));
+    },
+  });
+}
+
+/** A piece that fills several places is in all of them, or in none. */
+function spanRelations(scene: Scene): KitRelation[] {
+  const { layout } = scene.question.vehicle;
+  const groups = new Map<string, readonly string[]>();
+  for (const { values } of scene.places) {
+    for (const id of values.flatMap(({ seats }) => partsIn(seats))) {
+      const spans = scene.catalogue.parts
+        .get(id)
+        ?.spans?.filter((one) => layout.positions.has(one));
+      if (spans !== undefined && spans.length > 1) groups.set(spans.join('+'), spans);
+    }
+  }
+  return [...groups].map(([id, spans]) => {
+    const reads = new Reads(scene);
+    for (const position of spans) reads.whole(position);
+    return relationOf(scene, {
+      sort: 'span',
+      id,
+      reads,
+      judge: (scope, values) => spanned(scene, spans, scope, values),
+    });
+  });
+}
+
+function spanned(
+  scene: Scene,
+  spans: readonly string[],
+  scope: readonly number[],
+  values: readonly number[],
+): Judged {
+  const standing = scope.map((variable, at) =>
+    occupantOf(scene.seatValue(variable, values[at] ?? 0).seats, null),
+  );
+  const pieces = standing.flatMap((one) => (one.is === 'part' ? [one.part] : []));
+  const fillsAll = (id: string): boolean => {
+    const own = scene.catalogue.parts.get(id)?.spans ?? null;
+    if (own === null || !spans.every((position) => own.includes(position))) return true;
+    return standing.every((one) => one.is === 'part' && one.part === id);
+  };
+  return pieces.every(fillsAll) ? HOLDS : { ...HOLDS, state: STATE.fails };
+}
+
+function matingRelation(scene: Scene, id: string): KitRelation {
+  const layout = layoutOf(scene, [id], []);
+  const mating = layout.matings.get(id);
+  if (mating === undefined) throw new Error(`no mating ${id}`);
+  const reads = new Reads(scene);
+  for (const { position } of mating.ends) reads.change(position);
+  reads.mating(id);
+  const isStated = readStatements(
+    scene,
+    reads,
+    mating.ends.map(({ position }) => position),
+  );
+  // Two pieces of one article share what they are, and what is equal cancels.
+  if (sharesRole(mating, layout)) {
+    for (const { position } of mating.ends) reads.whole(position);
+  }
+  const interfaces = new Map(
+    mating.ends.map((end) => [scene.placeVariable(end.position), end.interface]),
+  );
+  const keyOf = (variable: number, value: number): string => {
+    const face = interfaces.get(variable);
+    const key = reads.keyOf(variable, value);
+    return face === undefined || value === 0
+      ? key
+      : `${key} ${faceKey(scene, variable, value, face)}`;
+  };
+  return relationOf(scene, {
+    sort: 'mating',
+    id,
+    reads,
+    keyOf,
+    // Two faces meet on any vehicle, unless somebody states something of this one.
+    keptAs: isStated
+      ? keptForVehicle(scene, 'mating', id)
+      : `mating ${scene.question.vehicle.layout.id} ${id}`,
+    nowKeyOf: (variable) => {
+      const face = interfaces.get(variable);
+      const now = reads.nowOf(variable);
+      return face === undefined ? now : `${now} ${faceKey(scene, variable, 0, face)}`;
+    },
+    judge: (scope, values) =>
+      worstOf(judgeIn(scene, layout, scope, values).filter(({ form }) => form === 'mating')),
+  });
+}
+
+function sharesRole({ ends: [a, b] }: Mating, { positions }: Layout): boolean {
+  const roles = positions.get(a.position)?.roles ?? [];
+  return roles.some((role) => positions.get(b.position)?.roles.includes(role) === true);
+}
+
+/** What each piece at a place has to offer at a face. */
+function faceKey(scene: Scene, variable: number, value: number, name: string): string {
+  const { seats } = scene.seatValue(variable, value);
+  const hands = seats.hands ? (['left', 'right'] as const) : [null];
+  return hands
+    .map((hand) => {
+      const occupant = occupantOf(seats, hand);
+      if (occupant.is !== 'part') return occupant.is;
+      const part = scene.catalogue.parts.get(occupant.part);
+      return part === undefined ? occupant.part : faceKeyOf(scene, part, name);
+    })
+    .join('/');
+}
+
+function faceKeyOf(scene: Scene, part: Part, name: string): string {
+  const face = part.faces.get(name);
+  if (face === undefined) return part.roles.join();
+  if (face.isAbsent) return 'absent';
+  // Who met whom on a vehicle, and what fills two places, is told by article.
+  const isMet = metFaces(scene).has(`${part.id}.${name}`);
+  const own = isMet || part.spans !== null || hasChoice(part) ? part.id : '';
+  return `${own} ${face.isOptional ? 'optional' : 'needed'} ${classKey(face)}`;
+}
+
+const metByPairs = new WeakMap<ReturnType<typeof builtPairs>, ReadonlySet<string>>();
+
+/** The faces that some vehicle was built with, as `part.face`. */
+function metFaces({ question }: Scene): ReadonlySet<string> {
+  const pairs = builtPairs(question.pairsOf);
+  let known = metByPairs.get(pairs);
+  if (known === undefined) {
+    known = new Set([...pairs.keys()].flatMap((key) => key.split('|')));
+    metByPairs.set(pairs, known);
+  }
+  return known;
+}
+
+function checkRelation(scene: Scene, check: Check): KitRelation {
+  const reads = new Reads(scene);
+  reads.terms(termsOf(check));
+  if (check.when !== null) reads.condition(check.when);
+  const matings = [...scene.question.vehicle.layout.matings.keys()].filter((id) =>
+    readsMating(scene, reads, id),
+  );
+  const layout = layoutOf(scene, matings, [check]);
+  // What sits in a mating speaks of its two ends.
+  for (const mating of layout.matings.values()) {
+    for (const { position } of mating.ends) reads.change(position);
+  }
+  const positions = reads.scope.map((variable) => scene.nameOf(variable));
+  readStatements(scene, reads, positions);
+  return relationOf(scene, {
+    sort: 'check',
+    id: check.id,
+    reads,
+    keptAs: keptForVehicle(scene, 'check', check.id),
+    judge: (scope, values) =>
+      worstOf(
+        judgeIn(scene, layout, scope, values).filter(
+          (one) => one.form === 'check' && one.id === check.id,
+        ),
+      ),
+  });
+}
+
+function ruleRelation(scene: Scene, rule: Rule): KitRelation {
+  const reads = new Reads(scene);
+  for (const condition of [rule.when, rule.needs, rule.excludes]) {
+    if (condition !== null) reads.condition(condition);
+  }
+  return relationOf(scene, {
+    sort: 'rule',
+    id: rule.id,
+    reads,
+    keptAs: keptForVehicle(scene, 'rule', rule.id),
+    judge: (scope, values) => {
+      if (isGiven(scene, values)) return HOLDS;
+      const configuration = scene.configuration(scope, values);
+      const constraint = judgeRule(rule, configuration, settingOf(configuration));
+      return constraint === null ? HOLDS : worstOf([constraint]);
+    },
+  });
+}

@@ -1,0 +1,136 @@
+/**
+ * Makes a route of what was found: its configuration judged as a whole, its lines, and why each
+ * of them is there.
+ */
+
+import { type Judgement, judge } from '../judge/judge.js';
+import type { Line } from './basket.js';
+import { type Cause, cascade, causesWithout } from './cascade.js';
+import type { Candidate } from './finder.js';
+import { insteadOf } from './instead.js';
+import type { KitProblem, Solved } from './kit-problem.js';
+import { type Load, loadsOf } from './loads.js';
+import { recommendedLines } from './recommended.js';
+import type { LoadView, Route, Why } from './route.js';
+
+export function routeOf(candidate: Candidate): Omit<Route, 'beatenBy'> {
+  const { solved } = candidate;
+  const { problem } = solved;
+  const { grade, basket, weakest, places } = candidate;
+  return {
+    grade,
+    judgement: judgedAs(solved, candidate),
+    changes: places.map((variable) => problem.scene.nameOf(variable)),
+    basket,
+    why: whyOf(solved, candidate),
+    ...insteadOf(solved, candidate),
+    recommended: recommendedLines(solved, candidate),
+    loads: loadViews(problem, candidate.loads),
+    weakest,
+  };
+}
+
+/** The judge has the last word: of the whole it must say what its parts were found to be. */
+function judgedAs({ problem }: Solved, { values, grade }: Candidate): Judgement {
+  const { scene } = problem;
+  const variables = values.map((_, variable) => variable);
+  const configuration = scene.configuration(variables, problem.sceneValues(values));
+  const judgement = judge({ ...configuration, skipsGiven: true });
+  const isBorneOut =
+    judgement.outcome === 'holds' || (judgement.outcome === 'open' && grade === 'open');
+  if (!isBorneOut) {
+    const at = judgement.constraints
+      .filter(
+        ({ state, severity }) => severity === 'must' && state !== 'given' && state !== 'holds',
+      )
+      .map(({ id, state }) => `${id} ${state}`);
+    throw new Error(`a route found to be ${grade} is not: ${at.join(', ')}`);
+  }
+  return judgement;
+}
+
+/** Why each line is there: the change that it belongs to, and what each of these mends. */
+function whyOf(solved: Solved, candidate: Candidate): Map<string, Why[]> {
+  const { problem, tables } = solved;
+  const { lines } = candidate.basket;
+  const causes = cascade(problem, tables, candidate.values);
+  const keyOf = (variable: number): string | null =>
+    mainLine(problem, lines, variable)?.key ?? null;
+  const why = new Map<string, Why[]>();
+  for (const cause of causes) {
+    const reasons = reasonsFor(solved, candidate, cause, keyOf);
+    for (const line of linesOf(problem, lines, cause.variable)) {
+      why.set(line.key, [...(why.get(line.key) ?? []), ...reasons]);
+    }
+  }
+  for (const line of lines) {
+    if (!why.has(line.key)) why.set(line.key, [sideReason(problem, candidate, line, lines)]);
+  }
+  return why;
+}
+
+function reasonsFor(
+  { problem, tables }: Solved,
+  { values }: Candidate,
+  { variable, code, after, constraint }: Cause,
+  keyOf: (variable: number) => string | null,
+): Why[] {
+  const first: Why = { code, after: after === null ? null : keyOf(after), constraint, name: null };
+  const others = causesWithout(problem, tables, values, variable)
+    .filter((one) => !(one.code === code && one.constraint?.id === constraint?.id))
+    .map((one): Why => ({ ...one, after: null, name: null }));
+  return [first, ...others];
+}
+
+/** The lines of a change: what is added and taken out at its place, and what is worked there. */
+function linesOf(problem: KitProblem, lines: readonly Line[], variable: number): Line[] {
+  const name = problem.scene.nameOf(variable);
+  const isPlace = variable < problem.scene.places.length;
+  return lines.filter(({ position, mating, action }) => {
+    if (action === 'open' || action === 'extra') return false;
+    return isPlace ? position === name : mating === name;
+  });
+}
+
+/** The line that stands for a change: what is put in, or else what is taken out. */
+function mainLine(problem: KitProblem, lines: readonly Line[], variable: number): Line | null {
+  const own = linesOf(problem, lines, variable);
+  return own.find(({ action }) => action === 'add' || action === 'adapter') ?? own[0] ?? null;
+}
+
+/** Why a line is there that is no change of its own. */
+function sideReason(
+  problem: KitProblem,
+  { places }: Candidate,
+  line: Line,
+  lines: readonly Line[],
+): Why {
+  const none = { constraint: null, name: null } as const;
+  if (line.action === 'lot') {
+    const wanted = problem.scene.question.wants.some(
+      (want) => want.is === 'lot' && want.lot === line.lot,
+    );
+    if (wanted) return { ...none, code: 'wanted', after: null };
+    const used = lines.find(({ fromLot }) => fromLot === line.lot);
+    return { ...none, code: 'donor-content', after: used?.key ?? null, name: line.lot };
+  }
+  if (line.action === 'open') {
+    const { scene } = problem;
+    const before = places.find((variable) =>
+      scene.openedBy(new Set([scene.nameOf(variable)])).some(({ id }) => id === line.position),
+    );
+    const after = before === undefined ? null : mainLine(problem, lines, before);
+    return { ...none, code: 'in-the-way', after: after?.key ?? null };
+  }
+  return { ...none, code: 'consumed', after: null };
+}
+
+/** The loads that a route leaves, beside those of the vehicle as it is. */
+function loadViews({ scene }: KitProblem, loads: readonly Load[]): LoadView[] {
+  const before = new Map(
+    loadsOf(scene.configuration([], [])).map((load) => [load.check, load.margin] as const),
+  );
+  return loads.map(({ check, position, margin }) => {
+    return { check, position, before: before.get(check) ?? null, after: margin };
+  });
+}

@@ -1,0 +1,109 @@
+/**
+ * The routes of one grade in the order of the preference. Costs that add up are left to the
+ * search. Lead days and capacity do not add up, the worst piece decides: for them it is searched
+ * under one limit after the other, each time for the cheapest.
+ */
+
+import type { Rational } from '../quantity/rational.js';
+import { compare } from '../quantity/rational.js';
+import type { Gathering } from './core/groups.js';
+import type { Phase } from './core/problem.js';
+import { Tables } from './core/tables.js';
+import {
+  type Candidate,
+  compareCandidates,
+  compareMargins,
+  type Gathered,
+  gather,
+  leadOf,
+} from './finder.js';
+import { KitProblem, type Solved } from './kit-problem.js';
+import { PriceList } from './price.js';
+import type { KitQuestion } from './question.js';
+import { Scene } from './scene.js';
+
+/** The problem of a question, with nothing asked of it yet. */
+export function problemOf(question: KitQuestion, moreThan: Rational | null = null): Solved {
+  const scene = new Scene(question);
+  const priceList = new PriceList({ ...question, catalogue: scene.catalogue });
+  const problem = new KitProblem(scene, priceList, moreThan);
+  return { problem, tables: new Tables(problem) };
+}
+
+export function sweep(solved: Solved, phase: Phase, options: Gathering): Gathered {
+  const { question } = solved.problem.scene;
+  switch (question.prefer) {
+    case 'lead-days':
+      return sweepLeadDays(question, phase, options);
+    case 'capacity':
+      return sweepCapacity(solved, phase, options);
+    default:
+      return gather(solved, phase, options);
+  }
+}
+
+/** With ever more time: what is found first with some changes needs the least. */
+function sweepLeadDays(question: KitQuestion, phase: Phase, options: Gathering): Gathered {
+  const { limits, offers } = question;
+  const days = offers.flatMap(({ record }) => record.leadDays ?? []);
+  const most = limits.leadDays ?? Number.POSITIVE_INFINITY;
+  const steps = [...new Set([0, ...days])].filter((day) => day <= most).sort((a, b) => a - b);
+  const known = new Map<string, Candidate>();
+  let last: Gathered = { candidates: [], isComplete: true, bound: Number.POSITIVE_INFINITY };
+  for (const leadDays of [...steps, limits.leadDays]) {
+    if (known.size > options.wanted || !last.isComplete) break;
+    last = gather(problemOf({ ...question, limits: { ...limits, leadDays } }), phase, options);
+    for (const candidate of last.candidates) {
+      const key = candidate.places.join();
+      if (!known.has(key)) known.set(key, candidate);
+    }
+  }
+  const order = (a: Candidate, b: Candidate) => leadOf(a) - leadOf(b) || compareCandidates(a, b);
+  return { ...last, candidates: [...known.values()].sort(order).slice(0, options.wanted + 1) };
+}
+
+/** For ever more capacity, until nothing leaves more. */
+function sweepCapacity(solved: Solved, phase: Phase, options: Gathering): Gathered {
+  const { question } = solved.problem.scene;
+  const { wanted } = options;
+  const known = new Map<string, Candidate>();
+  const order = (a: Candidate, b: Candidate) =>
+    compareMargins(marginOf(b), marginOf(a)) || compareCandidates(a, b);
+  let last = gather(solved, phase, options);
+  let moreThan: Rational | null = null;
+  while (last.candidates.length > 0) {
+    for (const candidate of last.candidates) {
+      const key = candidate.places.join();
+      const other = known.get(key);
+      if (other === undefined || order(candidate, other) < 0) known.set(key, candidate);
+    }
+    const next = nextMargin([...known.values()].sort(order), last.candidates, wanted);
+    if (next === null || !last.isComplete) break;
+    if (moreThan !== null && compare(next, moreThan) <= 0) break;
+    moreThan = next;
+    last = gather(problemOf(question, moreThan), phase, options);
+  }
+  return { ...last, candidates: [...known.values()].sort(order).slice(0, wanted + 1) };
+}
+
+/**
+ * What the next must leave more than: the last that would be listed, where more were found than
+ * are wanted; else the least of what was found. Null where that is not known.
+ */
+function nextMargin(
+  known: readonly Candidate[],
+  found: readonly Candidate[],
+  wanted: number,
+): Rational | null {
+  const last = found.length > wanted ? known[wanted - 1] : undefined;
+  if (last !== undefined) return marginOf(last);
+  const margins = found.map(marginOf).filter((margin) => margin !== null);
+  return margins.reduce<Rational | null>(
+    (least, margin) => (least === null || compare(margin, least) < 0 ? margin : least),
+    null,
+  );
+}
+
+function marginOf({ weakest }: Candidate): Rational | null {
+  return weakest?.margin ?? null;
+}

@@ -1,0 +1,298 @@
+/**
+ * What the question itself demands, as relations: what is wanted, what must not be put in, and
+ * what a ruleset asks for.
+ */
+
+import type { Position } from '../catalogue/catalogue.js';
+import type { LotItem } from '../catalogue/trade.js';
+import type { Check, Condition } from '../check/check.js';
+import { termsOf } from '../check/check.js';
+import type { Outcome } from '../check/state.js';
+import { judgeCondition } from '../judge/condition.js';
+import { handsOf } from '../judge/configuration.js';
+import { judgeMeetings, settingOf } from '../judge/judge.js';
+import { compare, equals, ONE, type Rational, rational } from '../quantity/rational.js';
+import { occupantOf, type SeatValue } from './candidates.js';
+import { STATE, type State } from './core/problem.js';
+import { loadsOf } from './loads.js';
+import type { Want } from './question.js';
+import { Reads } from './reads.js';
+import { HOLDS, type KitRelation, relationOf, worstOf } from './relation.js';
+import type { Scene } from './scene.js';
+
+/** The relations of the question, its wants first, in its own order. */
+export function questionRelations(scene: Scene): KitRelation[] {
+  const { wants, avoid } = scene.question;
+  return [
+    ...wants.flatMap((want, index) => wantRelations(scene, want, index)),
+    ...avoid.conditions.map(({ position, condition }, index) =>
+      avoidedRelation(scene, position, condition, index),
+    ),
+    ...demandRelations(scene),
+  ];
+}
+
+const STATES: Readonly<Record<Outcome, State>> = {
+  holds: STATE.holds,
+  open: STATE.open,
+  fails: STATE.fails,
+};
+
+function wantRelations(scene: Scene, want: Want, index: number): KitRelation[] {
+  const id = `${index}`;
+  switch (want.is) {
+    case 'part':
+      return [partRelation(scene, want, id)];
+    case 'condition':
+      return [conditionRelation(scene, want.position, want.condition, id)];
+    case 'lot':
+      return lotRelations(scene, want.lot, id);
+  }
+}
+
+type PartWant = Want & { readonly is: 'part' };
+
+/** One of the parts stands at the place, or at one of the places that take it. */
+function partRelation(scene: Scene, want: PartWant, id: string): KitRelation {
+  const places = scene.places
+    .map(({ position }) => position)
+    .filter((position) => want.position === null || position.id === want.position)
+    .filter((position) => want.position !== null || takesOne(scene, position, want.parts));
+  const reads = new Reads(scene);
+  for (const { id: position } of places) {
+    for (const part of want.parts) reads.named(position, part);
+  }
+  return relationOf(scene, {
+    sort: 'want',
+    id,
+    reads,
+    keyOf: (variable, value) => `${standsAt(scene, variable, value, want)}`,
+    judge: (scope, values) => {
+      const stands = scope.some((variable, at) => standsAt(scene, variable, values[at] ?? 0, want));
+      return { ...HOLDS, state: stands ? STATE.holds : STATE.fails };
+    },
+  });
+}
+
+function takesOne(scene: Scene, position: Position, parts: readonly string[]): boolean {
+  return parts.some((id) => {
+    const part = scene.catalogue.parts.get(id);
+    if (part === undefined) return false;
+    if (part.spans !== null) return part.spans[0] === position.id;
+    return part.roles.some((role) => position.roles.includes(role));
+  });
+}
+
+/** Whether a value puts one of the wanted parts on each hand that it is wanted for. */
+function standsAt(scene: Scene, variable: number, value: number, want: PartWant): boolean {
+  const { position } = scene.places[variable] ?? {};
+  if (position === undefined) return false;
+  const seat = scene.seatValue(variable, value);
+  if (want.renews && value === 0) return false;
+  return want.parts.some((id) => {
+    const own = want.hand ?? scene.catalogue.parts.get(id)?.hand ?? null;
+    const hands = position.isHanded && own !== null ? [own] : handsOf(position);
+    return hands.every((hand) => isPart(seat, hand, id));
+  });
+}
+
+function isPart({ seats }: SeatValue, hand: 'left' | 'right' | null, id: string): boolean {
+  const occupant = occupantOf(seats, hand);
+  return occupant.is === 'part' && occupant.part === id;
+}
+
+function conditionRelation(
+  scene: Scene,
+  position: string,
+  condition: Condition,
+  id: string,
+): KitRelation {
+  const reads = new Reads(scene);
+  reads.change(position);
+  reads.condition(condition);
+  return relationOf(scene, {
+    sort: 'want',
+    id,
+    reads,
+    judge: (scope, values) => {
+      const configuration = scene.configuration(scope, values);
+      const outcome = judgeCondition(condition, configuration, settingOf(configuration), null);
+      return { ...HOLDS, state: STATES[outcome] };
+    },
+  });
+}
+
+/** Every piece of a wanted lot that has a place on the vehicle is put there. */
+function lotRelations(scene: Scene, lot: string, id: string): KitRelation[] {
+  const items = scene.catalogue.lots.get(lot)?.contains ?? [];
+  return items.flatMap((item, index) => {
+    return piecesOf(scene, item).flatMap(({ part, pieces, position }) => {
+      const own = placesFor(scene, part, position);
+      return own.length === 0
+        ? []
+        : [piecesRelation(scene, part, pieces, own, `${id}.${index}.${part}`)];
+    });
+  });
+}
+
+interface Pieces {
+  readonly part: string;
+  readonly pieces: Rational;
+  /** Where it stood on the vehicle that it comes out of. */
+  readonly position: string | null;
+}
+
+function piecesOf(scene: Scene, item: LotItem): Pieces[] {
+  if (item.is === 'part') {
+    return [{ part: item.part, pieces: item.amount.value, position: null }];
+  }
+  const vehicle = scene.catalogue.vehicles.get(item.vehicle);
+  const fitted = vehicle?.fitted.get(item.position);
+  const count = vehicle?.layout.positions.get(item.position)?.count ?? 1;
+  if (fitted === undefined) return [];
+  const occupants = fitted.hands ? [fitted.left, fitted.right] : [fitted.occupant];
+  const each = rational(fitted.hands ? Math.max(1, count / 2) : count);
+  const pieces = occupants.flatMap((one) =>
+    one.is === 'part' ? [{ part: one.part, pieces: each, position: item.position }] : [],
+  );
+  return pieces;
+}
+
+/** The place where it stood, if there is such a one here; else all that take it. */
+function placesFor(scene: Scene, part: string, position: string | null): Position[] {
+  const all = scene.places
+    .map((place) => place.position)
+    .filter((place) => takesOne(scene, place, [part]));
+  const same = all.filter(({ id }) => id === position);
+  return same.length > 0 ? same : all;
+}
+
+function piecesRelation(
+  scene: Scene,
+  part: string,
+  pieces: Rational,
+  places: readonly Position[],
+  id: string,
+): KitRelation {
+  const reads = new Reads(scene);
+  for (const position of places) reads.named(position.id, part);
+  const room = places.reduce((sum, { count }) => sum + count, 0);
+  const wanted = Math.min(room, wholeOf(pieces));
+  const countAt = (variable: number, value: number): number => {
+    const { position } = scene.places[variable] ?? {};
+    if (position === undefined) return 0;
+    const seat = scene.seatValue(variable, value);
+    const hands = handsOf(position).filter((hand) => isPart(seat, hand, part));
+    return (position.count / handsOf(position).length) * hands.length;
+  };
+  return relationOf(scene, {
+    sort: 'want',
+    id,
+    reads,
+    keyOf: (variable, value) => `${countAt(variable, value)}`,
+    judge: (scope, values) => {
+      const there = scope.reduce(
+        (sum, variable, at) => sum + countAt(variable, values[at] ?? 0),
+        0,
+      );
+      return { ...HOLDS, state: there >= wanted ? STATE.holds : STATE.fails };
+    },
+  });
+}
+
+/** Pieces are whole; of what is poured or cut, any of it is one. */
+function wholeOf(pieces: Rational): number {
+  return equals(pieces, ONE) ? 1 : Math.max(1, Math.floor(pieces.valueOf()));
+}
+
+/** What is put in at the position must not meet the condition. */
+function avoidedRelation(
+  scene: Scene,
+  position: string,
+  condition: Condition,
+  index: number,
+): KitRelation {
+  const reads = new Reads(scene);
+  reads.change(position);
+  reads.condition(condition);
+  const variable = scene.placeVariable(position);
+  return relationOf(scene, {
+    sort: 'avoided',
+    id: `${index}`,
+    reads,
+    judge: (scope, values) => {
+      if ((values[scope.indexOf(variable)] ?? 0) === 0) return HOLDS;
+      const configuration = scene.configuration(scope, values);
+      const outcome = judgeCondition(condition, configuration, settingOf(configuration), null);
+      if (outcome === 'fails') return HOLDS;
+      return { ...HOLDS, state: outcome === 'holds' ? STATE.fails : STATE.open };
+    },
+  });
+}
+
+/** What a ruleset demands must hold, also of what is not changed. */
+function demandRelations(scene: Scene): KitRelation[] {
+  const { ruleset, vehicle } = scene.question;
+  if (ruleset === null) return [];
+  const demands = ruleset.demands.get(vehicle.layout.id);
+  const checks = (demands?.checks ?? []).map((check) => demandRelation(scene, check));
+  if (demands?.isWhole === true) return checks;
+  // It asks for what this layout has no words for: nobody can say that it is met.
+  const open = relationOf(scene, {
+    sort: 'demand',
+    id: ruleset.id,
+    reads: new Reads(scene),
+    judge: () => ({ ...HOLDS, state: STATE.open }),
+  });
+  return [...checks, open];
+}
+
+function demandRelation(scene: Scene, check: Check): KitRelation {
+  const reads = new Reads(scene);
+  reads.terms(termsOf(check));
+  if (check.when !== null) reads.condition(check.when);
+  const { layout } = scene.question.vehicle;
+  const matings = [...layout.matings].filter(([id]) => {
+    const variable = scene.matingVariable(id);
+    return variable !== null && reads.scope.includes(variable);
+  });
+  const own = { ...layout, matings: new Map(matings), checks: [check] };
+  return relationOf(scene, {
+    sort: 'demand',
+    id: check.id,
+    reads,
+    judge: (scope, values) => {
+      const found = judgeMeetings({ ...scene.configuration(scope, values), layout: own });
+      const computed = found
+        .filter(({ form, id }) => form === 'check' && id === check.id)
+        .map((one) => ({ ...one, state: one.computed }));
+      return worstOf(computed);
+    },
+  });
+}
+
+/** Every load leaves more than this, as far as it is known what it leaves. */
+export function capacityRelations(scene: Scene, moreThan: Rational): KitRelation[] {
+  const { layout } = scene.question.vehicle;
+  return layout.checks.flatMap((check) => {
+    if (check.primitive !== 'carries') return [];
+    const reads = new Reads(scene);
+    reads.terms(termsOf(check));
+    if (check.when !== null) reads.condition(check.when);
+    const own = { ...layout, checks: [check] };
+    return [
+      relationOf(scene, {
+        sort: 'demand',
+        id: check.id,
+        reads,
+        judge: (scope, values) => {
+          const loads = loadsOf({ ...scene.configuration(scope, values), layout: own });
+          const isEnough = loads.every(
+            ({ margin, isOpen }) => !isOpen && (margin === null || compare(margin, moreThan) > 0),
+          );
+          return { ...HOLDS, state: isEnough ? STATE.holds : STATE.fails };
+        },
+      }),
+    ];
+  });
+}

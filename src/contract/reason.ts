@@ -111,6 +111,14 @@ export const reasonDataSchema = z
     }),
     tool: z.string().optional(),
     names: z.array(z.string()).optional(),
+    places: z.int().optional().openapi({ description: 'How many places of the vehicle change.' }),
+    facts: z.int().optional().openapi({ description: 'How many things have to be found out.' }),
+    price: shownValueSchema.optional().openapi({
+      description: 'What it costs, as far as prices are known; its unit is the currency.',
+    }),
+    unpriced: z.int().optional().openapi({ description: 'How many lines have no price.' }),
+    more: z.literal(true).optional(),
+    cheapest: z.literal(true).optional(),
   })
   .openapi('ReasonData', {
     description:

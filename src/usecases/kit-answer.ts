@@ -22,8 +22,8 @@ import type {
 } from './answer.js';
 
 export interface QuantityView {
-  /** A decimal, or a fraction where no decimal says it in full. */
-  value: string;
+  /** A decimal, or a fraction where no decimal says it in full; null where nobody knows it. */
+  value: string | null;
   /** `piece`, or what is poured or cut: `l`, `kg`, `mm`. */
   unit: string;
 }
@@ -33,7 +33,8 @@ export interface OfferView {
   sku: string | null;
   /** What one price buys. */
   pack: QuantityView;
-  packs: number;
+  /** Null where nobody knows how much it takes. */
+  packs: number | null;
   /** What of the packs has no use here; null where nothing is left. */
   over: QuantityView | null;
   supplier: string | null;

@@ -42,19 +42,31 @@ export class Speaker {
   readonly lang: string;
   readonly values: ValueWriter;
   readonly #layout: Layout | null;
-  readonly #others = new Set<string>();
+  readonly #others: Set<string>;
 
-  constructor({ catalogue, layout, lang, units = 'recorded' }: SpeakerContext) {
+  constructor(
+    { catalogue, layout, lang, units = 'recorded' }: SpeakerContext,
+    others = new Set<string>(),
+  ) {
     this.catalogue = catalogue;
     this.lang = spokenFor(lang);
     this.values = new ValueWriter({ lang: this.lang, units });
     this.#layout = layout;
+    this.#others = others;
   }
 
   /** Says the same with values as they are recorded. */
   inRecordedUnits(): Speaker {
     if (this.values.units === 'recorded') return this;
     return new Speaker({ catalogue: this.catalogue, layout: this.#layout, lang: this.lang });
+  }
+
+  /** Says things of another catalogue in the same answer, such as one with worked parts. */
+  of(catalogue: Catalogue): Speaker {
+    if (catalogue === this.catalogue) return this;
+    const { lang, values } = this;
+    const context = { catalogue, layout: this.#layout, lang, units: values.units };
+    return new Speaker(context, this.#others);
   }
 
   text(text: Text): string {

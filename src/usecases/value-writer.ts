@@ -127,6 +127,13 @@ export class ValueWriter {
     return { text, low: exact(low), high: exact(high), unit };
   }
 
+  /** An amount of money, as a decimal text. */
+  money(amount: string, currency: string | null): SaidValue {
+    const symbol = currency ?? '';
+    const text = writeNumbers({ numbers: { form: 'exact', value: amount }, symbol }, this.#words);
+    return { text, low: amount, high: amount, unit: symbol };
+  }
+
   /** A value that has no ends: a code, or nothing. */
   word(text: string | null): ShownValue {
     return { text, low: null, high: null, unit: '' };

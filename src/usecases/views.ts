@@ -103,6 +103,15 @@ function cautionOf(result: CheckResult, said: SaidReason, speaker: Speaker): Sai
   return speaker.said(code, { ...said.data, text: said.text });
 }
 
+/** Why a constraint is in its state, with both sides and both ends in the data. */
+export function reasonOf(constraint: Constraint, speaker: Speaker): SaidReason {
+  const data =
+    constraint.form === 'mating'
+      ? matingData(constraint, speaker)
+      : constraintData(constraint, speaker);
+  return speaker.said(constraint.code, data);
+}
+
 function endView(end: End, speaker: Speaker): EndView {
   const part = end.occupant.is === 'part' ? end.occupant.part : null;
   return {

@@ -4,15 +4,16 @@
  */
 
 import type { ReasonCode } from '../../src/domain/explain/reason.js';
-import type { FitAnswer, InspectAnswer } from '../../src/usecases/answer.js';
 import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
 import { CART } from '../cli/catalogue.js';
 import { askFit } from '../demo/ask.js';
 import { libraryOf } from '../memory-store.js';
 import { flange, optional, pin, type Sketch, world } from '../rules/sketch.js';
 import { fitOf, inspected } from '../rules/world.js';
+import { KIT_CASES } from './kit-cases.js';
 
-type Case = () => FitAnswer | InspectAnswer;
+/** What a use-case answers. */
+type Case = () => unknown;
 
 /** A gearbox with a shaft behind it, and one more of each. */
 const PAIR = {
@@ -140,6 +141,7 @@ function painted(part: string): Case {
 }
 
 export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
+  ...KIT_CASES,
   'too-large': askFit('ordale-1', 'rear-prop-2+shorten-rear-shaft'),
   'work-first': painted('box-a+paint'),
   'rule-may-apply': askFit('hulvane', 'axle-late'),

@@ -5,6 +5,7 @@
 
 import { isOfPart, isSameParameter } from './phrases.js';
 import type { Named, NamedValue, ReasonData } from './reason.js';
+import { LONGEST_PLACES } from './sentence.js';
 
 /** `“Six-speed gearbox, late”`, `front wheel “15-inch wheel”`; `whatever is fitted as clutch`. */
 export function label(named: Named | undefined): string {
@@ -94,4 +95,15 @@ export function and(names: readonly string[]): string {
   return names.length <= 1
     ? names.join('')
     : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+export function things(count: number): string {
+  return count === 1 ? 'one thing' : `${count} things`;
+}
+
+/** At which of several places; a summary has no room for long names. */
+export function places({ names = [] }: ReasonData): string {
+  if (names.length === 0) return '';
+  const said = ` as ${and(names.map(lower))}`;
+  return names.length === 1 || said.length <= LONGEST_PLACES ? said : ` at ${names.length} places`;
 }

@@ -5,6 +5,7 @@
  * Length: one table, with a sentence for each code.
  */
 
+import { ENGLISH_COMPARED, ENGLISH_KITS } from './english-kits.js';
 import {
   and,
   compared,
@@ -17,7 +18,9 @@ import {
   ofPart,
   oneOf,
   parameter,
+  places,
   shown,
+  things,
   told,
   unrecorded,
   upper,
@@ -26,7 +29,6 @@ import { ENGLISH_NUMBERS } from './number-words.js';
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
-import { LONGEST_PLACES } from './sentence.js';
 import { ENGLISH_VEHICLES } from './vehicle-words.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
@@ -195,21 +197,10 @@ const constraints = {
     `${d.text === undefined ? '' : `, ${d.text}`}): not known until all of it has been measured.`,
 } as const;
 
-function things(count: number): string {
-  return count === 1 ? 'one thing' : `${count} things`;
-}
-
 /** Who reads the summary alone must not take the part for all that is needed. */
 function together({ count }: ReasonData): string {
   if (count === undefined || count === 0) return '';
   return `, together with the ${count === 1 ? 'other part' : `${count} other parts`} named`;
-}
-
-/** At which of several places; a summary has no room for long names. */
-function places({ names = [] }: ReasonData): string {
-  if (names.length === 0) return '';
-  const said = ` as ${and(names.map(lower))}`;
-  return names.length === 1 || said.length <= LONGEST_PLACES ? said : ` at ${names.length} places`;
 }
 
 const summaries = {
@@ -283,6 +274,7 @@ export const ENGLISH: Words = {
     ...matings,
     ...constraints,
     ...summaries,
+    ...ENGLISH_KITS,
     ...rest,
   },
   ownCode: (d) => `${lead(d)}${upper(d.right === undefined ? told(d.left) : compared(d))}.`,
@@ -310,6 +302,7 @@ export const ENGLISH: Words = {
     fuel: 'Fuel: no flames, no sparks, relieve the pressure first, check for leaks afterwards.',
     electrical: 'Electrical: disconnect the battery first; check every signal before driving.',
   },
+  compared: ENGLISH_COMPARED,
   vehicles: ENGLISH_VEHICLES,
   numbers: ENGLISH_NUMBERS,
 };

@@ -6,6 +6,7 @@
 
 import { isOfPart, isSameParameter } from './phrases.js';
 import type { Named, NamedValue, ReasonData } from './reason.js';
+import { LONGEST_PLACES } from './sentence.js';
 
 const HANDS = { left: 'links', right: 'rechts' } as const;
 
@@ -123,4 +124,13 @@ export function and(names: readonly string[]): string {
   return names.length <= 1
     ? names.join('')
     : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`;
+}
+
+/** At which places; a summary has no room for long names. */
+export function places({ names = [] }: ReasonData): string {
+  if (names.length === 0) return '';
+  const where = names.length === 1 ? 'am Einbauplatz' : 'an den Einbauplätzen';
+  const said = ` ${where} ${and(names.map(quoted))}`;
+  const isShort = names.length === 1 || said.length <= LONGEST_PLACES;
+  return isShort ? said : ` an ${names.length} Einbauplätzen`;
 }

@@ -6,6 +6,7 @@
  * Length: one table, with a sentence for each code.
  */
 
+import { GERMAN_COMPARED, GERMAN_KITS } from './german-kits.js';
 import {
   and,
   compared,
@@ -19,6 +20,7 @@ import {
   owned,
   parameter,
   place,
+  places,
   quoted,
   shown,
   side,
@@ -30,7 +32,6 @@ import { GERMAN_NUMBERS } from './number-words.js';
 import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
-import { LONGEST_PLACES } from './sentence.js';
 import { GERMAN_VEHICLES } from './vehicle-words.js';
 
 /** The name of one path of a loop: its term, or which of the two it is. */
@@ -249,15 +250,6 @@ function together({ count }: ReasonData): string {
   return `, zusammen mit ${others}`;
 }
 
-/** At which places; a summary has no room for long names. */
-function places({ names = [] }: ReasonData): string {
-  if (names.length === 0) return '';
-  const where = names.length === 1 ? 'am Einbauplatz' : 'an den Einbauplätzen';
-  const said = ` ${where} ${and(names.map(quoted))}`;
-  const isShort = names.length === 1 || said.length <= LONGEST_PLACES;
-  return isShort ? said : ` an ${names.length} Einbauplätzen`;
-}
-
 const summaries = {
   fits: (d: ReasonData) => `Passt${places(d)}${together(d)}.`,
   'fits-made-to-order': (d: ReasonData) =>
@@ -321,11 +313,13 @@ export const GERMAN: Words = {
     ...matings,
     ...constraints,
     ...summaries,
+    ...GERMAN_KITS,
     ...rest,
   },
   ownCode: (d) => `${lead(d)}${start(d.right === undefined ? told(d.left) : compared(d))}.`,
   points: (count) => (count === 1 ? '1 Punkt' : `${count} Punkte`),
   partOfQuestion: (end) => `Teil ${end} der Frage`,
+  compared: GERMAN_COMPARED,
   vehicles: GERMAN_VEHICLES,
   numbers: GERMAN_NUMBERS,
   cautions: {

@@ -60,6 +60,19 @@ const TO_FIND: DataFields = {
   perhaps: ['needed', 'tool', 'basis', 'text'],
 };
 
+/** What a way of doing something comes to. */
+const COMES_TO = ['price', 'unpriced', 'facts'] as const;
+
+const WAYS: DataFields = {
+  always: ['count', 'places'],
+  perhaps: [...COMES_TO, 'more', 'cheapest'],
+};
+
+const ROUTE: DataFields = { always: ['places'], perhaps: [...COMES_TO, 'text'] };
+
+/** What would not hold without a line: its sentence, and both values. */
+const LINE = perhaps('because', 'a', 'b', 'left', 'right', 'part', 'missing', 'margin');
+
 const TO_IDENTIFY = only('left', 'part');
 
 export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
@@ -96,7 +109,8 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'as-built': BUILT,
   'contradicts-as-built': BUILT,
   'nothing-needed': MET,
-  'needed-empty': PART,
+  // As the reason of a line too, where nothing else shows both ends.
+  'needed-empty': { always: ['part'], perhaps: ['a', 'b', 'because'] },
   'needed-absent': PART,
   'face-not-recorded': MET,
   'different-kinds': PART,
@@ -134,6 +148,34 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'faces-meet': NOTHING,
   'faces-may-meet': NOTHING,
   'faces-do-not-meet': NOTHING,
+  'ways-proven': WAYS,
+  'ways-open': WAYS,
+  'ways-so-far': WAYS,
+  'nothing-to-change': NOTHING,
+  'no-way': NOTHING,
+  'no-way-so-far': NOTHING,
+  'route-proven': ROUTE,
+  'route-open': ROUTE,
+  wanted: NOTHING,
+  avoided: LINE,
+  'mating-fails': LINE,
+  rule: LINE,
+  loop: LINE,
+  load: LINE,
+  check: LINE,
+  place: LINE,
+  limit: LINE,
+  'becomes-open': LINE,
+  'present-fails': LINE,
+  'adapter-avoided': LINE,
+  'donor-content': only('text'),
+  consumed: perhaps('because'),
+  'in-the-way': perhaps('part'),
+  'taken-out': perhaps('part'),
+  'place-emptied': PART,
+  'joint-lost': only('a', 'b'),
+  'value-lower': only('left', 'right'),
+  'rating-unknown': only('left', 'right'),
   'kind-does-not-check': only('a', 'b', 'text'),
   'position-not-recorded': PART,
   'face-on-no-mating': PART,

@@ -3,6 +3,8 @@
  * makes of them. Codes are stable. No decision is made here.
  */
 
+import { WHY_CODES } from '../kit/route.js';
+
 /** A value as people read it, and exactly: low = high where it is exact. */
 export interface ShownValue {
   /** Null where nothing is recorded. */
@@ -78,6 +80,18 @@ export interface ReasonData {
   readonly needed?: ShownValue;
   readonly tool?: string;
   readonly names?: readonly string[];
+  /** How many places of the vehicle change. */
+  readonly places?: number;
+  /** How many things have to be found out. */
+  readonly facts?: number;
+  /** What it costs, as far as prices are known. */
+  readonly price?: ShownValue;
+  /** How many lines have no price. */
+  readonly unpriced?: number;
+  /** There are more ways than are counted. */
+  readonly more?: true;
+  /** No other way costs less. */
+  readonly cheapest?: true;
 }
 
 export interface Reason {
@@ -174,6 +188,24 @@ export const SUMMARY_CODES = [
   'faces-do-not-meet',
 ] as const;
 
+/** Of the answer to a kit question, and of each route in it. */
+export const KIT_CODES = [
+  'ways-proven',
+  'ways-open',
+  'ways-so-far',
+  'nothing-to-change',
+  'no-way',
+  'no-way-so-far',
+  'route-proven',
+  'route-open',
+] as const;
+
+/** Why a line of a route is there; a needed face that meets nothing is said as in a mating. */
+export const LINE_CODES = WHY_CODES.filter((code) => code !== 'needed-empty');
+
+/** What the vehicle has before a change and no more after it. */
+export const LOSS_CODES = ['place-emptied', 'joint-lost', 'value-lower', 'rating-unknown'] as const;
+
 /** What an answer did not look at. */
 export const NOT_CHECKED_CODES = [
   'kind-does-not-check',
@@ -211,6 +243,9 @@ export type ReasonCode =
   | (typeof MATING_CODES)[number]
   | (typeof CONSTRAINT_CODES)[number]
   | (typeof SUMMARY_CODES)[number]
+  | (typeof KIT_CODES)[number]
+  | (typeof LINE_CODES)[number]
+  | (typeof LOSS_CODES)[number]
   | (typeof NOT_CHECKED_CODES)[number]
   | (typeof MEASURE_CODES)[number]
   | (typeof ORDER_CODES)[number];
@@ -222,6 +257,9 @@ export const REASON_CODES: readonly ReasonCode[] = [
   ...MATING_CODES,
   ...CONSTRAINT_CODES,
   ...SUMMARY_CODES,
+  ...KIT_CODES,
+  ...LINE_CODES,
+  ...LOSS_CODES,
   ...NOT_CHECKED_CODES,
   ...MEASURE_CODES,
   ...ORDER_CODES,

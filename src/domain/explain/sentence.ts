@@ -8,6 +8,20 @@ import type { VehicleWords } from './vehicle-words.js';
 
 export type Sentence = (data: ReasonData) => string;
 
+/** What routes are compared by, row by row. */
+export const COMPARED = [
+  'cost',
+  'unpriced',
+  'changedPositions',
+  'labourHours',
+  'leadDays',
+  'openPoints',
+  'weakest',
+  'signOff',
+  'reversible',
+] as const;
+export type Compared = (typeof COMPARED)[number];
+
 export interface Words {
   readonly sentences: Readonly<Record<ReasonCode, Sentence>>;
   readonly cautions: Readonly<Record<(typeof CAUTION_GROUPS)[number], string>>;
@@ -17,6 +31,8 @@ export interface Words {
   readonly points: (count: number) => string;
   /** The name of a part that a question writes out: its first (`a`) or its second (`b`). */
   readonly partOfQuestion: (end: string) => string;
+  /** What the rows are called that compare routes. */
+  readonly compared: Readonly<Record<Compared, string>>;
   readonly vehicles: VehicleWords;
   readonly numbers: NumberWords;
 }

@@ -7,7 +7,7 @@ import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
 import type { NumberWords } from './number-words.js';
 import { CAUTION_GROUPS, REASON_CODES, type Reason, type ReasonCode } from './reason.js';
-import type { Words } from './sentence.js';
+import type { Compared, Words } from './sentence.js';
 import type { FieldWords, VehicleField } from './vehicle-words.js';
 
 /** The languages that sentences can be said in; whatever else is said has words in each. */
@@ -53,6 +53,11 @@ export function say(reason: Reason, lang: string): string {
 export function sayCaution(group: string, lang: string): string {
   const known = CAUTION_GROUPS.find((one) => one === group) ?? 'general';
   return wordsOf(lang).cautions[known];
+}
+
+/** What a row is called that compares routes. */
+export function sayCompared(row: Compared, lang: string): string {
+  return wordsOf(lang).compared[row];
 }
 
 /** How a language writes numbers. */

@@ -1,0 +1,139 @@
+/**
+ * The sentences about kits, in English: what a way of doing it comes to, why each of its lines is
+ * there, and what the vehicle loses by it. What has no price is counted, never passed over.
+ */
+
+import {
+  compared,
+  label,
+  lower,
+  ofPart,
+  oneOf,
+  parameter,
+  shown,
+  things,
+  upper,
+} from './english-phrases.js';
+import type { ReasonData } from './reason.js';
+import type { Compared } from './sentence.js';
+
+const NUMBERS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+function number(count: number): string {
+  return NUMBERS[count] ?? String(count);
+}
+
+function placesChanged({ places: count = 0 }: ReasonData): string {
+  return count === 1 ? '1 place' : `${count} places`;
+}
+
+/** `3241.50 EUR net plus 2 lines unpriced`; null where no price is known. */
+function cost({ price, unpriced = 0 }: ReasonData): string | null {
+  if (price?.text == null) return null;
+  return `${price.text} net${unpriced === 0 ? '' : ` plus ${unpriced} unpriced`}`;
+}
+
+/** `costs … and changes …`. */
+function comesTo(d: ReasonData): string {
+  const known = cost(d);
+  const changes = `changes ${placesChanged(d)}`;
+  return known === null ? `${changes}, at a price not known` : `costs ${known} and ${changes}`;
+}
+
+/** The same in figures, for sentences that have more to say. */
+function inFigures(d: ReasonData): string {
+  return [cost(d) ?? 'price not known', placesChanged(d), toFindOut(d)]
+    .filter((text) => text !== null)
+    .join(', ');
+}
+
+function toFindOut({ facts = 0 }: ReasonData): string | null {
+  return facts === 0 ? null : `${things(facts)} to find out`;
+}
+
+function ways({ count = 0, more }: ReasonData): string {
+  const said = `${number(count)} ${count === 1 ? 'way' : 'ways'}`;
+  return upper(more === true ? `more than ${said}` : said);
+}
+
+function isOne({ count, more }: ReasonData): boolean {
+  return count === 1 && more !== true;
+}
+
+function onceSigned({ text }: ReasonData): string {
+  if (text === undefined) return '';
+  return `, once ${text === 'engineer' ? 'an engineer' : 'the workshop'} has signed for the work`;
+}
+
+const summaries = {
+  'ways-proven': (d: ReasonData) =>
+    isOne(d)
+      ? `One way: it is proven, ${comesTo(d)}.`
+      : `${ways(d)}; the ${d.cheapest === true ? 'cheapest' : 'first'} proven one ${comesTo(d)}.`,
+  'ways-open': (d: ReasonData) =>
+    isOne(d)
+      ? `One way, not proven: ${inFigures(d)}.`
+      : `${ways(d)}, none proven; the first: ${inFigures(d)}.`,
+  'ways-so-far': (d: ReasonData) =>
+    `The search ended at its limit of steps; the first of ${lower(ways(d))} so far: ` +
+    `${inFigures(d)}.`,
+  'nothing-to-change': () => 'Nothing needs to be changed.',
+  'no-way': () => 'No way of doing this exists in this edition of the catalogue.',
+  'no-way-so-far': () => 'The search ended at its limit of steps, and had found no way by then.',
+  'route-proven': (d: ReasonData) => `Proven: ${inFigures(d)}${onceSigned(d)}.`,
+  'route-open': (d: ReasonData) => `Not proven: ${inFigures(d)}${onceSigned(d)}.`,
+} as const;
+
+/** What fails or is open without the line, said as the constraint says it. */
+function because({ because: said }: ReasonData, otherwise: string): string {
+  return said ?? otherwise;
+}
+
+const lines = {
+  wanted: () => 'Asked for.',
+  avoided: (d: ReasonData) => `Instead of what is to be avoided. ${because(d, '')}`,
+  'mating-fails': (d: ReasonData) => because(d, 'Without it two faces do not meet.'),
+  rule: (d: ReasonData) => because(d, 'A rule demands it.'),
+  loop: (d: ReasonData) => because(d, 'Without it the two paths do not agree.'),
+  load: (d: ReasonData) => because(d, 'Without it something is too weak.'),
+  check: (d: ReasonData) => because(d, 'Without it a check fails.'),
+  place: (d: ReasonData) => because(d, 'Without it a place is not filled as it must be.'),
+  limit: (d: ReasonData) => because(d, 'Without it a limit of the question is passed.'),
+  'becomes-open': (d: ReasonData) =>
+    `Without it this is not known: ${because(d, 'whether everything goes together.')}`,
+  'present-fails': (d: ReasonData) =>
+    `Wrong on the vehicle as it stands: ${because(d, 'something does not go together.')}`,
+  'adapter-avoided': (d: ReasonData) =>
+    `Instead of an adapter: ${because(d, 'two faces do not meet without one.')}`,
+  'donor-content': (d: ReasonData) => `Comes with what is bought whole: ${d.text ?? 'a lot'}.`,
+  consumed: (d: ReasonData) => because(d, 'Used up by the work.'),
+  'in-the-way': (d: ReasonData) =>
+    d.part === undefined ? 'In the way of the work.' : `In the way of ${label(d.part)}.`,
+  'taken-out': (d: ReasonData) =>
+    d.part === undefined ? 'Comes out.' : `Comes out to make room for ${label(d.part)}.`,
+} as const;
+
+const losses = {
+  'place-emptied': (d: ReasonData) =>
+    `${upper(label(d.part))} comes out, and nothing takes its place.`,
+  'joint-lost': (d: ReasonData) =>
+    `The joint of ${label(d.a)} and ${label(d.b)} is gone: ` +
+    `${oneOf(d.a?.kindName ?? d.b?.kindName)}.`,
+  'value-lower': (d: ReasonData) => `Less than before: ${compared(d)}.`,
+  'rating-unknown': (d: ReasonData) =>
+    `The ${parameter(d.left)}${ofPart(d.left)} is not known; before it was ${shown(d.right)}.`,
+} as const;
+
+export const ENGLISH_KITS = { ...summaries, ...lines, ...losses } as const;
+
+export const ENGLISH_COMPARED: Readonly<Record<Compared, string>> = {
+  cost: 'Cost, net',
+  unpriced: 'Lines without a price',
+  changedPositions: 'Places changed',
+  labourHours: 'Hours of labour',
+  leadDays: 'Days until all is there',
+  openPoints: 'Open points',
+  weakest: 'Weakest part, its rating by its load',
+  signOff: 'Who must sign',
+  reversible: 'Can be undone',
+};

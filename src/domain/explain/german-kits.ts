@@ -1,0 +1,137 @@
+/**
+ * The sentences about kits, in German: what a way of doing it comes to, why each of its lines is
+ * there, and what the vehicle loses by it. What has no price is counted, never passed over.
+ */
+
+import { compared, label, named, shown, start } from './german-phrases.js';
+import type { ReasonData } from './reason.js';
+import type { Compared } from './sentence.js';
+
+const NUMBERS = 'kein ein zwei drei vier fünf sechs sieben acht neun zehn elf zwölf'.split(' ');
+
+function number(count: number): string {
+  return NUMBERS[count] ?? String(count);
+}
+
+function placesChanged({ places: count = 0 }: ReasonData): string {
+  return count === 1 ? '1 Einbauplatz' : `${count} Einbauplätze`;
+}
+
+/** `3241,50 EUR netto, dazu 2 ohne Preis`; null where no price is known. */
+function cost({ price, unpriced = 0 }: ReasonData): string | null {
+  if (price?.text == null) return null;
+  return `${price.text} netto${unpriced === 0 ? '' : `, dazu ${unpriced} ohne Preis`}`;
+}
+
+/** `kostet … und ändert …`. */
+function comesTo(d: ReasonData): string {
+  const known = cost(d);
+  const changes = `ändert ${placesChanged(d)}`;
+  return known === null ? `${changes}, Preis nicht bekannt` : `kostet ${known} und ${changes}`;
+}
+
+/** The same in figures, for sentences that have more to say. */
+function inFigures(d: ReasonData): string {
+  return [cost(d) ?? 'Preis nicht bekannt', placesChanged(d), toFindOut(d)]
+    .filter((text) => text !== null)
+    .join(', ');
+}
+
+function toFindOut({ facts = 0 }: ReasonData): string | null {
+  if (facts === 0) return null;
+  return facts === 1 ? 'eine Sache zu klären' : `${facts} Sachen zu klären`;
+}
+
+function ways({ count = 0, more }: ReasonData): string {
+  if (count === 1) return more === true ? 'Mehr als ein Weg' : 'Ein Weg';
+  return start(`${more === true ? 'mehr als ' : ''}${number(count)} Wege`);
+}
+
+function isOne({ count, more }: ReasonData): boolean {
+  return count === 1 && more !== true;
+}
+
+function onceSigned({ text }: ReasonData): string {
+  if (text === undefined) return '';
+  const who = text === 'engineer' ? 'ein Ingenieur' : 'die Werkstatt';
+  return `, sobald ${who} für die Arbeit unterschrieben hat`;
+}
+
+const summaries = {
+  'ways-proven': (d: ReasonData) =>
+    isOne(d)
+      ? `Ein Weg, belegt: Er ${comesTo(d)}.`
+      : `${ways(d)}; der ${d.cheapest === true ? 'günstigste' : 'erste'} belegte ${comesTo(d)}.`,
+  'ways-open': (d: ReasonData) =>
+    isOne(d)
+      ? `Ein Weg, nicht belegt: ${inFigures(d)}.`
+      : `${ways(d)}, keiner belegt; der erste: ${inFigures(d)}.`,
+  'ways-so-far': (d: ReasonData) =>
+    `Die Suche endete an der Grenze ihrer Schritte. Bisher: ${ways(d)}; ` +
+    `der erste: ${inFigures(d)}.`,
+  'nothing-to-change': () => 'Es muss nichts geändert werden.',
+  'no-way': () => 'In dieser Ausgabe des Katalogs gibt es keinen Weg dazu.',
+  'no-way-so-far': () =>
+    'Die Suche endete an der Grenze ihrer Schritte und hat bis dahin keinen Weg gefunden.',
+  'route-proven': (d: ReasonData) => `Belegt: ${inFigures(d)}${onceSigned(d)}.`,
+  'route-open': (d: ReasonData) => `Nicht belegt: ${inFigures(d)}${onceSigned(d)}.`,
+} as const;
+
+/** What fails or is open without the line, said as the constraint says it. */
+function because({ because: said }: ReasonData, otherwise: string): string {
+  return said ?? otherwise;
+}
+
+const lines = {
+  wanted: () => 'Gewünscht.',
+  avoided: (d: ReasonData) => `Statt dessen, was vermieden werden soll. ${because(d, '')}`,
+  'mating-fails': (d: ReasonData) => because(d, 'Ohne das passen zwei Anschlüsse nicht zusammen.'),
+  rule: (d: ReasonData) => because(d, 'Eine Regel verlangt es.'),
+  loop: (d: ReasonData) => because(d, 'Ohne das stimmen die beiden Wege nicht überein.'),
+  load: (d: ReasonData) => because(d, 'Ohne das ist etwas zu schwach.'),
+  check: (d: ReasonData) => because(d, 'Ohne das geht eine Prüfung nicht auf.'),
+  place: (d: ReasonData) => because(d, 'Ohne das ist ein Einbauplatz nicht richtig besetzt.'),
+  limit: (d: ReasonData) => because(d, 'Ohne das wird eine Grenze der Frage überschritten.'),
+  'becomes-open': (d: ReasonData) =>
+    `Ohne das ist nicht bekannt: ${because(d, 'ob alles zusammenpasst.')}`,
+  'present-fails': (d: ReasonData) =>
+    `Am Fahrzeug, wie es jetzt ist, falsch: ${because(d, 'etwas passt nicht zusammen.')}`,
+  'adapter-avoided': (d: ReasonData) =>
+    `Statt eines Adapters: ${because(d, 'ohne ihn passen zwei Anschlüsse nicht zusammen.')}`,
+  'donor-content': (d: ReasonData) =>
+    `Gehört zu dem, was als Ganzes gekauft wird: ${d.text ?? ''}.`,
+  consumed: (d: ReasonData) => because(d, 'Wird bei der Arbeit verbraucht.'),
+  'in-the-way': (d: ReasonData) =>
+    d.part === undefined ? 'Ist der Arbeit im Weg.' : `Ist im Weg zu: ${label(d.part)}.`,
+  'taken-out': (d: ReasonData) =>
+    d.part === undefined ? 'Kommt heraus.' : `Kommt heraus und macht Platz für ${label(d.part)}.`,
+} as const;
+
+const losses = {
+  'place-emptied': (d: ReasonData) =>
+    `${start(label(d.part))} kommt heraus, und nichts kommt an seine Stelle.`,
+  'joint-lost': (d: ReasonData) =>
+    `Die Verbindung von ${label(d.a)} und ${label(d.b)} entfällt` + `${kindOf(d)}.`,
+  'value-lower': (d: ReasonData) => `Weniger als bisher: ${compared(d)}.`,
+  'rating-unknown': (d: ReasonData) =>
+    `Nicht mehr bekannt: ${named(d.left)}; bisher ${shown(d.right)}.`,
+} as const;
+
+function kindOf({ a, b }: ReasonData): string {
+  const kind = a?.kindName ?? b?.kindName ?? null;
+  return kind === null ? '' : `: ${kind}`;
+}
+
+export const GERMAN_KITS = { ...summaries, ...lines, ...losses } as const;
+
+export const GERMAN_COMPARED: Readonly<Record<Compared, string>> = {
+  cost: 'Kosten, netto',
+  unpriced: 'Posten ohne Preis',
+  changedPositions: 'Geänderte Einbauplätze',
+  labourHours: 'Arbeitsstunden',
+  leadDays: 'Tage, bis alles da ist',
+  openPoints: 'Offene Punkte',
+  weakest: 'Schwächstes Teil, Nennwert durch Last',
+  signOff: 'Wer unterschreiben muss',
+  reversible: 'Rückgängig zu machen',
+};

@@ -1,0 +1,141 @@
+/**
+ * The routes that were found, as the answer shows them: with names, values and sentences. Nothing
+ * is decided here.
+ */
+
+import { moneyText } from '../domain/kit/money.js';
+import type { KitQuestion } from '../domain/kit/question.js';
+import type { Kits, LoadView, Route } from '../domain/kit/route.js';
+import { point } from '../domain/quantity/interval.js';
+import type { Rational } from '../domain/quantity/rational.js';
+import type { ShownValue } from './answer.js';
+import { measureViews, notCheckedViews, orderViews } from './asides.js';
+import { cautionViews } from './cautions.js';
+import type {
+  AskedKit,
+  BoundView,
+  KitAnswer,
+  KitMeasureView,
+  LoadMarginView,
+  RouteView,
+  WeakestView,
+} from './kit-answer.js';
+import { compareView } from './kit-compare.js';
+import { lineView, type SkusOf, skusOf, totalsView } from './kit-lines.js';
+import { lossViews } from './kit-losses.js';
+import { deciding, kitsSummary, routeSummary } from './kit-summary.js';
+import type { Digest } from './ports.js';
+import { type Origins, routeDigest, routeKey } from './route-key.js';
+import type { Speaker } from './speaker.js';
+import { judgedView } from './views.js';
+
+export interface Telling {
+  readonly question: KitQuestion;
+  /** In its one form. */
+  readonly asked: AskedKit;
+  /** What a question is where it says nothing. */
+  readonly usual: Readonly<Record<string, unknown>>;
+  readonly origins: Origins;
+  readonly digest: Digest;
+}
+
+export type KitBody = Pick<
+  KitAnswer,
+  'summary' | 'complete' | 'more' | 'bound' | 'routes' | 'compare' | 'conflict'
+>;
+
+export function kitBody(kits: Kits, context: Telling, speaker: Speaker): KitBody {
+  const routes = routeViews(kits, context, speaker);
+  return {
+    summary: kitsSummary(kits, routes, context.question, speaker),
+    complete: kits.isComplete,
+    more: kits.hasMore,
+    bound: boundView(kits),
+    routes,
+    compare: compareView(kits.routes, routes, speaker.lang),
+    conflict: null,
+  };
+}
+
+function boundView({ bound }: Kits): BoundView | null {
+  return bound === null ? null : { grade: bound.grade, cost: moneyText(bound.cost) };
+}
+
+export function routeViews(kits: Kits, context: Telling, speaker: Speaker): RouteView[] {
+  const skus = skusOf(context.question);
+  const measured = kits.routes.map(({ judgement }) =>
+    measureViews([judgement], speaker.of(judgement.configuration.catalogue)),
+  );
+  return kits.routes.map((route, index) => {
+    const measure = (measured[index] ?? []).map((one) => ({
+      ...one,
+      settlesRoutes: kits.routes.flatMap((other, at) =>
+        settles(one, other, measured[at] ?? []) ? [at] : [],
+      ),
+    }));
+    const own = speaker.of(route.judgement.configuration.catalogue);
+    return routeView(route, measure, { ...context, skus }, own);
+  });
+}
+
+type Measured = ReturnType<typeof measureViews>[number];
+
+/** Whether a fact is all that a route still lacks, and decides everything that is open in it. */
+function settles(fact: Measured, { judgement }: Route, all: readonly Measured[]): boolean {
+  const wanted = all.filter(({ purpose }) => purpose !== 'to-order');
+  const [only, ...others] = wanted;
+  if (only === undefined || others.length > 0) return false;
+  if (JSON.stringify(only.on) !== JSON.stringify(fact.on)) return false;
+  const settled = new Set(only.settles);
+  const open = judgement.constraints.filter(
+    ({ severity, state }) => severity === 'must' && state === 'open',
+  );
+  return open.length > 0 && open.every(({ id }) => settled.has(id));
+}
+
+function routeView(
+  route: Route,
+  measure: KitMeasureView[],
+  { asked, usual, origins, digest, skus }: Telling & { readonly skus: SkusOf },
+  speaker: Speaker,
+): RouteView {
+  const { judgement, basket } = route;
+  const { configuration, constraints } = judgement;
+  const touched = constraints.filter(({ state }) => state !== 'given');
+  const view = {
+    grade: route.grade,
+    beatenBy: route.beatenBy,
+    summary: routeSummary(route, deciding({ measure }), speaker),
+    changes: [...route.changes],
+    lines: basket.lines.map((line) => lineView(line, route, skus, speaker)),
+    recommended: route.recommended.map((line) => lineView(line, route, skus, speaker)),
+    totals: totalsView(basket.totals),
+    ...judgedView(touched, speaker),
+    weakest: weakestView(route, speaker),
+    loads: route.loads.map((load) => loadView(load, speaker)),
+    loses: lossViews(configuration, speaker),
+    order: orderViews(judgement, speaker),
+    measure,
+    notChecked: notCheckedViews(judgement, speaker),
+    cautions: cautionViews([judgement], speaker),
+  };
+  return {
+    key: routeKey(configuration, asked, usual, origins),
+    digest: routeDigest(view, configuration.vehicle.id, origins, digest),
+    ...view,
+  };
+}
+
+function weakestView({ weakest }: Route, speaker: Speaker): WeakestView | null {
+  if (weakest === null) return null;
+  const { position, margin } = weakest;
+  const positionName = speaker.positionName(position);
+  return { position, positionName, margin: speaker.values.share(point(margin), 'ratio') };
+}
+
+function loadView({ check, position, before, after }: LoadView, speaker: Speaker): LoadMarginView {
+  const share = (margin: Rational | null): ShownValue | null =>
+    margin === null ? null : speaker.values.share(point(margin), 'ratio');
+  const positionName = speaker.positionName(position);
+  return { check, position, positionName, before: share(before), after: share(after) };
+}

@@ -1,0 +1,76 @@
+/**
+ * Why a line of a route is there, in words: what would not hold with everything before it done and
+ * the line itself left out. Nothing is decided here.
+ */
+
+import { NOWHERE } from '../domain/check/reading.js';
+import type { ReasonData } from '../domain/explain/reason.js';
+import type { Line } from '../domain/kit/basket.js';
+import type { Route, Why } from '../domain/kit/route.js';
+import type { WhyView } from './kit-answer.js';
+import type { Speaker } from './speaker.js';
+import { reasonOf } from './views.js';
+
+export function whyViews(line: Line, route: Route, speaker: Speaker): WhyView[] {
+  const reasons = route.why.get(line.key) ?? [];
+  return reasons.map((why) => {
+    const { code, after, constraint } = why;
+    const said = speaker.said(code, whyData(why, line, route, speaker));
+    return { ...said, after, constraint: constraint?.id ?? null };
+  });
+}
+
+function whyData(why: Why, line: Line, { basket }: Route, speaker: Speaker): ReasonData {
+  switch (why.code) {
+    case 'wanted':
+      return {};
+    case 'donor-content':
+      return { text: lotName(why.name ?? line.fromLot, speaker) };
+    case 'consumed':
+      return ruleData(why.name, speaker);
+    case 'in-the-way':
+    case 'taken-out':
+      return placeData(
+        basket.lines.find(({ key }) => key === why.after),
+        speaker,
+      );
+    default:
+      return constraintData(why, speaker);
+  }
+}
+
+export function lotName(id: string | null, speaker: Speaker): string {
+  const name = id === null ? null : speaker.catalogue.lots.get(id)?.name;
+  return name === null || name === undefined ? (id ?? '') : speaker.text(name);
+}
+
+function ruleData(id: string | null, speaker: Speaker): ReasonData {
+  const rules = [...speaker.catalogue.rules.values()].flat();
+  const rule = rules.find((one) => one.id === id);
+  return rule === undefined ? {} : { because: speaker.text(rule.because) };
+}
+
+/** What the line that made room for, or was in front of, this one is about. */
+function placeData(after: Line | undefined, speaker: Speaker): ReasonData {
+  if (after === undefined) return {};
+  const { position, hand, part } = after;
+  return { part: speaker.named({ ...NOWHERE, position, hand, part }) };
+}
+
+/** Both parts and both values, and what the constraint itself says of them. */
+function constraintData({ code, constraint }: Why, speaker: Speaker): ReasonData {
+  if (constraint === null) return {};
+  const { data, text } = reasonOf(constraint, speaker);
+  const { a, b, left, right, part, missing, margin } = data;
+  const ends = { ...(a === undefined ? {} : { a }), ...(b === undefined ? {} : { b }) };
+  const named = { ...ends, ...(part === undefined ? {} : { part }) };
+  if (code === 'needed-empty') return named;
+  return {
+    ...named,
+    ...(left === undefined ? {} : { left }),
+    ...(right === undefined ? {} : { right }),
+    ...(missing === undefined ? {} : { missing }),
+    ...(margin === undefined ? {} : { margin }),
+    because: text,
+  };
+}

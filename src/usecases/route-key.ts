@@ -41,9 +41,9 @@ export interface Origins {
 const LONGEST_KEY = 2000;
 
 /** Fields of a question that change no route, or are not to be passed on. */
-const NOT_IN_KEY: ReadonlySet<string> = new Set([
-  ...['edition', 'lang', 'units', 'labourRate', 'offers', 'offersMode', 'routes', 'steps'],
-]);
+const NOT_IN_KEY: ReadonlySet<string> = new Set(
+  'edition lang units labourRate offers offersMode routes steps'.split(' '),
+);
 
 export function routeKey(
   configuration: Configuration,

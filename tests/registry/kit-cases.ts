@@ -1,5 +1,5 @@
 /**
- * For codes of kit answers, the smallest change that leads to each: a cart of a gearbox and a shaft,
+ * For codes of kit answers, the smallest change that leads to each: a cart of gearbox and shaft,
  * with routes written down by hand.
  */
 

@@ -7,6 +7,7 @@
 import { MOST_ALTERNATIVES } from '../domain/catalogue/compile-face.js';
 import { LONGEST_ID, LONGEST_SCALAR } from '../domain/catalogue/grammar.js';
 import { MOST_POINTS } from '../domain/catalogue/value.js';
+import { MOST_ROUTES, MOST_STEPS } from '../domain/kit/extent.js';
 import { MAX_DIGITS } from '../domain/quantity/notation.js';
 
 /** What is counted. Characters are Unicode code points: an emoji of one sign is one. */
@@ -15,14 +16,18 @@ export type LimitUnit =
   | 'alternatives'
   | 'bytes'
   | 'characters'
+  | 'days'
   | 'digits'
   | 'entries'
   | 'faults'
   | 'headers'
   | 'levels'
   | 'milliseconds'
+  | 'pieces'
   | 'places'
   | 'points'
+  | 'routes'
+  | 'steps'
   | 'values';
 
 export interface Limit {
@@ -112,6 +117,23 @@ export const LIMITS = {
     value: MOST_POINTS,
     unit: 'points',
   },
+  wants: {
+    // More than one conversion wishes for.
+    value: 20,
+    unit: 'entries',
+  },
+  wantsInUrl: { value: 4, unit: 'entries' },
+  kitEntries: { value: 64, unit: 'entries' },
+  ownOffers: {
+    // A kit has some twenty lines, each with several offers to choose from.
+    value: 500,
+    unit: 'entries',
+  },
+  ownedPieces: { value: 1000, unit: 'pieces' },
+  stockPieces: { value: 1_000_000_000, unit: 'pieces' },
+  leadDays: { value: 10_000, unit: 'days' },
+  routes: { value: MOST_ROUTES, unit: 'routes' },
+  kitSteps: { value: MOST_STEPS, unit: 'steps' },
   listEntries: { value: 200, unit: 'entries' },
   cursorCharacters: {
     // A cursor repeats the filters, which a URL holds.

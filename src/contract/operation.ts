@@ -40,6 +40,7 @@ export const TAGS = {
   editions: 'The numbered, immutable states of the catalogue.',
   fit: 'Does this part fit this vehicle?',
   inspect: 'Is this vehicle right as it stands?',
+  kits: 'What does the conversion take?',
   mate: 'Do these two faces meet?',
   service: 'The service itself.',
 } as const;

@@ -8,7 +8,19 @@ import { LIMITS } from './limits.js';
 import type { z } from './openapi-zod.js';
 
 /** How the text of a parameter becomes a value; what is no such text is left to the schema. */
-export type Reading = 'text' | 'number' | 'boolean' | 'list';
+export type Reading = 'text' | 'number' | 'boolean' | ListReading;
+
+/**
+ * What may be there several times, or with commas between: names; wishes; parts, each in a field of
+ * its own; or lots, of which one word can stand for all.
+ */
+export type ListReading = (typeof LIST_READINGS)[number];
+
+export const LIST_READINGS = ['list', 'wants', 'parts', 'lots'] as const;
+
+export function isListReading(reading: Reading): reading is ListReading {
+  return LIST_READINGS.some((one) => one === reading);
+}
 
 export interface Parameter {
   readonly name: string;

@@ -10,6 +10,7 @@ import { mountFit } from './routes/fit.js';
 import { mountHealth } from './routes/health.js';
 import { mountInspect } from './routes/inspect.js';
 import { mountKinds } from './routes/kinds.js';
+import { mountKits } from './routes/kits.js';
 import { mountLayouts } from './routes/layouts.js';
 import { mountLimits } from './routes/limits.js';
 import { mountMate } from './routes/mate.js';
@@ -24,6 +25,7 @@ export function createApp(deps: ServiceDeps): App {
   const app = new Hono<ServiceEnv>();
   const groups = [
     mountFit,
+    mountKits,
     mountInspect,
     mountMate,
     mountParts,

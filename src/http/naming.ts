@@ -25,15 +25,17 @@ interface NamingQuestion<Wire extends Asked, Input extends NamingInput>
   readonly asked: Wire;
   /** The same as the use-case takes it; `common` is what all such questions have. */
   readonly inputOf: (asked: Wire, common: NamingInput) => Input;
+  /** The answer has prices in it, whatever parts are named. */
+  readonly hasPrices?: true;
 }
 
 export function answerNaming<Wire extends Asked, Input extends NamingInput>(
   service: Service,
   exchange: Exchange,
-  { asked, inputOf, ...question }: NamingQuestion<Wire, Input>,
+  { asked, inputOf, hasPrices, ...question }: NamingQuestion<Wire, Input>,
 ): Response {
   const settled = settle(service, exchange, asked);
-  const offers = offersFor(asked, service);
+  const offers = hasPrices ? offersNow(service) : offersFor(asked, service);
   const { head, lang } = settled;
   // The number and not "the newest": another edition may be published in between.
   const input = inputOf(asked, { edition: head.number, lang, ...offers });
@@ -45,8 +47,12 @@ export function answerNaming<Wire extends Asked, Input extends NamingInput>(
 export type Offers = Pick<NamingInput, 'offers'>;
 
 /** Has the list at hand, so that it is this one that answers. */
-export function offersFor(question: object, { library }: Service): Offers {
-  return namesSku(question) ? { offers: library.skus(null).number } : {};
+export function offersFor(question: object, service: Service): Offers {
+  return namesSku(question) ? offersNow(service) : {};
+}
+
+function offersNow({ library }: Service): Required<Offers> {
+  return { offers: library.skus(null).number };
 }
 
 function namesSku(value: unknown): boolean {

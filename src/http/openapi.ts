@@ -13,7 +13,7 @@ import { LIMITS } from '../contract/limits.js';
 import { z } from '../contract/openapi-zod.js';
 import { type Operation, TAGS } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
-import type { Parameter, ParameterGroup } from '../contract/parameters.js';
+import { isListReading, type Parameter, type ParameterGroup } from '../contract/parameters.js';
 import { problemSchema } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
 import { REASON_BY_CODE, reasonByCodeSchema } from '../contract/reason-codes.js';
@@ -133,7 +133,7 @@ function segmentParameter({ segment }: Operation) {
 }
 
 function plainParameter({ name, schema, reading }: Parameter): [string, z.ZodType] {
-  if (reading !== 'list') return [name, schema];
+  if (!isListReading(reading)) return [name, schema];
   return [name, schema.openapi({ param: { style: 'form', explode: true } })];
 }
 

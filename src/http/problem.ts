@@ -91,11 +91,10 @@ export class Refusal extends Error {
 }
 
 function passedBy(faults: readonly Fault[]): LimitName | null {
-  for (const { code, data } of faults) {
+  for (const { data } of faults) {
     if ('limit' in data) return data.limit;
     // The domain has limits of its own, and knows no names of the service's.
-    const held =
-      code === 'face-at-fault' || code === 'not-a-torque' ? HELD.get(data.because) : null;
+    const held = 'because' in data ? HELD.get(data.because) : null;
     if (held) return held;
   }
   return null;

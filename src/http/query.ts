@@ -10,6 +10,7 @@ import { LIMITS } from '../contract/limits.js';
 import { USUAL_ENTRIES } from '../contract/list.js';
 import type { z } from '../contract/openapi-zod.js';
 import {
+  isListReading,
   NO_PARAMETERS,
   type Parameter,
   type ParameterGroup,
@@ -17,6 +18,8 @@ import {
   type Reading,
 } from '../contract/parameters.js';
 import { languageTag, PLACE_PATTERN } from '../contract/question.js';
+import { wantIn, wantText } from '../contract/wish-text.js';
+import { USUAL_KIT } from '../usecases/kit-input.js';
 import { hasPrefix } from '../usecases/part-names.js';
 import { checkForm, formRefusal, type ReadFields } from './form.js';
 import type { Place, PlacedFault } from './problem.js';
@@ -49,7 +52,7 @@ export function readQuery(search: string, grammar: QueryGrammar): ReadFields {
       continue;
     }
     const { field, group, reading } = slot;
-    if (texts.length > 1 && reading !== 'list') {
+    if (texts.length > 1 && !isListReading(reading)) {
       faults.push({ ...parameterOf(name), code: 'repeated-parameter', data: {} });
     }
     if (group !== null) counts.set(group, (counts.get(group) ?? 0) + 1);
@@ -152,9 +155,19 @@ function readTexts(texts: readonly [string, ...string[]], reading: Reading): unk
       return text === 'true' ? true : text === 'false' ? false : text;
     case 'list':
       return texts.flatMap(namesIn);
+    case 'wants':
+      return texts.flatMap(namesIn).map((name) => wantIn(name, hasPrefix));
+    case 'parts':
+      return texts.flatMap(namesIn).map((part) => ({ part }));
+    case 'lots':
+      return texts.length === 1 && isWord(text) ? text : texts.flatMap((one) => one.split(','));
     case 'text':
       return text;
   }
+}
+
+function isWord(text: unknown): boolean {
+  return text === 'all' || text === 'none';
 }
 
 /** Ids with commas between; or one name that says what it is, and may have commas itself. */
@@ -211,14 +224,21 @@ function pairsIn(
     const inside = fieldsIn(value);
     if (group !== undefined && inside.length > group.most) return null;
     for (const [inner, one] of inside) {
-      const known = parameters.find(({ field: [a, b] }) => a === field && b === inner)?.name;
-      const name = group === undefined ? known : `${group.prefix}.${inner}`;
-      const texts = textsOf(one);
+      const known = parameters.find(({ field: [a, b] }) => a === field && b === inner);
+      const name = group === undefined ? known?.name : `${group.prefix}.${inner}`;
+      const texts = isMistaken(one, known) ? null : textsOf(one);
       if (name === undefined || texts === null) return null;
       pairs.push(...texts.map((text): Pair => [name, text]));
     }
   }
   return pairs;
+}
+
+/** A list of one id that would be read as the word for all. */
+function isMistaken(value: unknown, known: Parameter | undefined): boolean {
+  return (
+    known?.reading === 'lots' && Array.isArray(value) && value.length === 1 && isWord(value[0])
+  );
 }
 
 /** The fields inside a field, or the field itself where it has none. */
@@ -232,7 +252,13 @@ function textsOf(value: unknown): string[] | null {
   if (typeof value === 'string') return [value];
   if (typeof value === 'number' || typeof value === 'boolean') return [String(value)];
   if (!Array.isArray(value)) return null;
-  const names = value.map(String);
+  const names: string[] = [];
+  for (const one of value) {
+    const name = typeof one === 'object' ? wantText(one, hasPrefix) : String(one);
+    if (name === null) return null;
+    names.push(name);
+  }
+  if (names.length === 0) return null;
   if (names.some((name) => name.includes(',') && !hasPrefix(name))) return null;
   return names.some(hasPrefix) ? names : [names.join(',')];
 }
@@ -240,10 +266,19 @@ function textsOf(value: unknown): string[] | null {
 /** What a question means where it does not say so. */
 const DEFAULTS: ReadonlyMap<string, string> = new Map([
   ['changes', 'no'],
+  ['from', USUAL_KIT.from],
   ['ignorePresent', 'false'],
   ['limit', String(USUAL_ENTRIES)],
+  ['limits.inStock', String(USUAL_KIT.limits.inStock)],
+  ['lots', USUAL_KIT.lots],
+  ['prefer', USUAL_KIT.prefer],
   ['replaced', 'false'],
+  ['routes', String(USUAL_KIT.routes)],
+  ['steps', String(USUAL_KIT.steps)],
+  ['undominated', String(USUAL_KIT.undominated)],
   ['units', 'recorded'],
+  ['unknowns', USUAL_KIT.unknowns],
+  ['workUpTo', USUAL_KIT.workUpTo],
 ]);
 
 /** The language that a URL asks for, whatever else it has; undefined where none can be read. */

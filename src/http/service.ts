@@ -17,11 +17,13 @@ import { lookUpParts } from '../usecases/look-up-parts.js';
 import { mateFaces } from '../usecases/mate-faces.js';
 import { readPart } from '../usecases/read-part.js';
 import { readVehicle } from '../usecases/read-vehicle.js';
+import { resolveKitQuestion } from '../usecases/resolve-kits.js';
 import { AnswerCache } from './answer-cache.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
 export const USE_CASES = {
   checkFit,
+  resolveKitQuestion,
   inspectVehicle,
   mateFaces,
   listParts,

@@ -6,7 +6,7 @@ import type { Catalogue, Part } from '../domain/catalogue/catalogue.js';
 import { nearest } from '../domain/catalogue/faults.js';
 import { textIn } from '../domain/explain/language.js';
 import { spokenFor } from '../domain/explain/words.js';
-import { articleOf, type WorkReason, withArticles } from '../domain/judge/worked-part.js';
+import { articleOf, namesOf, type WorkReason, withArticles } from '../domain/judge/worked-part.js';
 import type { NamedView } from './answer.js';
 import type { Faults } from './faults.js';
 import type { Edition, Library } from './library.js';
@@ -106,6 +106,23 @@ export class AskedParts {
     });
   }
 
+  /** The catalogue with some parts as they were measured; what is worked is made of them anew. */
+  laidOver(measured: ReadonlyMap<string, Part>): Catalogue {
+    if (measured.size === 0) return this.catalogue;
+    const laid = { ...this.catalogue, parts: new Map([...this.catalogue.parts, ...measured]) };
+    const anew = this.#named.filter(({ part: { id } }) => {
+      const [bare] = namesOf(id);
+      return id !== bare && measured.has(bare) && !measured.has(id);
+    });
+    for (const { part, at } of anew) {
+      if (articleOf(part.id, laid).part === null) this.#addWorkFault(part.id, at, laid);
+    }
+    return withArticles(
+      laid,
+      anew.map(({ part }) => part.id),
+    );
+  }
+
   #text({ name }: Part): string {
     return textIn(name, this.#lang, this.catalogue.lang).text;
   }
@@ -153,8 +170,8 @@ export class AskedParts {
   }
 
   /** What is wrong with a part that is worked: `hub-a+redrill`. */
-  #addWorkFault(article: string, at: string): void {
-    const { fault } = articleOf(article, this.catalogue);
+  #addWorkFault(article: string, at: string, catalogue = this.catalogue): void {
+    const { fault } = articleOf(article, catalogue);
     if (fault === null) throw new Error(`"${article}" is an article, but not in the catalogue`);
     if (fault.code === 'work-not-for-part') {
       this.#addWorkReason(fault.work.id, fault.reason, at);

@@ -20,6 +20,7 @@ import type {
   ShownValue,
   ValuesHead,
 } from './answer.js';
+import type { AskedKit } from './asked-kit.js';
 
 export interface QuantityView {
   /** A decimal, or a fraction where no decimal says it in full; null where nobody knows it. */
@@ -195,15 +196,13 @@ export interface BoundView {
   cost: string;
 }
 
-/** In its one form, with every default filled in: asked again, it gives the same answer. */
-export type AskedKit = Readonly<Record<string, unknown>>;
-
 export interface KitAnswer extends ValuesHead {
   /** Of the price and stock list that prices are taken from. */
   offers: number;
   /** Null where the catalogue names none: it then has no prices either. */
   currency: string | null;
   tax: 'net';
+  /** In its one form, with every default filled in: asked again, it gives the same answer. */
   question: AskedKit;
   vehicle: string;
   /** The parts that the question names. */

@@ -4,7 +4,7 @@
  * meant, where that can be guessed.
  */
 
-import type { FaultCode } from '../domain/catalogue/fault-codes.js';
+import type { DoubtCode, FaultCode } from '../domain/catalogue/fault-codes.js';
 import type { QuantityFaultCode } from '../domain/quantity/fault.js';
 import type { QuestionErrorCode } from './errors.js';
 
@@ -70,6 +70,12 @@ export interface QuestionFaultData {
   /** The record of the part lacks values that decide whether the work can be done on it. */
   readonly 'work-may-not-apply': { readonly work: string };
   readonly 'work-changes-nothing': { readonly work: string; readonly what: string };
+  readonly 'unknown-lot': Unknown;
+  readonly 'unknown-ruleset': Unknown;
+  /** An order code that nothing is offered under. */
+  readonly 'unknown-sku': Unknown;
+  /** An order code of several things that are offered. */
+  readonly 'ambiguous-sku': { readonly name: string; readonly candidates: readonly string[] };
   readonly 'unknown-layout': Unknown;
   readonly 'unknown-role': Unknown;
   readonly 'unknown-kind': Unknown;
@@ -90,6 +96,19 @@ export interface QuestionFaultData {
   readonly 'no-interface-recorded': { readonly part: string };
   readonly 'not-a-torque': Quoted<QuantityFaultCode>;
   readonly 'negative-torque': Nothing;
+  readonly 'not-a-price': Nothing;
+  readonly 'not-hours': Nothing;
+  /** What a price is for has a fault, as the price and stock list could have it. */
+  readonly 'amount-at-fault': Quoted<FaultCode>;
+  /** A condition has a fault, as a rule of the catalogue could have it. */
+  readonly 'condition-at-fault': Quoted<FaultCode | DoubtCode>;
+  /** What was measured is of no part's value and no fact. */
+  readonly 'reading-of-nothing': Nothing;
+  readonly 'reading-at-fault': Quoted<FaultCode>;
+  /** Of two pieces that differ it is not said which one was measured. */
+  readonly 'which-hand': { readonly position: string };
+  /** Nothing is recorded at the position of which something could have been measured. */
+  readonly 'no-part-there': { readonly position: string };
   /** A face that the question writes out has a fault, as a catalogue document could have it. */
   readonly 'face-at-fault': Quoted<FaultCode>;
   readonly 'changes-not-supported': Nothing;
@@ -122,6 +141,10 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'work-not-for-part': 'invalid-question',
   'work-may-not-apply': 'invalid-question',
   'work-changes-nothing': 'invalid-question',
+  'unknown-lot': 'invalid-question',
+  'unknown-ruleset': 'invalid-question',
+  'unknown-sku': 'invalid-question',
+  'ambiguous-sku': 'invalid-question',
   'unknown-layout': 'unknown-layout',
   'unknown-role': 'unknown-role',
   'unknown-kind': 'unknown-kind',
@@ -137,6 +160,14 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'no-interface-recorded': 'unknown-interface',
   'not-a-torque': 'invalid-question',
   'negative-torque': 'invalid-question',
+  'not-a-price': 'invalid-question',
+  'not-hours': 'invalid-question',
+  'amount-at-fault': 'invalid-question',
+  'condition-at-fault': 'invalid-question',
+  'reading-of-nothing': 'invalid-question',
+  'reading-at-fault': 'invalid-question',
+  'which-hand': 'invalid-question',
+  'no-part-there': 'invalid-question',
   'face-at-fault': 'invalid-question',
   'changes-not-supported': 'changes-not-supported',
 };

@@ -13,7 +13,7 @@ export interface ReadInput extends CommonInput {
 /** Of what has values. */
 export interface ReadValuesInput extends ReadInput, ValuesInput {}
 
-type Word = 'kind' | 'layout' | 'part' | 'role' | 'vehicle';
+type Word = 'fact' | 'kind' | 'layout' | 'part' | 'role' | 'vehicle' | 'work';
 
 /** What has the id; throws a `QuestionError` that says what was probably meant. */
 export function oneOf<Thing>(

@@ -1,5 +1,5 @@
 /**
- * The order codes of the price and stock list, and what each of them is the code of. They are the
+ * The price and stock list, its order codes, and what each of them is the code of. They are the
  * shop's own and are compared sign by sign.
  */
 
@@ -7,10 +7,11 @@ import type { OfferRecord } from '../domain/catalogue/document.js';
 import { nearest } from '../domain/catalogue/faults.js';
 import { plusSignsIn } from '../domain/catalogue/part-number.js';
 
-/** The price and stock list at one moment, as far as names are looked up in it. */
+/** The price and stock list at one moment. */
 export class Skus {
   /** Of the list; 0 before there was any. */
   readonly number: number;
+  readonly offers: readonly OfferRecord[];
   /** The most plus signs that one of the codes has. */
   readonly plusSigns: number;
   readonly #bySku = new Map<string, Set<string>>();
@@ -19,6 +20,7 @@ export class Skus {
 
   constructor(number: number, offers: readonly OfferRecord[]) {
     this.number = number;
+    this.offers = offers;
     for (const { sku, for: offered } of offers) {
       if (sku === undefined) continue;
       const known = this.#bySku.get(sku);

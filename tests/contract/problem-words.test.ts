@@ -35,7 +35,13 @@ function namedIn(sentence: string, { data }: Fault): string[] {
 }
 
 /** The words of the domain are those of documents, and come in one language. */
-const QUOTED: readonly FaultCode[] = ['not-a-torque', 'face-at-fault'];
+const QUOTED: readonly FaultCode[] = [
+  'not-a-torque',
+  'face-at-fault',
+  'amount-at-fault',
+  'condition-at-fault',
+  'reading-at-fault',
+];
 
 describe.each(SPOKEN_LANGUAGES)('%s', (lang) => {
   test.each(CODES)('%s', (code) => {

@@ -46,6 +46,19 @@ function asked(more: object): Case {
   return { url: '/v1/fit', body: { vehicle: 'cart-1', part: 'box-a', ...more } };
 }
 
+function wished(more: object): Case {
+  return { url: '/v1/kits', body: { vehicle: 'cart-1', ...more } };
+}
+
+/** A price of the asker's own. */
+function priced(more: object): Case {
+  return wished({ offers: [{ part: 'box-a', price: '9.00', ...more }] });
+}
+
+function measured(on: object): Case {
+  return wished({ measured: [{ on, value: '60 mm' }] });
+}
+
 function text(body: string): Case {
   return { url: '/v1/fit', body };
 }
@@ -74,6 +87,10 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'work-not-for-part': inUrl('part=motor%2Bturn'),
   'work-may-not-apply': inUrl('part=box-c%2Bstretch'),
   'work-changes-nothing': inUrl('part=box-a%2Bbore'),
+  'unknown-lot': wished({ want: [{ lot: 'crate' }] }),
+  'unknown-ruleset': wished({ ruleset: 'class-b' }),
+  'unknown-sku': wished({ offers: [{ sku: 'GB', price: '9.00' }] }),
+  'ambiguous-sku': { ...wished({ offers: [{ sku: 'X', price: '9.00' }] }), rig: named },
   'unknown-layout': { url: '/v1/layouts/carts' },
   'unknown-role': { url: '/v1/roles/gear-box' },
   'unknown-kind': { url: '/v1/kinds/cart-flanges' },
@@ -89,6 +106,19 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'no-interface-recorded': { url: '/v1/mate?a=box-a&b=motor' },
   'not-a-torque': ofPart('torque=9'),
   'negative-torque': ofPart('torque=-9%20N.m'),
+  'not-a-price': priced({ price: '9,00' }),
+  'not-hours': wished({ limits: { labourHours: '8 h' } }),
+  'amount-at-fault': priced({ pack: '2 h' }),
+  'condition-at-fault': wished({
+    want: [{ position: 'gearbox', condition: { 'at-least': ['gearbox.gears', 6] } }],
+  }),
+  'reading-of-nothing': measured({ interface: 'rear', parameter: 'register' }),
+  'reading-at-fault': measured({ part: 'box-a', interface: 'rear', parameter: 'diameter' }),
+  'which-hand': measured({ position: 'wheel-shaft', parameter: 'length' }),
+  'no-part-there': wished({
+    fitted: { gearbox: 'unknown' },
+    measured: [{ on: { position: 'gearbox', parameter: 'torque' }, value: '9 N.m' }],
+  }),
   'face-at-fault': {
     url: '/v1/mate',
     body: { a: { part: 'box-a' }, b: { inline: { kind: 'cart-flanges', side: 'recess' } } },

@@ -78,6 +78,11 @@ export const ENGLISH_FAULTS: FaultWords = {
     `${quoted(work)} is not known to be possible on this part: its record lacks values.`,
   'work-changes-nothing': ({ work, what }) =>
     `${quoted(work)} changes ${quoted(what)}, which is not recorded of this part.`,
+  'unknown-lot': ({ name, meant }) => none('lot', name, meant),
+  'unknown-ruleset': ({ name, meant }) => none('ruleset', name, meant),
+  'unknown-sku': ({ name, meant }) => `Nothing is offered under ${quoted(name)}.${hint(meant)}`,
+  'ambiguous-sku': ({ name, candidates }) =>
+    `${quoted(name)} is of several things: ${candidates.join(', ')}. Name the one that is meant.`,
   'unknown-layout': ({ name, meant }) => none('layout', name, meant),
   'unknown-role': ({ name, meant }) => none('role', name, meant),
   'unknown-kind': ({ name, meant }) => none('kind', name, meant),
@@ -99,6 +104,16 @@ export const ENGLISH_FAULTS: FaultWords = {
   'no-interface-recorded': ({ part }) => `No face of ${quoted(part)} is recorded.`,
   'not-a-torque': ({ text }) => text,
   'negative-torque': () => 'A torque is not negative.',
+  'not-a-price': () => 'It is no amount of money such as 1850.00, never below zero.',
+  'not-hours': () => 'It is no number of hours such as 8 or 8.5.',
+  'amount-at-fault': ({ text }) => text,
+  'condition-at-fault': ({ text }) => text,
+  'reading-of-nothing': () => 'What was measured is one value of a part, or one fact: name which.',
+  'reading-at-fault': ({ text }) => text,
+  'which-hand': ({ position }) =>
+    `Left and right of ${quoted(position)} differ: say which was measured.`,
+  'no-part-there': ({ position }) =>
+    `No part is recorded at ${quoted(position)}: say in "fitted" which one it is.`,
   'face-at-fault': ({ text }) => text,
   'changes-not-supported': () =>
     'Changes around the part are not looked for yet; ask with changes=no.',

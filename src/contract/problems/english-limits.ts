@@ -23,6 +23,17 @@ export const ENGLISH_LIMITS: LimitWords = {
   numberDigits: 'Digits of one number in a value.',
   faceAlternatives: 'Ways in which a face that is written out can be, each size to choose counted.',
   facePoints: 'Points of a pattern in a face that is written out.',
+  wants: 'Things that a kit question wishes for, and parts of which one is wished for.',
+  wantsInUrl: 'Things that a kit question in a URL wishes for; POST takes more.',
+  kitEntries:
+    'What one list of a kit question names: what is kept, avoided, owned or measured, and lots.',
+  ownOffers: "Prices of one's own that a kit question brings.",
+  ownedPieces: 'Pieces of one part that are at hand.',
+  stockPieces: "Pieces in stock of an offer of one's own.",
+  leadDays: 'Days until something is there.',
+  routes: 'Routes that a kit question asks for.',
+  kitSteps:
+    'Steps that the search for routes takes; an answer that would take more says so in `complete`.',
   listEntries: 'Entries on one page of a list.',
   cursorCharacters: 'The cursor with which a list goes on.',
   requestIdCharacters:

@@ -82,6 +82,11 @@ export const GERMAN_FAULTS: FaultWords = {
     `Es ist nicht bekannt, ob ${quoted(work)} an diesem Teil geht: Dafür fehlen erfasste Werte.`,
   'work-changes-nothing': ({ work, what }) =>
     `${quoted(work)} ändert ${quoted(what)}, und das ist von diesem Teil nicht erfasst.`,
+  'unknown-lot': ({ name, meant }) => none('keinen Posten', name, meant),
+  'unknown-ruleset': ({ name, meant }) => none('kein Regelwerk', name, meant),
+  'unknown-sku': ({ name, meant }) => `Unter ${quoted(name)} wird nichts angeboten.${hint(meant)}`,
+  'ambiguous-sku': ({ name, candidates }) =>
+    `${quoted(name)} steht für mehreres: ${candidates.join(', ')}. Zu nennen ist, was gemeint ist.`,
   'unknown-layout': ({ name, meant }) => none('keine Bauweise', name, meant),
   'unknown-role': ({ name, meant }) => none('keine Rolle', name, meant),
   'unknown-kind': ({ name, meant }) => none('keine Art von Anschluss', name, meant),
@@ -104,6 +109,17 @@ export const GERMAN_FAULTS: FaultWords = {
   'no-interface-recorded': ({ part }) => `Von ${quoted(part)} ist kein Anschluss erfasst.`,
   'not-a-torque': ({ text }) => text,
   'negative-torque': () => 'Ein Drehmoment ist nicht negativ.',
+  'not-a-price': () => 'Das ist kein Geldbetrag wie 1850.00, der nie negativ ist.',
+  'not-hours': () => 'Das ist keine Zahl von Stunden wie 8 oder 8.5.',
+  'amount-at-fault': ({ text }) => text,
+  'condition-at-fault': ({ text }) => text,
+  'reading-of-nothing': () =>
+    'Gemessen ist ein Wert eines Teils oder ein Merkmal: Zu nennen ist, welches.',
+  'reading-at-fault': ({ text }) => text,
+  'which-hand': ({ position }) =>
+    `Links und rechts von ${quoted(position)} sind verschieden: Zu sagen ist, was gemessen ist.`,
+  'no-part-there': ({ position }) =>
+    `Für ${quoted(position)} ist kein Teil erfasst: In „fitted“ ist zu sagen, welches es ist.`,
   'face-at-fault': ({ text }) => text,
   'changes-not-supported': () =>
     'Änderungen um das Teil herum werden noch nicht gesucht; zu fragen ist mit changes=no.',

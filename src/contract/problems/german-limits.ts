@@ -26,6 +26,16 @@ export const GERMAN_LIMITS: LimitWords = {
   faceAlternatives:
     'Arten, auf die ein ausgeschriebener Anschluss sein kann, jedes wählbare Maß gezählt.',
   facePoints: 'Punkte eines Lochbilds in einem ausgeschriebenen Anschluss.',
+  wants: 'Wünsche einer Umbaufrage, und Teile, von denen eines gewünscht ist.',
+  wantsInUrl: 'Wünsche einer Umbaufrage in einer URL; POST nimmt mehr.',
+  kitEntries:
+    'Was eine Liste einer Umbaufrage nennt: was bleibt, zu meiden, da oder gemessen ist, Posten.',
+  ownOffers: 'Eigene Preise, die eine Umbaufrage mitbringt.',
+  ownedPieces: 'Stück eines Teils, die vorhanden sind.',
+  stockPieces: 'Stück eines eigenen Angebots auf Lager.',
+  leadDays: 'Tage, bis etwas da ist.',
+  routes: 'Wege, nach denen eine Umbaufrage fragt.',
+  kitSteps: 'Schritte der Suche nach Wegen; bräuchte eine Antwort mehr, so sagt es `complete`.',
   listEntries: 'Einträge auf einer Seite einer Liste.',
   cursorCharacters: 'Der Zeiger, mit dem eine Liste weitergeht.',
   requestIdCharacters:

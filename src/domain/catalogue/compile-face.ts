@@ -155,7 +155,8 @@ function valueRecords(raw: InterfaceRecord): Record<string, ValueRecord> {
   return Object.fromEntries(own) as Record<string, ValueRecord>;
 }
 
-function compileParameters(
+/** The values of one way in which a face can be; also used for a value that was measured. */
+export function compileParameters(
   records: Readonly<Record<string, ValueRecord>>,
   kind: Kind,
   side: string | null,

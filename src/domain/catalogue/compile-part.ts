@@ -6,7 +6,7 @@
 import type { Evidence, Face, Kind, Part, Role, Value, Values } from './catalogue.js';
 import { circlesOf } from './circles.js';
 import { compileFace } from './compile-face.js';
-import type { PartRecord } from './document.js';
+import type { PartRecord, ValueRecord } from './document.js';
 import { evidenceWithin } from './evidence-within.js';
 import { at, type FaultList } from './faults.js';
 import { namedEntries, present } from './holes.js';
@@ -141,21 +141,30 @@ function compileOwnValues(
 ): Values {
   const values = new Map<string, Value>();
   for (const [id, raw, place] of namedEntries(record.values ?? {}, pointer)) {
-    const spec = roles.known.flatMap((role) => role.values.get(id) ?? [])[0];
-    if (spec === undefined) {
-      if (!isLostValue(id, roles, list)) sayUnknownValue(id, roles, place, list);
-      continue;
-    }
-    if (spec.term !== null) {
-      const text = `"${id}" is derived from other values and never recorded.`;
-      list.fault(place, 'derived-value', text);
-      continue;
-    }
-    if (raw === undefined) continue;
-    const value = compileValue(raw, spec, evidence, place, list);
+    const value = compileOwnValue([id, raw, place], roles, evidence, list);
     if (value !== null) values.set(id, value);
   }
   return values;
+}
+
+/** A value that roles declare; null where it has a fault, or is not there. */
+export function compileOwnValue(
+  [id, raw, place]: readonly [id: string, raw: ValueRecord | undefined, pointer: string],
+  roles: Roles,
+  evidence: Evidence,
+  list: FaultList,
+): Value | null {
+  const spec = roles.known.flatMap((role) => role.values.get(id) ?? [])[0];
+  if (spec === undefined) {
+    if (!isLostValue(id, roles, list)) sayUnknownValue(id, roles, place, list);
+    return null;
+  }
+  if (spec.term !== null) {
+    const text = `"${id}" is derived from other values and never recorded.`;
+    list.fault(place, 'derived-value', text);
+    return null;
+  }
+  return raw === undefined ? null : compileValue(raw, spec, evidence, place, list);
 }
 
 function isLostValue(id: string, { known, isPartly }: Roles, list: FaultList): boolean {

@@ -70,10 +70,15 @@ export class FaultList {
   #warningCount = 0;
   readonly #touched = new Set<string>();
   readonly #unread = new Set<string>();
+  readonly #mostGuessed: number;
 
-  /** @param lost shared by lists that speak of one document. */
-  constructor(lost: LostNames = LostNames.none()) {
+  /**
+   * @param lost shared by lists that speak of one document.
+   * @param mostGuessed for so many faults it is looked what was meant.
+   */
+  constructor(lost: LostNames = LostNames.none(), mostGuessed = MOST_GUESSED) {
     this.lost = lost;
+    this.#mostGuessed = mostGuessed;
   }
 
   fault(pointer: string, code: FaultCode, text: string): void {
@@ -115,7 +120,7 @@ export class FaultList {
 
   /** " Did you mean 'x'?" or nothing; nothing where there are many faults or doubts already. */
   guess(word: string, known: Iterable<string>): string {
-    return this.#faultCount + this.#warningCount < MOST_GUESSED ? hint(word, known) : '';
+    return this.#faultCount + this.#warningCount < this.#mostGuessed ? hint(word, known) : '';
   }
 
   /** What stands at this very place cannot be used: its faults are said, it is left out. */

@@ -1,0 +1,88 @@
+/**
+ * What a kit question wishes for, and what it will not have. Whether there is such a part or lot,
+ * and what a condition has wrong, is for the use-case to say.
+ */
+
+import { PRICE_PATTERN } from '../domain/catalogue/grammar.js';
+import { atMost } from './limits.js';
+import { z } from './openapi-zod.js';
+import { nameOf, partField, positionField } from './question.js';
+import { handSchema } from './reason.js';
+
+/** A list of a kit question. */
+export const few = <Item extends z.ZodType>(item: Item) =>
+  z.array(item).max(...atMost('kitEntries'));
+
+export const position = positionField.unwrap().openapi({ example: 'gearbox' });
+
+export const part = partField.openapi({ example: 'gearbox-6-late' });
+
+export const lot = nameOf().openapi({ description: 'Id of a lot.', example: 'clutch-kit-215' });
+
+export const money = (description: string, example: string) =>
+  nameOf('valueCharacters').openapi({
+    description: `${description} In the currency of the catalogue, without tax.`,
+    pattern: PRICE_PATTERN.source,
+    example,
+  });
+
+const CONDITION = {
+  position,
+  condition: z.record(z.string(), z.unknown()).openapi({
+    description:
+      'What must hold of what stands there, in the language of checks that rules are written in, ' +
+      'with the words of the layout.',
+    example: { 'at-least': ['gearbox.gear-count', 6] },
+  }),
+};
+
+export const conditionSchema = z.strictObject(CONDITION).openapi('PlaceCondition', {
+  description: 'A condition at a position.',
+});
+
+export const lotWantedSchema = z.strictObject({ lot }).openapi('WantedLot', {
+  description: 'A lot, bought whole; what of it has a place on the vehicle is put there.',
+});
+
+const wantedParts = z
+  .union([
+    part,
+    z
+      .array(part)
+      .min(1)
+      .max(...atMost('wants')),
+  ])
+  .openapi({ description: 'A part, or several of which one is wanted.' });
+
+export const WANTED = {
+  part: wantedParts,
+  position: position.optional().openapi({
+    description: 'Where it is wanted; any one place that takes it where this is left out.',
+  }),
+  hand: handSchema.optional().openapi({ description: 'Only there, of a left and a right piece.' }),
+  renew: z.boolean().optional().openapi({
+    description: 'Buy a new piece, even where the same article is there already.',
+  }),
+};
+
+export const wantSchema = z
+  .union([
+    z.strictObject(WANTED).openapi('WantedPart', { description: 'A part that is to be there.' }),
+    lotWantedSchema,
+    conditionSchema,
+  ])
+  .openapi('Want', { description: 'One thing that the change must bring about.' });
+
+export const avoidSchema = z
+  .union([
+    z.strictObject({ part }).openapi('AvoidedPart', {
+      description: 'A part that is not to be added; where it is already, it may stay.',
+    }),
+    z
+      .strictObject({ supplier: nameOf().openapi({ example: 'Fennuld Spares' }) })
+      .openapi('AvoidedSupplier', {
+        description: 'A supplier, as offers name it, of whom nothing is to be bought.',
+      }),
+    conditionSchema,
+  ])
+  .openapi('Avoid', { description: 'One thing that must not be added.' });

@@ -1,0 +1,57 @@
+/**
+ * What does the conversion take? In a URL, or in a body. The answer has prices in it, so it is of
+ * the price and stock list as well.
+ */
+
+import { nearestTo } from '../../contract/json-pointer.js';
+import { kitFields } from '../../contract/kit-input.js';
+import {
+  type KitQuestion,
+  kitQuestionSchema,
+  kitUrlQuestionSchema,
+} from '../../contract/kit-question.js';
+import { KITS_PATH, KITS_QUERY } from '../../contract/kits.js';
+import type { NamingInput } from '../../usecases/asked-parts.js';
+import { type KitInput, USUAL_KIT } from '../../usecases/kit-input.js';
+import { pointerCalled, questionInBody } from '../body.js';
+import type { Exchange } from '../exchange.js';
+import { type App, mount } from '../mount.js';
+import { answerNaming } from '../naming.js';
+import type { Place } from '../problem.js';
+import { parameterCalled, questionInUrl } from '../query.js';
+import type { Service } from '../service.js';
+import { vehicleInput } from '../vehicle-input.js';
+
+export function mountKits(app: App, service: Service): void {
+  mount(app, service, KITS_PATH, {
+    mediaType: 'application/json',
+    get: {
+      placeOf: (at) => parameterCalled(at, KITS_QUERY),
+      answer: (exchange) => findKits(exchange, service),
+    },
+    ask: { placeOf: placeInBody, answer: (exchange) => askKits(exchange, service) },
+  });
+}
+
+function findKits(exchange: Exchange, service: Service): Response {
+  return answer(exchange, questionInUrl(exchange, KITS_QUERY, kitUrlQuestionSchema), service);
+}
+
+async function askKits(exchange: Exchange, service: Service): Promise<Response> {
+  return answer(exchange, await questionInBody(exchange, kitQuestionSchema), service);
+}
+
+function answer(exchange: Exchange, asked: KitQuestion, service: Service): Response {
+  const { resolveKitQuestion: judge } = service.useCases;
+  const question = { path: KITS_PATH, query: KITS_QUERY, asked, inputOf, judge } as const;
+  return answerNaming(service, exchange, { ...question, hasPrices: true });
+}
+
+function inputOf(question: KitQuestion, common: NamingInput): KitInput {
+  return { ...vehicleInput(question, common), ...kitFields(question, USUAL_KIT) };
+}
+
+/** The use-case points into conditions, which the question writes out. */
+function placeInBody(at: string): Place {
+  return at.startsWith('/') ? { pointer: nearestTo(at) } : pointerCalled(at);
+}

@@ -1,0 +1,211 @@
+/**
+ * A kit question with every name looked up and every text understood. All faults are said at once.
+ */
+
+import type { Vehicle } from '../domain/catalogue/catalogue.js';
+import { nearest } from '../domain/catalogue/faults.js';
+import type { Seat, Seats } from '../domain/judge/configuration.js';
+import type { Said } from '../domain/judge/fit.js';
+import type { KitQuestion } from '../domain/kit/question.js';
+import type { AskedKit } from './asked-kit.js';
+import { AskedParts } from './asked-parts.js';
+import type { Faults } from './faults.js';
+import { KitContext } from './kit-context.js';
+import { lotsOf, offersOf, ownedOf, partsAtHand } from './kit-goods.js';
+import type { KitInput } from './kit-input.js';
+import { limitsOf, rateOf } from './kit-limits.js';
+import { partsMeasured, readingsOf } from './kit-readings.js';
+import { avoidedOf, partsWanted, wantsOf } from './kit-wants.js';
+import type { Edition, Library } from './library.js';
+import { type FittedInput, namesIn, saidOf, torqueOf, vehicleOf } from './question.js';
+import { checkOne } from './read-one.js';
+import type { Skus } from './skus.js';
+
+export interface AskedKitQuestion {
+  readonly question: KitQuestion;
+  /** What the names of parts in it led to. */
+  readonly parts: AskedParts;
+  /** Number of the price and stock list that prices are taken from. */
+  readonly offers: number;
+  /** The question in its one form. */
+  readonly asked: AskedKit;
+}
+
+export interface KitAsking {
+  readonly library: Library;
+  readonly edition: Edition;
+  readonly input: KitInput;
+}
+
+/** Ends with all faults as one where there is any. */
+export function kitQuestionOf(asking: KitAsking, faults: Faults): AskedKitQuestion {
+  const { library, edition, input } = asking;
+  const list = library.skus(input.offers ?? null);
+  const parts = new AskedParts(
+    { library, edition, input: { ...input, offers: list.number } },
+    [...partsWanted(input), ...partsAtHand(input), ...partsMeasured(input), ...namesIn(input)],
+    faults,
+  );
+  const facts = { ...input.facts, ...factsMeasured(asking, faults) };
+  const vehicle = vehicleOf(edition, { ...input, facts }, faults);
+  const simple = simpleOf(asking, faults);
+  if (vehicle === null) return faults.end();
+  const context = new KitContext(parts, vehicle, faults);
+  const resolved = resolvedOf(input, list, context);
+  const catalogue = parts.laidOver(resolved.measured.domain);
+  faults.endIfAny();
+  const found = { ...simple, ...resolved, vehicle, facts };
+  const places = { catalogue, pairsOf: edition.catalogue };
+  return {
+    question: { ...places, ...questionOf(input, found) },
+    parts,
+    offers: list.number,
+    asked: { edition: edition.head.number, ...askedOf(input, found) },
+  };
+}
+
+/** What can be told without the vehicle. */
+function simpleOf({ edition: { catalogue }, input }: KitAsking, faults: Faults) {
+  const { rulesets } = catalogue;
+  const { ruleset: name } = input;
+  const ruleset = name === null ? null : (rulesets.get(name) ?? null);
+  if (name !== null && ruleset === null) {
+    faults.add('ruleset', 'unknown-ruleset', { name, meant: nearest(name, rulesets.keys()) });
+  }
+  return {
+    torque: torqueOf(input.torque, faults),
+    rate: rateOf(input.labourRate, faults),
+    limits: limitsOf(input.limits, faults),
+    ruleset,
+  };
+}
+
+function resolvedOf(input: KitInput, list: Skus, context: KitContext) {
+  const want = wantsOf(input.want, context);
+  for (const [index, id] of input.keep.entries()) context.hasPosition(id, `keep.${index}`);
+  const avoid = avoidedOf(input.avoid, context);
+  context.tellConditions();
+  const owned = ownedOf(input.owned, context);
+  const lots = lotsOf(input, context);
+  const said = saidOf(context.parts, context.vehicle, input, context.faults);
+  const measured = readingsOf(input.measured, said, context);
+  const offers = offersOf(input, list, context);
+  return { want, keep: [...new Set(input.keep)], avoid, owned, lots, said, measured, offers };
+}
+
+type Found = ReturnType<typeof simpleOf> &
+  ReturnType<typeof resolvedOf> & {
+    readonly vehicle: Vehicle;
+    readonly facts: Readonly<Record<string, string>>;
+  };
+
+function questionOf(
+  input: KitInput,
+  { vehicle, said, want, keep, avoid, owned, lots, limits, offers, rate, ruleset, torque }: Found,
+): Omit<KitQuestion, 'catalogue' | 'pairsOf'> {
+  const { workUpTo, use, ignorePresent, from, prefer, routes, steps } = input;
+  return {
+    vehicle,
+    said,
+    wants: want.domain,
+    keep,
+    avoid: avoid.domain,
+    owned: owned.domain,
+    lots: lots.domain,
+    workUpTo,
+    limits: limits.domain,
+    torque,
+    use,
+    ignorePresent,
+    labourRate: rate?.domain ?? null,
+    ruleset,
+    refusesUnknowns: input.unknowns === 'refuse',
+    from,
+    offers: offers.domain,
+    prefer,
+    routes,
+    onlyUndominated: input.undominated,
+    steps,
+  };
+}
+
+function askedOf(input: KitInput, found: Found): Omit<AskedKit, 'edition'> {
+  const { vehicle, facts, said, want, keep, avoid, owned, lots, limits, measured, offers } = found;
+  const { torque, use, ruleset, lang, units, ignorePresent, workUpTo, unknowns, from } = input;
+  const { offersMode, prefer, routes, undominated, steps } = input;
+  return {
+    lang,
+    units,
+    vehicle: vehicle.id,
+    facts,
+    fitted: fittedAsked(said, input),
+    adapters: adaptersAsked(said),
+    ...(torque === null ? {} : { torque }),
+    ...(use === null ? {} : { use }),
+    ignorePresent,
+    want: want.asked,
+    keep,
+    avoid: avoid.asked,
+    owned: owned.asked,
+    lots: lots.asked,
+    workUpTo,
+    limits: limits.asked,
+    ...(found.rate === null ? {} : { labourRate: found.rate.asked }),
+    ...(ruleset === null ? {} : { ruleset }),
+    unknowns,
+    from,
+    offers: offers.asked,
+    offersMode,
+    measured: measured.asked,
+    prefer,
+    routes,
+    undominated,
+    steps,
+  };
+}
+
+/** What was found out of facts of the vehicle; those that there are not, are faults. */
+function factsMeasured(
+  { edition: { catalogue }, input: { measured } }: KitAsking,
+  faults: Faults,
+): Record<string, string> {
+  const told: Record<string, string> = {};
+  for (const [index, { on, value }] of measured.entries()) {
+    const { fact: id } = on;
+    if (id === null || typeof value !== 'string') continue;
+    const at = `measured.${index}`;
+    const fact = checkOne(catalogue.facts, 'fact', { id, at: `${at}.on.fact` }, faults);
+    if (fact === undefined) continue;
+    if (fact.values.has(value)) told[id] = value;
+    else {
+      const meant = nearest(value, fact.values.keys());
+      faults.add(`${at}.value`, 'not-a-value-of-fact', { fact: id, value, meant });
+    }
+  }
+  return told;
+}
+
+/** By position, as the question names them: a part that spans others is in those too. */
+function fittedAsked({ seats }: Said, { fitted }: KitInput): Record<string, FittedInput> {
+  const asked: Record<string, FittedInput> = {};
+  for (const id of Object.keys(fitted)) {
+    const said = seats.get(id);
+    if (said !== undefined) asked[id] = seatsAsked(said);
+  }
+  return asked;
+}
+
+function seatsAsked(seats: Seats): FittedInput {
+  if (!seats.hands) return seatAsked(seats.seat);
+  const [left, right] = [seatAsked(seats.left), seatAsked(seats.right)];
+  return left === right ? left : { left, right };
+}
+
+function seatAsked({ occupant }: Seat): string {
+  if (occupant.is === 'part') return occupant.part;
+  return occupant.is === 'empty' ? 'none' : 'unknown';
+}
+
+function adaptersAsked({ adapters }: Said): Record<string, string[]> {
+  return Object.fromEntries([...adapters].map(([mating, { parts }]) => [mating, [...parts]]));
+}

@@ -48,7 +48,8 @@ export interface AskedReading {
   tool?: string;
 }
 
-export interface AskedKit {
+/** A type and no interface, so that it can be read field by field. */
+export type AskedKit = {
   edition: number;
   lang: string;
   units: KitInput['units'];
@@ -77,4 +78,4 @@ export interface AskedKit {
   routes: number;
   undominated: boolean;
   steps: number;
-}
+};

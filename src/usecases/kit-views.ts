@@ -12,7 +12,6 @@ import type { ShownValue } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import { cautionViews } from './cautions.js';
 import type {
-  AskedKit,
   BoundView,
   KitAnswer,
   KitMeasureView,
@@ -32,7 +31,7 @@ import { judgedView } from './views.js';
 export interface Telling {
   readonly question: KitQuestion;
   /** In its one form. */
-  readonly asked: AskedKit;
+  readonly asked: Readonly<Record<string, unknown>>;
   /** What a question is where it says nothing. */
   readonly usual: Readonly<Record<string, unknown>>;
   readonly origins: Origins;

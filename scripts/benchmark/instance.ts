@@ -45,8 +45,11 @@ const TEETH = [
 
 export function instance(shape: Shape, seed: number): CostProblem {
   const random = new Random(seed * 7919 + shape.positions * 31 + shape.parts + shape.extra);
+  return joinedBy(jointsOf(shape, random), shape, random);
+}
+
+function joinedBy(joints: readonly Joint[], shape: Shape, random: Random): CostProblem {
   const { positions, parts } = shape;
-  const joints = jointsOf(shape, random);
   const variables = Array.from({ length: positions }, () => ({
     costs: Array.from({ length: parts }, () => (shape.isPriced ? 10 + random.below(4990) : 0)),
   }));
@@ -72,6 +75,8 @@ export function instance(shape: Shape, seed: number): CostProblem {
   return { variables, tables, limits };
 }
 
+type Joint = readonly [number, number];
+
 interface Faces {
   readonly left: number[];
   readonly right: number[];
@@ -81,8 +86,18 @@ function sideOf(faces: Faces | undefined, side: number): number[] {
   return (side === 0 ? faces?.left : faces?.right) ?? [];
 }
 
-function jointsOf({ positions, extra }: Shape, random: Random): (readonly [number, number])[] {
-  const joints: (readonly [number, number])[] = [];
+/** One position that eight others are joined to, and nothing else. */
+export function star(parts: number, seed: number): CostProblem {
+  const joints = Array.from({ length: 8 }, (_, one) => [0, one + 1] as const);
+  const shape: Shape = {
+    ...{ sort: 'rand', positions: 9, parts, extra: 0, allowed: 0.25 },
+    ...{ isPlanted: true, isPriced: true },
+  };
+  return joinedBy(joints, shape, new Random(seed * 7919 + parts));
+}
+
+function jointsOf({ positions, extra }: Shape, random: Random): Joint[] {
+  const joints: Joint[] = [];
   for (let one = 1; one < positions; one += 1) joints.push([random.below(one), one]);
   while (joints.length < positions - 1 + extra) {
     const [a, b] = [random.below(positions), random.below(positions)];

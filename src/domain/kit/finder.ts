@@ -86,19 +86,22 @@ function compareLists(a: readonly number[], b: readonly number[]): number {
 export interface Gathered {
   /** In order; one more than wanted, where there is one. */
   readonly candidates: readonly Candidate[];
+  /** None that is wanted is left out. */
   readonly isComplete: boolean;
+  /** There is nothing else. */
+  readonly isAll: boolean;
   /** Nothing that is not among them costs less. */
   readonly bound: number;
 }
 
 /** The routes of one phase: as many as wanted and one more, if there are so many. */
 export function gather(solved: Solved, phase: Phase, gathering: Gathering): Gathered {
-  const { groups, isComplete, bound } = gatherGroups(solved.tables, phase, gathering);
+  const { groups, isComplete, isAll, bound } = gatherGroups(solved.tables, phase, gathering);
   const candidates = groups
     .map((group) => best(solved, group, phase))
     .sort(compareCandidates)
     .slice(0, gathering.wanted + 1);
-  return { candidates, isComplete, bound };
+  return { candidates, isComplete, isAll, bound };
 }
 
 function best(solved: Solved, { found }: Group, grade: RouteGrade): Candidate {

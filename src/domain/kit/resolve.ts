@@ -6,6 +6,7 @@
  */
 
 import { compare, type Rational } from '../quantity/rational.js';
+import type { Gathering } from './core/groups.js';
 import type { Budget } from './core/problem.js';
 import { type Candidate, compareMargins, leadOf } from './finder.js';
 import type { Solved } from './kit-problem.js';
@@ -14,10 +15,14 @@ import type { Kits, Route, RouteGrade } from './route.js';
 import { routeOf } from './route-of.js';
 import { problemOf, sweep } from './sweep.js';
 
-export function resolveKits(question: KitQuestion): Kits {
+/**
+ * @param looksAhead whether one more route is looked for than is asked for, to know whether there
+ * is one. Who wants no more than the first need not wait for that.
+ */
+export function resolveKits(question: KitQuestion, { looksAhead = true } = {}): Kits {
   const solved = problemOf(question);
   const budget: Budget = { left: question.steps };
-  const { candidates, isComplete, bound } = search(solved, question, budget);
+  const { candidates, isComplete, isAll, bound } = search(solved, { looksAhead, budget });
   const routes = candidates.slice(0, question.routes).map((candidate) => routeOf(candidate));
   const weighed = routes.map((route, index): Route => {
     return { ...route, beatenBy: beatenBy(routes, candidates, index) };
@@ -28,7 +33,7 @@ export function resolveKits(question: KitQuestion): Kits {
   return {
     routes: listed,
     isComplete,
-    hasMore: candidates.length > question.routes,
+    hasMore: candidates.length > question.routes || !isAll,
     bound,
     steps: question.steps - budget.left,
   };
@@ -38,13 +43,16 @@ interface Searched {
   /** One more than wanted, where there is one. */
   readonly candidates: readonly Candidate[];
   readonly isComplete: boolean;
+  readonly isAll: boolean;
   readonly bound: Kits['bound'];
 }
 
-function search(solved: Solved, question: KitQuestion, budget: Budget): Searched {
-  const wanted = question.routes;
-  const proven = sweep(solved, 'proven', { wanted, budget, passed: new Map() });
-  const isEnough = proven.candidates.length > wanted || question.refusesUnknowns;
+function search(solved: Solved, options: Pick<Gathering, 'looksAhead' | 'budget'>): Searched {
+  const { routes: wanted, refusesUnknowns } = solved.problem.scene.question;
+  const { looksAhead } = options;
+  const proven = sweep(solved, 'proven', { ...options, wanted, passed: new Map() });
+  const sought = looksAhead ? wanted + 1 : wanted;
+  const isEnough = proven.candidates.length >= sought || refusesUnknowns;
   if (isEnough || !proven.isComplete) {
     return { ...proven, bound: boundOf(solved, proven, 'proven') };
   }
@@ -52,10 +60,11 @@ function search(solved: Solved, question: KitQuestion, budget: Budget): Searched
     proven.candidates.map(({ places, cost }) => [places.join(), cost] as const),
   );
   const left = wanted - proven.candidates.length;
-  const open = sweep(solved, 'open', { wanted: left, budget, passed: costs });
+  const open = sweep(solved, 'open', { ...options, wanted: left, passed: costs });
   return {
     candidates: [...proven.candidates, ...open.candidates],
     isComplete: open.isComplete,
+    isAll: open.isAll,
     bound: boundOf(solved, open, 'open'),
   };
 }

@@ -81,9 +81,9 @@ export interface Route {
 
 export interface Kits {
   readonly routes: readonly Route[];
-  /** The search came to its end: nothing better is left out. */
+  /** Nothing that belongs among these routes is left out. */
   readonly isComplete: boolean;
-  /** There are more routes than were asked for. */
+  /** There are more routes; or the search ended before that was known. */
   readonly hasMore: boolean;
   /** Where it is not complete: no route of this grade that is not listed costs less. */
   readonly bound: { readonly grade: RouteGrade; readonly cost: Money } | null;

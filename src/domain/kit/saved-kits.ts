@@ -79,7 +79,8 @@ type Run = Pick<SavedKits, 'wanted' | 'steps' | 'refusesUnknowns' | 'words'>;
 /** As a question is searched: what is open only where too little is proven. */
 function run(tables: Tables, { wanted, steps, refusesUnknowns, words }: Run): SavedOutcome {
   const budget: Budget = { left: steps };
-  const proven = gatherGroups(tables, 'proven', { wanted, budget, passed: new Map() });
+  const ahead = { looksAhead: true, budget };
+  const proven = gatherGroups(tables, 'proven', { ...ahead, wanted, passed: new Map() });
   const results = resultsOf(tables, proven, 'proven', words);
   const isEnough = refusesUnknowns || proven.groups.length > wanted || !proven.isComplete;
   if (isEnough) {
@@ -87,7 +88,7 @@ function run(tables: Tables, { wanted, steps, refusesUnknowns, words }: Run): Sa
   }
   const passed = new Map(proven.groups.map(({ places, cost }) => [places.join(), cost] as const));
   const left = wanted - proven.groups.length;
-  const open = gatherGroups(tables, 'open', { wanted: left, budget, passed });
+  const open = gatherGroups(tables, 'open', { ...ahead, wanted: left, passed });
   return {
     results: [...results, ...resultsOf(tables, open, 'open', words)],
     stepsTaken: steps - budget.left,

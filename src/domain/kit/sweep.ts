@@ -49,7 +49,7 @@ function sweepLeadDays(question: KitQuestion, phase: Phase, options: Gathering):
   const most = limits.leadDays ?? Number.POSITIVE_INFINITY;
   const steps = [...new Set([0, ...days])].filter((day) => day <= most).sort((a, b) => a - b);
   const known = new Map<string, Candidate>();
-  let last: Gathered = { candidates: [], isComplete: true, bound: Number.POSITIVE_INFINITY };
+  let last: Gathered = NOTHING;
   for (const leadDays of [...steps, limits.leadDays]) {
     if (known.size > options.wanted || !last.isComplete) break;
     last = gather(problemOf({ ...question, limits: { ...limits, leadDays } }), phase, options);
@@ -59,8 +59,16 @@ function sweepLeadDays(question: KitQuestion, phase: Phase, options: Gathering):
     }
   }
   const order = (a: Candidate, b: Candidate) => leadOf(a) - leadOf(b) || compareCandidates(a, b);
-  return { ...last, candidates: [...known.values()].sort(order).slice(0, options.wanted + 1) };
+  const candidates = [...known.values()].sort(order).slice(0, options.wanted + 1);
+  return { ...last, candidates, isAll: last.isAll && known.size === candidates.length };
 }
+
+const NOTHING: Gathered = {
+  candidates: [],
+  isComplete: true,
+  isAll: true,
+  bound: Number.POSITIVE_INFINITY,
+};
 
 /** For ever more capacity, until nothing leaves more. */
 function sweepCapacity(solved: Solved, phase: Phase, options: Gathering): Gathered {
@@ -83,7 +91,8 @@ function sweepCapacity(solved: Solved, phase: Phase, options: Gathering): Gather
     moreThan = next;
     last = gather(problemOf(question, moreThan), phase, options);
   }
-  return { ...last, candidates: [...known.values()].sort(order).slice(0, wanted + 1) };
+  const candidates = [...known.values()].sort(order).slice(0, wanted + 1);
+  return { ...last, candidates, isAll: last.isAll && known.size === candidates.length };
 }
 
 /**

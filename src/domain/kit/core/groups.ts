@@ -15,8 +15,10 @@ export interface Group {
 }
 
 export interface Gathering {
-  /** How many groups are wanted; one more is looked for, to know whether there is one. */
+  /** How many groups are wanted. */
   readonly wanted: number;
+  /** One more is looked for, to know whether there is one. */
+  readonly looksAhead: boolean;
   readonly budget: Budget;
   /** Sets of places that are passed over where they cost no less than this. */
   readonly passed: ReadonlyMap<string, number>;
@@ -25,7 +27,10 @@ export interface Gathering {
 export interface Groups {
   /** The cheapest first; all that cost as much as the last that is wanted are among them. */
   readonly groups: readonly Group[];
+  /** Nothing that belongs among the wanted ones is left out. */
   readonly isComplete: boolean;
+  /** There is nothing else. */
+  readonly isAll: boolean;
   /** Nothing that is not among them costs less. */
   readonly bound: number;
 }
@@ -38,25 +43,32 @@ export function placesOf(variables: readonly Variable[], values: readonly number
 }
 
 export function gatherGroups(tables: Tables, phase: Phase, gathering: Gathering): Groups {
-  const { wanted, budget, passed } = gathering;
+  const { wanted, looksAhead, budget, passed } = gathering;
   const search = new Search(tables, phase, budget);
   const groups = new Map<string, { places: number[]; cost: number; found: Found[] }>();
-  // What ties with the one after the last that is wanted is looked at too.
-  let limit = Number.POSITIVE_INFINITY;
-  while (search.bound <= limit) {
+  const costs: number[] = [];
+  // What ties with the last that is looked for is looked at too.
+  const costOf = (count: number): number =>
+    count === 0 ? -1 : (costs[count - 1] ?? Number.POSITIVE_INFINITY);
+  const sought = looksAhead ? wanted + 1 : wanted;
+  while (search.bound <= costOf(sought)) {
     const found = search.next();
     if (found === null) break;
     const places = placesOf(tables.variables, found.values);
     const key = places.join();
     if ((passed.get(key) ?? Number.POSITIVE_INFINITY) <= found.cost) continue;
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, { places, cost: found.cost, found: [found] });
-    else if (group.cost === found.cost) group.found.push(found);
-    if (groups.size === wanted + 1 && group === undefined) limit = found.cost;
+    if (group !== undefined) {
+      if (group.cost === found.cost) group.found.push(found);
+      continue;
+    }
+    groups.set(key, { places, cost: found.cost, found: [found] });
+    costs.push(found.cost);
   }
   return {
     groups: [...groups.values()],
-    isComplete: search.isExhausted || search.bound > limit,
+    isComplete: search.isExhausted || search.bound > costOf(wanted),
+    isAll: search.isExhausted,
     bound: search.bound,
   };
 }

@@ -8,8 +8,9 @@ import type { KitQuestion } from '../domain/kit/question.js';
 import type { Kits, LoadView, Route } from '../domain/kit/route.js';
 import { point } from '../domain/quantity/interval.js';
 import type { Rational } from '../domain/quantity/rational.js';
-import type { ShownValue } from './answer.js';
+import type { MeasureView, ShownValue } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
+import type { AskedKit } from './asked-kit.js';
 import { cautionViews } from './cautions.js';
 import type {
   BoundView,
@@ -31,9 +32,7 @@ import { judgedView } from './views.js';
 export interface Telling {
   readonly question: KitQuestion;
   /** In its one form. */
-  readonly asked: Readonly<Record<string, unknown>>;
-  /** What a question is where it says nothing. */
-  readonly usual: Readonly<Record<string, unknown>>;
+  readonly asked: AskedKit;
   readonly origins: Origins;
   readonly digest: Digest;
 }
@@ -60,27 +59,57 @@ function boundView({ bound }: Kits): BoundView | null {
   return bound === null ? null : { grade: bound.grade, cost: moneyText(bound.cost) };
 }
 
-export function routeViews(kits: Kits, context: Telling, speaker: Speaker): RouteView[] {
-  const skus = skusOf(context.question);
-  const measured = kits.routes.map(({ judgement }) =>
-    measureViews([judgement], speaker.of(judgement.configuration.catalogue)),
-  );
-  return kits.routes.map((route, index) => {
-    const measure = (measured[index] ?? []).map((one) => ({
-      ...one,
-      settlesRoutes: kits.routes.flatMap((other, at) =>
-        settles(one, other, measured[at] ?? []) ? [at] : [],
-      ),
-    }));
-    const own = speaker.of(route.judgement.configuration.catalogue);
-    return routeView(route, measure, { ...context, skus }, own);
-  });
+function routeViews(kits: Kits, telling: Telling, speaker: Speaker): RouteView[] {
+  const views = new RouteViews(kits, telling, speaker);
+  return kits.routes.map((_, index) => views.at(index));
 }
 
-type Measured = ReturnType<typeof measureViews>[number];
+/** One of the routes, as it stands among all of them. */
+export function routeView(
+  kits: Kits,
+  index: number,
+  telling: Telling,
+  speaker: Speaker,
+): RouteView {
+  return new RouteViews(kits, telling, speaker).at(index);
+}
+
+/** What a fact would settle is told of all routes that are listed. */
+class RouteViews {
+  readonly #routes: readonly Route[];
+  readonly #telling: Telling;
+  readonly #speaker: Speaker;
+  readonly #skus: SkusOf;
+  readonly #measured: readonly (readonly MeasureView[])[];
+
+  constructor({ routes }: Kits, telling: Telling, speaker: Speaker) {
+    this.#routes = routes;
+    this.#telling = telling;
+    this.#speaker = speaker;
+    this.#skus = skusOf(telling.question);
+    this.#measured = routes.map((route) => measureViews([route.judgement], this.#speakerOf(route)));
+  }
+
+  at(index: number): RouteView {
+    const route = this.#routes[index];
+    if (route === undefined) throw new RangeError(`there is no route ${index}`);
+    const measure = (this.#measured[index] ?? []).map((one) => ({
+      ...one,
+      settlesRoutes: this.#routes.flatMap((other, at) =>
+        settles(one, other, this.#measured[at] ?? []) ? [at] : [],
+      ),
+    }));
+    const telling = { ...this.#telling, skus: this.#skus };
+    return viewOf(route, measure, telling, this.#speakerOf(route));
+  }
+
+  #speakerOf({ judgement }: Route): Speaker {
+    return this.#speaker.of(judgement.configuration.catalogue);
+  }
+}
 
 /** Whether a fact is all that a route still lacks, and decides everything that is open in it. */
-function settles(fact: Measured, { judgement }: Route, all: readonly Measured[]): boolean {
+function settles(fact: MeasureView, { judgement }: Route, all: readonly MeasureView[]): boolean {
   const wanted = all.filter(({ purpose }) => purpose !== 'to-order');
   const [only, ...others] = wanted;
   if (only === undefined || others.length > 0) return false;
@@ -92,10 +121,10 @@ function settles(fact: Measured, { judgement }: Route, all: readonly Measured[])
   return open.length > 0 && open.every(({ id }) => settled.has(id));
 }
 
-function routeView(
+function viewOf(
   route: Route,
   measure: KitMeasureView[],
-  { asked, usual, origins, digest, skus }: Telling & { readonly skus: SkusOf },
+  { asked, origins, digest, skus }: Telling & { readonly skus: SkusOf },
   speaker: Speaker,
 ): RouteView {
   const { judgement, basket } = route;
@@ -119,7 +148,7 @@ function routeView(
     cautions: cautionViews([judgement], speaker),
   };
   return {
-    key: routeKey(configuration, asked, usual, origins),
+    key: routeKey(configuration, asked, origins),
     digest: routeDigest(view, configuration.vehicle.id, origins, digest),
     ...view,
   };

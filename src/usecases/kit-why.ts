@@ -14,10 +14,16 @@ import { reasonOf } from './views.js';
 export function whyViews(line: Line, route: Route, speaker: Speaker): WhyView[] {
   const reasons = route.why.get(line.key) ?? [];
   return reasons.map((why) => {
-    const { code, after, constraint } = why;
-    const said = speaker.said(code, whyData(why, line, route, speaker));
+    const { after, constraint } = why;
+    const said = speaker.said(codeOf(why), whyData(why, line, route, speaker));
     return { ...said, after, constraint: constraint?.id ?? null };
   });
+}
+
+/** That a face needs what another part has not is not the same as that nothing is there. */
+function codeOf({ code, constraint }: Why): string {
+  const isAbsent = code === 'needed-empty' && constraint?.code === 'needed-absent';
+  return isAbsent ? 'needed-absent' : code;
 }
 
 function whyData(why: Why, line: Line, { basket }: Route, speaker: Speaker): ReasonData {
@@ -57,20 +63,21 @@ function placeData(after: Line | undefined, speaker: Speaker): ReasonData {
   return { part: speaker.named({ ...NOWHERE, position, hand, part }) };
 }
 
-/** Both parts and both values, and what the constraint itself says of them. */
+/** Both values, or both ends where no values are compared; and what is said of them. */
 function constraintData({ code, constraint }: Why, speaker: Speaker): ReasonData {
   if (constraint === null) return {};
   const { data, text } = reasonOf(constraint, speaker);
-  const { a, b, left, right, part, missing, margin } = data;
-  const ends = { ...(a === undefined ? {} : { a }), ...(b === undefined ? {} : { b }) };
-  const named = { ...ends, ...(part === undefined ? {} : { part }) };
+  const { a, b, left, right, part, missing } = data;
+  const named = {
+    ...(a === undefined ? {} : { a }),
+    ...(b === undefined ? {} : { b }),
+    ...(part === undefined ? {} : { part }),
+  };
   if (code === 'needed-empty') return named;
+  const compared = { ...(left === undefined ? {} : { left }), ...(right && { right }) };
   return {
-    ...named,
-    ...(left === undefined ? {} : { left }),
-    ...(right === undefined ? {} : { right }),
+    ...(left === undefined ? named : compared),
     ...(missing === undefined ? {} : { missing }),
-    ...(margin === undefined ? {} : { margin }),
     because: text,
   };
 }

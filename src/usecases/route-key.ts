@@ -29,7 +29,9 @@ import {
   sameAdapters,
   seatAt,
 } from '../domain/judge/configuration.js';
+import type { AskedKit } from './asked-kit.js';
 import type { KitLineView, RouteView } from './kit-answer.js';
+import { USUAL_KIT } from './kit-input.js';
 import type { Digest } from './ports.js';
 
 /** Where an answer comes from. */
@@ -47,14 +49,13 @@ const NOT_IN_KEY: ReadonlySet<string> = new Set(
 
 export function routeKey(
   configuration: Configuration,
-  question: Readonly<Record<string, unknown>>,
-  usual: Readonly<Record<string, unknown>>,
+  question: AskedKit,
   origins: Origins,
 ): string | null {
   const text = canonicalJson({
     ...origins,
     engine: ENGINE,
-    question: essentials(question, usual),
+    question: essentials(question),
     changes: changesOf(configuration),
     adapters: adaptersOf(configuration),
   });
@@ -62,19 +63,17 @@ export function routeKey(
   return key.length > LONGEST_KEY ? null : key;
 }
 
-function essentials(
-  question: Readonly<Record<string, unknown>>,
-  usual: Readonly<Record<string, unknown>>,
-): Record<string, unknown> {
+function essentials(question: AskedKit): Record<string, unknown> {
   const told = Object.entries(question).filter(([name, value]) => {
-    if (NOT_IN_KEY.has(name) || value === undefined) return false;
-    return canonicalJson(value) !== canonicalJson(usual[name] ?? NOTHING_SAID[name] ?? null);
+    if (NOT_IN_KEY.has(name)) return false;
+    return canonicalJson(value) !== canonicalJson(USUAL[name] ?? null);
   });
   return Object.fromEntries(told);
 }
 
 /** What says nothing where a question has it. */
-const NOTHING_SAID: Readonly<Record<string, unknown>> = {
+const USUAL: Readonly<Record<string, unknown>> = {
+  ...USUAL_KIT,
   facts: {},
   fitted: {},
   adapters: {},

@@ -10,6 +10,7 @@ import type { Line, Totals } from '../../src/domain/kit/basket.js';
 import type { KitQuestion } from '../../src/domain/kit/question.js';
 import type { Kits, Route, Why } from '../../src/domain/kit/route.js';
 import { ONE, ZERO } from '../../src/domain/quantity/rational.js';
+import type { AskedKit } from '../../src/usecases/asked-kit.js';
 import { type KitBody, kitBody } from '../../src/usecases/kit-views.js';
 import { Speaker } from '../../src/usecases/speaker.js';
 import { sha256 } from '../memory-store.js';
@@ -114,8 +115,7 @@ export function told(
   const found: Kits = { routes, isComplete: true, hasMore: false, bound: null, steps: 1, ...kits };
   const context = {
     question: { offers: [], prefer: 'cost', ...question } as unknown as KitQuestion,
-    asked: { edition: 1, lang, vehicle: vehicle.id },
-    usual: {},
+    asked: { edition: 1, lang, vehicle: vehicle.id } as unknown as AskedKit,
     origins: { edition: 1, offers: 1 },
     digest: sha256,
   };

@@ -71,7 +71,10 @@ const WAYS: DataFields = {
 const ROUTE: DataFields = { always: ['places'], perhaps: [...COMES_TO, 'text'] };
 
 /** What would not hold without a line: its sentence, and both values. */
-const LINE = perhaps('because', 'a', 'b', 'left', 'right', 'part', 'missing', 'margin');
+const LINE = perhaps('because', 'a', 'b', 'left', 'right', 'part', 'missing');
+
+/** As the reason of a line too, where nothing else shows both ends. */
+const NEEDED: DataFields = { always: ['part'], perhaps: ['a', 'b'] };
 
 const TO_IDENTIFY = only('left', 'part');
 
@@ -109,9 +112,8 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'as-built': BUILT,
   'contradicts-as-built': BUILT,
   'nothing-needed': MET,
-  // As the reason of a line too, where nothing else shows both ends.
-  'needed-empty': { always: ['part'], perhaps: ['a', 'b', 'because'] },
-  'needed-absent': PART,
+  'needed-empty': NEEDED,
+  'needed-absent': NEEDED,
   'face-not-recorded': MET,
   'different-kinds': PART,
   'same-side': PART,

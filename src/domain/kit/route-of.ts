@@ -59,12 +59,16 @@ function whyOf(solved: Solved, candidate: Candidate): Map<string, Why[]> {
   const why = new Map<string, Why[]>();
   for (const cause of causes) {
     const reasons = reasonsFor(solved, candidate, cause, keyOf);
+    const main = mainLine(problem, lines, cause.variable);
     for (const line of linesOf(problem, lines, cause.variable)) {
-      why.set(line.key, [...(why.get(line.key) ?? []), ...reasons]);
+      // What makes room has no reason of its own.
+      const isRoom = line.action === 'remove' && line !== main && main !== null;
+      const own: Why[] = isRoom ? [{ ...NO_REASON, code: 'taken-out', after: main.key }] : reasons;
+      why.set(line.key, [...(why.get(line.key) ?? []), ...own]);
     }
   }
   for (const line of lines) {
-    if (!why.has(line.key)) why.set(line.key, [sideReason(problem, candidate, line, lines)]);
+    if (!why.has(line.key)) why.set(line.key, sideReasons(problem, candidate, line, lines));
   }
   return why;
 }
@@ -98,21 +102,34 @@ function mainLine(problem: KitProblem, lines: readonly Line[], variable: number)
   return own.find(({ action }) => action === 'add' || action === 'adapter') ?? own[0] ?? null;
 }
 
+const NO_REASON = { constraint: null, name: null } as const;
+
 /** Why a line is there that is no change of its own. */
+function sideReasons(
+  problem: KitProblem,
+  candidate: Candidate,
+  line: Line,
+  lines: readonly Line[],
+): Why[] {
+  if (line.action !== 'extra') return [sideReason(problem, candidate, line, lines)];
+  const { consumed } = problem.billing.bill(problem.sceneValues(candidate.values));
+  const rules = consumed.flatMap(({ part, rule }) => (part === line.part ? rule : []));
+  return rules.map((name) => ({ ...NO_REASON, code: 'consumed', after: null, name }));
+}
+
 function sideReason(
   problem: KitProblem,
   { places }: Candidate,
   line: Line,
   lines: readonly Line[],
 ): Why {
-  const none = { constraint: null, name: null } as const;
   if (line.action === 'lot') {
     const wanted = problem.scene.question.wants.some(
       (want) => want.is === 'lot' && want.lot === line.lot,
     );
-    if (wanted) return { ...none, code: 'wanted', after: null };
+    if (wanted) return { ...NO_REASON, code: 'wanted', after: null };
     const used = lines.find(({ fromLot }) => fromLot === line.lot);
-    return { ...none, code: 'donor-content', after: used?.key ?? null, name: line.lot };
+    return { ...NO_REASON, code: 'donor-content', after: used?.key ?? null, name: line.lot };
   }
   if (line.action === 'open') {
     const { scene } = problem;
@@ -120,9 +137,9 @@ function sideReason(
       scene.openedBy(new Set([scene.nameOf(variable)])).some(({ id }) => id === line.position),
     );
     const after = before === undefined ? null : mainLine(problem, lines, before);
-    return { ...none, code: 'in-the-way', after: after?.key ?? null };
+    return { ...NO_REASON, code: 'in-the-way', after: after?.key ?? null };
   }
-  return { ...none, code: 'consumed', after: null };
+  return { ...NO_REASON, code: 'consumed', after: null };
 }
 
 /** The loads that a route leaves, beside those of the vehicle as it is. */

@@ -90,8 +90,13 @@ function sideOf(faces: Faces | undefined, side: number): number[] {
 export function star(parts: number, seed: number): CostProblem {
   const joints = Array.from({ length: 8 }, (_, one) => [0, one + 1] as const);
   const shape: Shape = {
-    ...{ sort: 'rand', positions: 9, parts, extra: 0, allowed: 0.25 },
-    ...{ isPlanted: true, isPriced: true },
+    sort: 'rand',
+    positions: 9,
+    parts,
+    extra: 0,
+    allowed: 0.25,
+    isPlanted: true,
+    isPriced: true,
   };
   return joinedBy(joints, shape, new Random(seed * 7919 + parts));
 }

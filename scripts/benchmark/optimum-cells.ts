@@ -141,7 +141,10 @@ export function measuredCell(
   }
   const times = timesOf(own);
   return {
-    ...{ cell, cold: medianOf(first.sort(ascending)), own: times, mismatches },
+    cell,
+    cold: medianOf(first.sort(ascending)),
+    own: times,
+    mismatches,
     collapse: medianOf(collapse.sort(ascending)),
     opponents: others.map(({ name, ms, agreed, gaveUp }) => {
       const theirs = timesOf(ms);

@@ -6,7 +6,7 @@ import type { Catalogue, Mating, Part } from '../catalogue/catalogue.js';
 import type { Arrangement } from '../judge/configuration.js';
 import { hasPlace } from '../judge/fit.js';
 import { namesOf } from '../judge/worked-part.js';
-import { isAvoided, type PlaceCandidates, partsIn } from './candidates.js';
+import { type PlaceCandidates, partsIn } from './candidates.js';
 import type { KitQuestion } from './question.js';
 
 /** A mating with what could sit in it, from its first end to its second. */
@@ -68,7 +68,6 @@ function adaptersBetween(
     }),
   );
   return adapterParts(question.catalogue)
-    .filter((part) => !isAvoided(part.id, question))
     .filter((part) => [...part.faces.values()].some(({ kind }) => kinds.has(kind?.id ?? '')))
     .map(({ id }) => id);
 }

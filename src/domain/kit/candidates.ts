@@ -2,13 +2,13 @@
  * What could stand at each place of a vehicle, and sit in each of its matings: the values that a
  * search chooses from. Value 0 is always what is there now.
  *
- * Left out: whether they meet anything; only what could never be there is not listed.
+ * Left out: whether they meet anything, and whether the question allows them.
  */
 
 import type { Catalogue, Occupant, Part, Position } from '../catalogue/catalogue.js';
-import { madeFrom, type Work } from '../catalogue/trade.js';
+import type { Work } from '../catalogue/trade.js';
 import type { Hand } from '../check/reading.js';
-import { type Arrangement, handsOf, type Seats, seatAt } from '../judge/configuration.js';
+import type { Arrangement, Seats } from '../judge/configuration.js';
 import { namesOf, withArticles, workedPart } from '../judge/worked-part.js';
 import type { KitQuestion } from './question.js';
 
@@ -73,46 +73,29 @@ function workedFrom(part: Part, works: readonly Work[], catalogue: Catalogue): s
   return ids;
 }
 
-/** Whether a part may be put in at all: avoided ones may not, however they are worked. */
-export function isAvoided(id: string, { avoid }: KitQuestion): boolean {
-  return madeFrom(id).some((article) => avoid.parts.has(article));
-}
-
 /** The candidates of all places, and the catalogue with the articles that works would make. */
 export function candidatesOf(
   question: KitQuestion,
   present: Arrangement,
 ): { catalogue: Catalogue; places: PlaceCandidates[] } {
   const { vehicle } = question;
-  const kept = new Set([...question.keep, ...keptBy(question)]);
   const works = worksOf(question);
   const ids = new Map<string, string[]>();
   const worked = new Set<string>();
   for (const position of vehicle.layout.positions.values()) {
-    if (kept.has(position.id)) continue;
-    const found = articlesFor(position, question, present, works);
+    const found = articlesFor(position, question, works);
     ids.set(position.id, found);
     for (const id of found) if (id.includes('+')) worked.add(id);
   }
   const catalogue = withArticles(question.catalogue, worked);
   const places = [...vehicle.layout.positions.values()].map((position) =>
-    placeCandidates(position, ids.get(position.id) ?? null, { question, present, catalogue }),
+    placeCandidates(position, ids.get(position.id) ?? [], { question, present, catalogue }),
   );
   return { catalogue, places };
 }
 
-/** Positions that the question's ruleset keeps. */
-function keptBy({ ruleset, vehicle }: KitQuestion): readonly string[] {
-  return ruleset?.demands.get(vehicle.layout.id)?.keep ?? [];
-}
-
 /** Articles for a position, by id in the order of the catalogue, each with what is made of it. */
-function articlesFor(
-  position: Position,
-  question: KitQuestion,
-  present: Arrangement,
-  works: readonly Work[],
-): string[] {
+function articlesFor(position: Position, question: KitQuestion, works: readonly Work[]): string[] {
   const { catalogue } = question;
   const roles = partsByRole(catalogue);
   const found = new Map<string, Part>();
@@ -120,16 +103,8 @@ function articlesFor(
     for (const part of roles.get(role) ?? []) found.set(part.id, part);
   }
   for (const part of spanningParts(position, catalogue)) found.set(part.id, part);
-  const there = new Set(
-    handsOf(position).flatMap((hand) => {
-      const occupant = seatAt(present, position.id, hand)?.occupant;
-      return occupant?.is === 'part' ? [occupant.part] : [];
-    }),
-  );
   const ids: string[] = [];
   for (const part of found.values()) {
-    const isThere = there.has(part.id);
-    if (!isThere && isAvoided(part.id, question)) continue;
     ids.push(part.id);
     for (const id of workedFrom(part, works, catalogue)) ids.push(id);
   }
@@ -156,13 +131,12 @@ interface Given {
 
 function placeCandidates(
   position: Position,
-  ids: readonly string[] | null,
+  ids: readonly string[],
   given: Given,
 ): PlaceCandidates {
   const now = given.present.seats.get(position.id);
   if (now === undefined) throw new Error(`nothing is said of ${position.id}`);
   const values: [SeatValue, ...SeatValue[]] = [{ seats: now, renews: false }];
-  if (ids === null) return { position, values };
   const wanted = new Set(renewedAt(position, given));
   for (const id of ids) {
     for (const seats of seatsFor(position, id, ids, now, given.catalogue)) {

@@ -8,7 +8,7 @@ import type { Basket } from './basket.js';
 import { type Gathering, type Group, gatherGroups, placesOf } from './core/groups.js';
 import type { Found, Phase } from './core/problem.js';
 import { nameOf, type Solved } from './kit-problem.js';
-import { type Load, loadsOf, weakestOf } from './loads.js';
+import { type Load, weakestOf } from './loads.js';
 import type { RouteGrade } from './route.js';
 
 /** One way of doing it, weighed. */
@@ -34,8 +34,7 @@ export function candidateOf(solved: Solved, found: Found, grade: RouteGrade): Ca
   const values = problem.sceneValues(found.values);
   const basket = priceList.basket(billing.bill(values));
   if (basket === null) throw new Error('what was found can be bought within the limits');
-  const variables = values.map((_, variable) => variable);
-  const loads = loadsOf(scene.configuration(variables, values));
+  const { loads } = problem.wholeAt(found.values);
   return {
     solved,
     grade,

@@ -6,16 +6,17 @@
  * way, only the cheapest is searched; the others are told as its substitutes.
  */
 
+import { madeFrom } from '../catalogue/trade.js';
 import { ONE, type Rational } from '../quantity/rational.js';
 import type { AdapterChange, SeatChange } from './basket.js';
 import { Billing } from './billing.js';
 import { partsIn } from './candidates.js';
 import type { Answer, Prices, Problem, Variable } from './core/problem.js';
 import type { Tables } from './core/tables.js';
+import type { Ground, Whole, WholeJudge } from './ground.js';
 import type { PriceList } from './price.js';
 import type { KitQuestion } from './question.js';
 import type { KitRelation } from './relation.js';
-import { vehicleRelations } from './relations.js';
 import type { Scene } from './scene.js';
 import { capacityRelations, questionRelations } from './wishes.js';
 
@@ -32,20 +33,26 @@ export class KitProblem implements Problem {
   readonly variables: readonly Variable[];
   readonly relations: readonly KitRelation[];
   readonly prices: Prices;
+  readonly #whole: WholeJudge;
   /** By variable, by value of the problem: the value of the scene. */
   readonly #kept: readonly (readonly number[])[];
   /** By variable, by value of the problem: values of the scene that are alike, cheapest first. */
   readonly #alike: readonly ReadonlyMap<number, readonly number[]>[];
 
   /** @param moreThan every load must leave more than this; null where it need not. */
-  constructor(scene: Scene, priceList: PriceList, moreThan: Rational | null = null) {
+  constructor(
+    { scene, relations: ofVehicle, whole }: Ground,
+    priceList: PriceList,
+    moreThan: Rational | null = null,
+  ) {
     this.scene = scene;
+    this.#whole = whole;
     this.priceList = priceList;
     this.billing = new Billing(scene);
     const relations = [
       ...questionRelations(scene),
       ...(moreThan === null ? [] : capacityRelations(scene, moreThan)),
-      ...vehicleRelations(scene),
+      ...ofVehicle,
     ];
     const chosen = Array.from({ length: scene.variables }, (_, variable) =>
       this.#choose(variable, relations),
@@ -71,6 +78,11 @@ export class KitProblem implements Problem {
     return values.map((value, variable) => this.#sceneValue(variable, value));
   }
 
+  /** The vehicle with these values of the problem, as a whole. */
+  wholeAt(values: readonly number[]): Whole {
+    return this.#whole.at(this.scene, this.sceneValues(values));
+  }
+
   /** Values of the scene that do as well as this value of the problem, itself left out. */
   alikeTo(variable: number, value: number): readonly number[] {
     return this.#alike[variable]?.get(value) ?? [];
@@ -86,7 +98,9 @@ export class KitProblem implements Problem {
   #choose(variable: number, relations: readonly KitRelation[]) {
     const own = relations.filter(({ scope }) => scope.includes(variable));
     const groups = new Map<string, { value: number; least: number; name: string }[]>();
+    const isKept = isKeptPlace(this.scene, variable);
     for (let value = 1; value < this.scene.sizeOf(variable); value += 1) {
+      if (isKept || isAvoided(this.scene, variable, value)) continue;
       const least = this.#least(variable, value);
       if (least === Number.POSITIVE_INFINITY) continue;
       const classes = own.map(({ scope, classes: of }) => of[scope.indexOf(variable)]?.[value]);
@@ -115,11 +129,7 @@ export class KitProblem implements Problem {
 
   /** Bought piece by piece at an offer, or unpriced: nothing else bears on what it costs. */
   #isPlain(variable: number, value: number): boolean {
-    const ids =
-      variable < this.scene.places.length
-        ? partsIn(this.scene.seatValue(variable, value).seats)
-        : this.scene.row(variable, value);
-    return ids.every((id) => isPlain(id, this.scene.question));
+    return articlesAt(this.scene, variable, value).every((id) => isPlain(id, this.scene.question));
   }
 
   #narrowed(relation: KitRelation): KitRelation {
@@ -138,6 +148,31 @@ export class KitProblem implements Problem {
   }
 }
 
+/** The question, or its ruleset, wants it left as it is. */
+function isKeptPlace(scene: Scene, variable: number): boolean {
+  const { keep, ruleset, vehicle } = scene.question;
+  if (variable >= scene.places.length) return false;
+  const demanded = ruleset?.demands.get(vehicle.layout.id)?.keep ?? [];
+  const name = scene.nameOf(variable);
+  return keep.includes(name) || demanded.includes(name);
+}
+
+/** Whether something is put in that must not be; a part that is there already may be worked. */
+function isAvoided(scene: Scene, variable: number, value: number): boolean {
+  const { parts } = scene.question.avoid;
+  if (parts.size === 0) return false;
+  const there = new Set(articlesAt(scene, variable, 0));
+  return articlesAt(scene, variable, value).some((id) => {
+    const made = madeFrom(id);
+    return made.some((one) => parts.has(one)) && !made.some((one) => there.has(one));
+  });
+}
+
+function articlesAt(scene: Scene, variable: number, value: number): readonly string[] {
+  if (variable >= scene.places.length) return scene.row(variable, value);
+  return partsIn(scene.seatValue(variable, value).seats);
+}
+
 /** Not owned, in no lot, not worked, and bought by the piece, however many are at hand. */
 function isPlain(id: string, { owned, lots, limits, offers, catalogue }: KitQuestion): boolean {
   if (id.includes('+') || owned.has(id) || limits.inStock) return false;
@@ -152,8 +187,8 @@ function isPlain(id: string, { owned, lots, limits, offers, catalogue }: KitQues
 
 /** The articles of a value: what its ties are broken by. */
 export function nameOf(scene: Scene, variable: number, value: number): string {
-  if (variable >= scene.places.length) return scene.row(variable, value).join('>');
-  return partsIn(scene.seatValue(variable, value).seats).join('+');
+  const joint = variable >= scene.places.length ? '>' : '+';
+  return articlesAt(scene, variable, value).join(joint);
 }
 
 function byLeast(

@@ -3,13 +3,13 @@
  * of them is there.
  */
 
-import { type Judgement, judge } from '../judge/judge.js';
+import type { Judgement } from '../judge/judge.js';
 import type { Line } from './basket.js';
 import { type Cause, cascade, causesWithout } from './cascade.js';
 import type { Candidate } from './finder.js';
 import { insteadOf } from './instead.js';
 import type { KitProblem, Solved } from './kit-problem.js';
-import { type Load, loadsOf } from './loads.js';
+import type { Load } from './loads.js';
 import { recommendedLines } from './recommended.js';
 import type { LoadView, Route, Why } from './route.js';
 
@@ -32,10 +32,7 @@ export function routeOf(candidate: Candidate): Omit<Route, 'beatenBy'> {
 
 /** The judge has the last word: of the whole it must say what its parts were found to be. */
 function judgedAs({ problem }: Solved, { values, grade }: Candidate): Judgement {
-  const { scene } = problem;
-  const variables = values.map((_, variable) => variable);
-  const configuration = scene.configuration(variables, problem.sceneValues(values));
-  const judgement = judge({ ...configuration, skipsGiven: true });
+  const { judgement } = problem.wholeAt(values);
   const isBorneOut =
     judgement.outcome === 'holds' || (judgement.outcome === 'open' && grade === 'open');
   if (!isBorneOut) {
@@ -143,10 +140,9 @@ function sideReason(
 }
 
 /** The loads that a route leaves, beside those of the vehicle as it is. */
-function loadViews({ scene }: KitProblem, loads: readonly Load[]): LoadView[] {
-  const before = new Map(
-    loadsOf(scene.configuration([], [])).map((load) => [load.check, load.margin] as const),
-  );
+function loadViews(problem: KitProblem, loads: readonly Load[]): LoadView[] {
+  const now = problem.wholeAt(problem.variables.map(() => 0)).loads;
+  const before = new Map(now.map((load) => [load.check, load.margin] as const));
   return loads.map(({ check, position, margin }) => {
     return { check, position, before: before.get(check) ?? null, after: margin };
   });

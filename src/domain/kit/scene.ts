@@ -33,17 +33,14 @@ export class Scene {
   readonly #seatChanges: SeatChange[][][] = [];
   readonly #adapterChanges: (AdapterChange | null)[][] = [];
 
-  constructor(question: KitQuestion) {
+  /** @param alike a scene of the same vehicle as it stands, with the same works allowed. */
+  constructor(question: KitQuestion, alike: Scene | null = null) {
     this.question = question;
-    const { vehicle, said } = question;
-    this.present = overlay(asBuilt(vehicle), said.seats, said.adapters);
-    const { catalogue, places } = candidatesOf(question, this.present);
-    const statements = catalogue.statements.filter(({ vehicles }) => vehicles.includes(vehicle.id));
-    this.catalogue = { ...catalogue, statements };
+    const { catalogue, present, places, adapters } = alike ?? stage(question);
+    this.catalogue = catalogue;
+    this.present = present;
     this.places = places;
-    this.adapters = [...vehicle.layout.matings.values()].flatMap(
-      (mating) => adapterCandidates(mating, places, question, this.present) ?? [],
-    );
+    this.adapters = adapters;
     for (const [index, { position }] of this.places.entries()) {
       this.#variableOfPosition.set(position.id, index);
     }
@@ -209,6 +206,20 @@ export class Scene {
     for (const id of changed) visit(positions.get(id)?.behind ?? []);
     return [...positions.values()].filter(({ id }) => opened.has(id) && !changed.has(id));
   }
+}
+
+/** What could be where, whatever is wanted. */
+function stage(
+  question: KitQuestion,
+): Pick<Scene, 'catalogue' | 'present' | 'places' | 'adapters'> {
+  const { vehicle, said } = question;
+  const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
+  const { catalogue, places } = candidatesOf(question, present);
+  const statements = catalogue.statements.filter(({ vehicles }) => vehicles.includes(vehicle.id));
+  const adapters = [...vehicle.layout.matings.values()].flatMap(
+    (mating) => adapterCandidates(mating, places, question, present) ?? [],
+  );
+  return { catalogue: { ...catalogue, statements }, present, places, adapters };
 }
 
 function isSameOccupant({ now, becomes }: SeatChange): boolean {

@@ -17,16 +17,16 @@ import {
   gather,
   leadOf,
 } from './finder.js';
+import { groundOf } from './ground.js';
 import { KitProblem, type Solved } from './kit-problem.js';
 import { PriceList } from './price.js';
 import type { KitQuestion } from './question.js';
-import { Scene } from './scene.js';
 
 /** The problem of a question, with nothing asked of it yet. */
 export function problemOf(question: KitQuestion, moreThan: Rational | null = null): Solved {
-  const scene = new Scene(question);
-  const priceList = new PriceList({ ...question, catalogue: scene.catalogue });
-  const problem = new KitProblem(scene, priceList, moreThan);
+  const ground = groundOf(question);
+  const priceList = new PriceList({ ...question, catalogue: ground.scene.catalogue });
+  const problem = new KitProblem(ground, priceList, moreThan);
   return { problem, tables: new Tables(problem) };
 }
 

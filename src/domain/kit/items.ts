@@ -79,20 +79,23 @@ function countsBeyond(list: readonly string[], other: readonly string[]): Map<st
   return new Map([...counts].filter(([, count]) => count > 0));
 }
 
-/**
- * One item for each article that is used up. What is known of the quantity has a line, and what is
- * not known another, so that the price of the former is still counted.
- */
-export function extraItems(consumed: readonly Consumed[], workshop: Workshop): Item[] {
-  const byPart = new Map<string, Consumed[]>();
+/** What is used up, article by article in the order of their names. */
+export function byArticle(consumed: readonly Consumed[]): (readonly Consumed[])[] {
+  const lists = new Map<string, Consumed[]>();
   for (const one of consumed) {
-    const known = byPart.get(one.part);
-    if (known === undefined) byPart.set(one.part, [one]);
+    const known = lists.get(one.part);
+    if (known === undefined) lists.set(one.part, [one]);
     else known.push(one);
   }
-  return [...byPart]
-    .sort(([a], [b]) => byCodeUnit(a, b))
-    .map(([, list]) => itemOf(extraDrafts(list, workshop), workshop));
+  return [...lists].sort(([a], [b]) => byCodeUnit(a, b)).map(([, list]) => list);
+}
+
+/**
+ * All that is used up of one article. What is known of the quantity has a line, and what is not
+ * known another, so that the price of the former is still counted.
+ */
+export function extraItem(consumed: readonly Consumed[], workshop: Workshop): Item {
+  return itemOf(extraDrafts(consumed, workshop), workshop);
 }
 
 function extraDrafts(consumed: readonly Consumed[], { market, question }: Workshop): Draft[] {

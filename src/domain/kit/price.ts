@@ -4,9 +4,18 @@
  */
 
 import type { Position } from '../catalogue/catalogue.js';
-import type { AdapterChange, Basket, Bill, SeatChange } from './basket.js';
+import { exactText } from '../quantity/rational.js';
+import type { AdapterChange, Basket, Bill, Consumed, SeatChange } from './basket.js';
 import { basketLines } from './basket-lines.js';
-import { adapterItem, extraItems, type Item, openItem, placeItem, type Workshop } from './items.js';
+import {
+  adapterItem,
+  byArticle,
+  extraItem,
+  type Item,
+  openItem,
+  placeItem,
+  type Workshop,
+} from './items.js';
 import { type Lanes, Packing } from './lanes.js';
 import { type Least, leastOfHand, leastOfItem } from './least.js';
 import { Market } from './market.js';
@@ -28,6 +37,8 @@ export class PriceList {
   readonly #places = new WeakMap<SeatChange, Map<SeatChange | null, Item>>();
   readonly #matings = new WeakMap<AdapterChange, Item>();
   readonly #opened = new WeakMap<Position, Item>();
+  /** By the amounts that are used up of one article. */
+  readonly #extras = new Map<string, Item>();
   /** Positions that must come out before another can. */
   readonly #mayBeOpened: ReadonlySet<string>;
   readonly #matingOrder: ReadonlyMap<string, number>;
@@ -54,9 +65,10 @@ export class PriceList {
     const reckoned = this.#reckon(bill);
     if (reckoned === null) return null;
     const { items, purchase, lanes } = reckoned;
-    const lines = basketLines(items, purchase, this.#workshop.question.labourRate);
+    const { labourRate } = this.#workshop.question;
+    const lines = basketLines(items, purchase, labourRate);
     const partly = new Set(items.flatMap(({ untimed }) => untimed));
-    return { lines, totals: totalsOf(lines, lanes.changed, partly) };
+    return { lines, totals: totalsOf(lines, lanes.changed, partly, labourRate) };
   }
 
   /**
@@ -83,26 +95,27 @@ export class PriceList {
    * list: what the hands share is then counted once, and in full.
    */
   atLeast(change: SeatChange | AdapterChange | readonly SeatChange[]): number {
-    const [seats, adapters] = sortsOf(change);
-    if (seats.length + adapters.length === 0) return 0;
+    const isMating = 'mating' in change;
+    const seats = isMating ? [] : 'position' in change ? [change] : change;
+    const adapters = isMating ? [change] : [];
+    const [first] = seats;
+    if (first === undefined && !isMating) return 0;
     const alone = { seats, adapters, consumed: [], opened: [] };
     if (this.cost(alone) === Number.POSITIVE_INFINITY) return Number.POSITIVE_INFINITY;
-    const { packing } = this.#workshop;
-    const { hours, ...least } = this.#least(seats, adapters);
-    return packing.pack({ ...least, preferred: this.#preferred(least.changed, hours) });
+    const isOneHand = 'position' in change && change.hand !== null;
+    let found: Least;
+    if (isMating) found = leastOfItem(this.#adapterItem(change), null);
+    else if (isOneHand) found = leastOfHand(this.#placeItem(seats), change, this.#workshop);
+    else found = leastOfItem(this.#placeItem(seats), this.#openedAlready(first?.position));
+    const { hours, ...least } = found;
+    const preferred = this.#preferred(least.changed, hours);
+    return this.#workshop.packing.pack({ ...least, preferred });
   }
 
-  #least(seats: readonly SeatChange[], adapters: readonly AdapterChange[]): Least {
-    const [adapter] = adapters;
-    if (adapter !== undefined) return leastOfItem(this.#adapterItem(adapter), null);
-    const [first] = seats;
-    if (first === undefined) throw new RangeError('nothing is changed');
-    const { position, hand } = first;
-    if (hand !== null && seats.length === 1) {
-      return leastOfHand(this.#placeItem(seats), first, this.#workshop);
-    }
-    const opened = this.#mayBeOpened.has(position.id) ? this.#openItem(position) : null;
-    return leastOfItem(this.#placeItem(seats), opened);
+  /** What is counted of a place that had to be opened for another before it is changed itself. */
+  #openedAlready(position: Position | undefined): Item | null {
+    if (position === undefined || !this.#mayBeOpened.has(position.id)) return null;
+    return this.#openItem(position);
   }
 
   #reckon(bill: Bill): Reckoning | null {
@@ -152,7 +165,7 @@ export class PriceList {
     return [
       ...places.map(([, changes]) => this.#placeItem(changes)),
       ...matings.map((change) => this.#adapterItem(change)),
-      ...extraItems(consumed, this.#workshop),
+      ...this.#extraItems(consumed),
       ...opened
         .filter((position) => !byPlace.has(position))
         .map((position) => this.#openItem(position)),
@@ -184,6 +197,21 @@ export class PriceList {
     return item;
   }
 
+  #extraItems(consumed: readonly Consumed[]): Item[] {
+    return byArticle(consumed).map((list) => {
+      const amounts = list.map(({ part, quantity, dimension }) => {
+        return `${part} ${quantity === null ? '' : exactText(quantity)} ${dimension}`;
+      });
+      const key = amounts.join();
+      let item = this.#extras.get(key);
+      if (item === undefined) {
+        item = extraItem(list, this.#workshop);
+        this.#extras.set(key, item);
+      }
+      return item;
+    });
+  }
+
   #openItem(position: Position): Item {
     let item = this.#opened.get(position);
     if (item === undefined) {
@@ -192,11 +220,4 @@ export class PriceList {
     }
     return item;
   }
-}
-
-function sortsOf(
-  change: SeatChange | AdapterChange | readonly SeatChange[],
-): [readonly SeatChange[], readonly AdapterChange[]] {
-  if (Array.isArray(change)) return [change, []];
-  return 'mating' in change ? [[], [change]] : [[change as SeatChange], []];
 }

@@ -12,12 +12,12 @@ export function totalsOf(
   lines: readonly Line[],
   changedPositions: number,
   partly: ReadonlySet<string>,
+  rate: Money | null,
 ): Totals {
   const works = lines.filter(({ action }) => action === 'work');
   const bought = lines.filter(({ action }) => action !== 'work');
   const sums = { parts: sumOf(bought, 'price'), works: sumOf(works, 'price') };
-  const isPriced = lines.some(({ labourPrice }) => labourPrice !== null);
-  const labour = isPriced ? sumOf(lines, 'labourPrice') : null;
+  const labour = rate === null ? null : sumOf(lines, 'labourPrice');
   const hours = lines.reduce((sum: Rational, line) => add(sum, line.labourHours ?? ZERO), ZERO);
   const signOffs = works.map(({ signOff }) => signOff);
   return {

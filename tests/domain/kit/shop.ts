@@ -11,7 +11,6 @@ import type { Catalogue, Occupant } from '../../../src/domain/catalogue/catalogu
 import { compileDocument } from '../../../src/domain/catalogue/compile.js';
 import type { OfferRecord } from '../../../src/domain/catalogue/document.js';
 import type { Hand } from '../../../src/domain/check/reading.js';
-import { BUILT_IN_KINDS } from '../../../src/domain/kinds/registry.js';
 import type { AdapterChange, Bill, SeatChange } from '../../../src/domain/kit/basket.js';
 import { moneyOf } from '../../../src/domain/kit/money.js';
 import { offerOf } from '../../../src/domain/kit/offered.js';
@@ -71,7 +70,7 @@ export function shop(sketch: Sketch): Catalogue {
       works: works.map((work) => ({ ...WORK, name: work.id, ...work })),
       rules,
     },
-    BUILT_IN_KINDS,
+    [],
   );
   if (catalogue === null) throw new Error(JSON.stringify(faults, null, 1));
   return catalogue;
@@ -183,7 +182,8 @@ function placeOf(text: string) {
   return {
     id,
     name: id,
-    roles: [id],
+    // And whatever else: no price looks at it.
+    roles: [id, 'part', 'unit'],
     optional: true,
     ...(count === undefined ? {} : { count: Number(count) }),
     ...(isHanded === undefined ? {} : { handed: true }),
@@ -193,9 +193,9 @@ function placeOf(text: string) {
   };
 }
 
-/** '2h' as a catalogue writes it. */
+/** '2h' or '20min' as a catalogue writes it. */
 function hours(word: string | undefined): string | undefined {
-  return word?.replace('h', ' h');
+  return word?.replace(/h|min/, ' $&');
 }
 
 function matingOf(text: string) {

@@ -11,7 +11,7 @@ import {
   type Price,
 } from '../../../../src/domain/kit/core/set-purchase.js';
 
-const CASES = Number(process.env.FAYING_CASES ?? 3000);
+const CASES = Number(process.env.FAYING_CASES ?? 2000);
 const SEED = Number(process.env.FAYING_SEED ?? 1);
 
 /** Goods at so much each, bought in packs. */

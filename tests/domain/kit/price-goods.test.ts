@@ -94,6 +94,13 @@ describe('what is used up', () => {
     expect(shown(thirds)).toEqual(['extra:oil-a 1 offer 12.00 0h']);
   });
 
+  test('comes in whole pieces', () => {
+    // 1.2 and 1.3 pieces are two and a half: three are bought.
+    expect(shown(extras(['oil-a 12.00'], ['1.2', '1.3']))).toEqual([
+      'extra:oil-a 3 offer 36.00 0h',
+    ]);
+  });
+
   test('has no price where no offer is by that dimension, even where only offers count', () => {
     const lines = ['extra:oil-a 3.5 unpriced ? 0h'];
     expect(shown(extras(['oil-a 12.00 per 1 kg'], ['3.5 l']))).toEqual(lines);

@@ -3,4 +3,4 @@
  * edition, since a corrected program can answer the same question differently; and a stored index
  * is used only by the version that made it. So every change of a verdict is a new version.
  */
-export const ENGINE = '0.4.0';
+export const ENGINE = '0.5.0';

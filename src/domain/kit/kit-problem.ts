@@ -8,7 +8,6 @@
 
 import { madeFrom } from '../catalogue/trade.js';
 import { ONE, type Rational } from '../quantity/rational.js';
-import type { AdapterChange, SeatChange } from './basket.js';
 import { Billing } from './billing.js';
 import { partsIn } from './candidates.js';
 import type { Answer, Prices, Problem, Variable } from './core/problem.js';
@@ -122,9 +121,7 @@ export class KitProblem implements Problem {
   #least(variable: number, value: number): number {
     const adapter = this.scene.adapterChange(variable, value);
     if (adapter !== null) return this.priceList.atLeast(adapter);
-    return this.scene
-      .seatChanges(variable, value)
-      .reduce((sum, change: SeatChange | AdapterChange) => sum + this.priceList.atLeast(change), 0);
+    return this.priceList.atLeast(this.scene.seatChanges(variable, value));
   }
 
   /** Bought piece by piece at an offer, or unpriced: nothing else bears on what it costs. */

@@ -3,6 +3,7 @@
  * of them is there.
  */
 
+import { isChanged } from '../judge/configuration.js';
 import type { Judgement } from '../judge/judge.js';
 import type { Line } from './basket.js';
 import { type Cause, cascade, causesWithout } from './cascade.js';
@@ -16,11 +17,11 @@ import type { LoadView, Route, Why } from './route.js';
 export function routeOf(candidate: Candidate): Omit<Route, 'beatenBy'> {
   const { solved } = candidate;
   const { problem } = solved;
-  const { grade, basket, weakest, places } = candidate;
+  const { grade, basket, weakest } = candidate;
   return {
     grade,
     judgement: judgedAs(solved, candidate),
-    changes: places.map((variable) => problem.scene.nameOf(variable)),
+    changes: changesOf(solved, candidate),
     basket,
     why: whyOf(solved, candidate),
     ...insteadOf(solved, candidate),
@@ -28,6 +29,13 @@ export function routeOf(candidate: Candidate): Omit<Route, 'beatenBy'> {
     loads: loadViews(problem, candidate.loads),
     weakest,
   };
+}
+
+/** A new piece of the article that is there already is bought, but changes nothing. */
+function changesOf({ problem }: Solved, { values, places }: Candidate): string[] {
+  const { configuration } = problem.wholeAt(values);
+  const names = places.map((variable) => problem.scene.nameOf(variable));
+  return names.filter((id) => isChanged(configuration, id));
 }
 
 /** The judge has the last word: of the whole it must say what its parts were found to be. */

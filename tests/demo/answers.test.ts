@@ -220,13 +220,23 @@ describe('sides, choices and optional places', () => {
     expect(inState('fails', rear)).toEqual(['rear-wheel-tyre: not-equal']);
   });
 
-  test('and with it, on one axle, goes with a word of caution: that axle turns more slowly', () => {
+  test('and with it, on one axle alone, fails: that axle turns more slowly', () => {
     const answer = fits['larger-wheel-and-tyre']();
-    expect(answer).toMatchObject({ verdict: 'fits', at: ['rear-wheel'] });
+    expect(answer).toMatchObject({ alone: 'fails', at: ['rear-wheel'] });
+    const rear = positionOf(answer, 'rear-wheel');
+    expect(inState('fails', rear)).toEqual(['same-tyres: tyres-differ']);
     expect(codes(answer.cautions)).toEqual(['winds-up']);
     // (15 in + 2 x 195 x 0.60) / (16 in + 2 x 205 x 0.55) - 1: 615 against 631.9 mm.
-    const [loop] = check(positionOf(answer, 'rear-wheel'), 'axle-match').checks;
+    const [loop] = check(rear, 'axle-match').checks;
     expect(loop?.margin).toMatchObject({ text: '-2.68 %', low: '-16900/6319' });
+  });
+
+  test('and with it on all four corners fits, without a caution', () => {
+    const answer = fits['larger-wheels-all-round']();
+    expect(answer).toMatchObject({ verdict: 'fits', at: ['rear-wheel'] });
+    expect(codes(answer.cautions)).toEqual([]);
+    const [loop] = check(positionOf(answer, 'rear-wheel'), 'axle-match').checks;
+    expect(loop?.margin?.text).toBe('0 %');
   });
 
   test('a gearbox of another make fails on its housing; what was only reported stays open', () => {

@@ -71,6 +71,14 @@ export const fits = {
     position: 'rear-wheel',
     with: { 'rear-tyre': 'tyre-205-55-16' },
   }),
+  'larger-wheels-all-round': askFit('lirren-1', 'wheel-16-106', {
+    position: 'rear-wheel',
+    with: {
+      'rear-tyre': 'tyre-205-55-16',
+      'front-wheel': 'wheel-16-106',
+      'front-tyre': 'tyre-205-55-16',
+    },
+  }),
   'wheel-on-unknown-hub': askFit('hulvane', 'wheel-15-106'),
 };
 

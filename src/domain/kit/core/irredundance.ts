@@ -8,71 +8,111 @@
  * way is closed.
  */
 
-import type { Budget } from './problem.js';
+import { type Budget, STATE, type State } from './problem.js';
 import type { Tables } from './tables.js';
 
-/** What the test has come to; null where the budget ended before it did. */
-export type IsIrredundant = boolean | null;
+/** What a test has come to; null where the budget ended before it did. */
+export type Outcome = boolean | null;
 
-export function isIrredundant(
+/** Whether nothing of a whole assignment can be put back. */
+export function isIrredundant(tables: Tables, values: readonly number[], budget: Budget): Outcome {
+  const states = tables.tables.map((table) => table.at(values));
+  return not(new Reversions(tables, values, states, budget).canPutBackAny());
+}
+
+/**
+ * Whether every result below a node has something in it that can be put back: what is undecided,
+ * and some of what is decided, but not `latest`. For then it does not matter what else is changed.
+ * What is open by what is decided is open in every result, and may be so.
+ */
+export function isNeedless(
   tables: Tables,
-  values: readonly number[],
+  decided: Int32Array,
+  latest: number,
   budget: Budget,
-): IsIrredundant {
-  const test = new Reversions(tables, values, budget);
-  for (const variable of test.changed) {
-    const can = test.canPutBack(variable);
-    if (can !== false) return can === null ? null : false;
-    test.keep(variable);
-  }
-  return true;
+): Outcome {
+  const values = Array.from(decided, (value) => Math.max(0, value));
+  const states = tables.tables.map((table): State => {
+    if (table.at(values) !== STATE.open) return STATE.holds;
+    const isSure = table.blameAt(values).every((variable) => (decided[variable] as number) >= 0);
+    return isSure ? STATE.open : STATE.holds;
+  });
+  const test = new Reversions(tables, values, states, budget);
+  test.keep(latest);
+  return test.isWorse ? test.canMend() : test.canPutBackAny();
+}
+
+function not(outcome: Outcome): Outcome {
+  return outcome === null ? null : !outcome;
 }
 
 class Reversions {
-  readonly changed: readonly number[];
   readonly #tables: Tables;
   readonly #budget: Budget;
-  /** The relations that read a changed variable, and the state that each must keep. */
-  readonly #relations: readonly number[];
-  readonly #atLeast: readonly number[];
   readonly #chosen: readonly number[];
+  readonly #changed: readonly number[];
+  /** The relations that can be worse, and the state that each must have. */
+  readonly #relations: readonly number[];
+  readonly #atLeast: readonly State[];
   readonly #values: number[];
   readonly #isKept: boolean[];
 
-  constructor(tables: Tables, values: readonly number[], budget: Budget) {
+  constructor(
+    tables: Tables,
+    values: readonly number[],
+    atLeast: readonly State[],
+    budget: Budget,
+  ) {
     this.#tables = tables;
     this.#budget = budget;
     this.#chosen = values;
     this.#values = [...values];
     this.#isKept = values.map(() => false);
-    this.changed = [...values.keys()].filter((variable) => values[variable] !== 0);
-    const relations = new Set(this.changed.flatMap((variable) => tables.of[variable] ?? []));
-    this.#relations = [...relations];
-    this.#atLeast = this.#relations.map((relation) => tables.stateAt(relation, values));
+    this.#changed = [...values.keys()].filter((variable) => values[variable] !== 0);
+    this.#relations = tables.tables.flatMap((table, relation) => {
+      const isRead = table.scope.some((variable) => values[variable] !== 0);
+      return isRead || table.at(values) < (atLeast[relation] ?? 0) ? [relation] : [];
+    });
+    this.#atLeast = atLeast;
+  }
+
+  /** Whether something is worse than it must be with nothing put back. */
+  get isWorse(): boolean {
+    return this.#needed() !== null;
   }
 
   keep(variable: number): void {
     this.#isKept[variable] = true;
   }
 
+  canPutBackAny(): Outcome {
+    for (const variable of this.#changed) {
+      if (this.#isKept[variable] === true) continue;
+      const can = this.#canPutBack(variable);
+      if (can !== false) return can;
+      this.keep(variable);
+    }
+    return false;
+  }
+
   /** Whether it can go back, alone or with others that are not kept; null: no budget is left. */
-  canPutBack(variable: number): boolean | null {
+  #canPutBack(variable: number): Outcome {
     if (this.#budget.left <= 0) return null;
     this.#budget.left -= 1;
     this.#values[variable] = 0;
-    const can = this.#canMend();
+    const can = this.canMend();
     this.#values[variable] = this.#chosen[variable] ?? 0;
     return can;
   }
 
   /** Whether what is worse now can be mended by putting back more. */
-  #canMend(): boolean | null {
+  canMend(): Outcome {
     const needed = this.#needed();
     if (needed === null) return true;
     const kept: number[] = [];
-    let can: boolean | null = false;
+    let can: Outcome = false;
     for (const variable of needed) {
-      can = this.canPutBack(variable);
+      can = this.#canPutBack(variable);
       if (can !== false) break;
       this.#isKept[variable] = true;
       kept.push(variable);
@@ -84,8 +124,8 @@ class Reversions {
   /** Variables of which one more must go back, as few as any relation names; null: none must. */
   #needed(): readonly number[] | null {
     let fewest: readonly number[] | null = null;
-    for (const [index, relation] of this.#relations.entries()) {
-      if (this.#tables.stateAt(relation, this.#values) >= (this.#atLeast[index] ?? 0)) continue;
+    for (const relation of this.#relations) {
+      if (this.#tables.stateAt(relation, this.#values) >= (this.#atLeast[relation] ?? 0)) continue;
       const blamed = this.#tables
         .blameAt(relation, this.#values)
         .filter((variable) => this.#values[variable] !== 0 && this.#isKept[variable] === false);

@@ -13,10 +13,15 @@
 
 import { Bound } from './bound.js';
 import { Brancher, type Branching } from './branching.js';
-import { isIrredundant } from './irredundance.js';
+import { Children } from './children.js';
+import { isIrredundant, isNeedless } from './irredundance.js';
+import { PassedSet } from './passed-set.js';
 import { type Budget, type Found, type Phase, type Problem, STATE } from './problem.js';
 import { Queue } from './queue.js';
 import { Tables } from './tables.js';
+
+/** No variable. */
+const nothing = -1;
 
 /** What comes first of two entries with the same bound. */
 const RANK = { result: 0, node: 1, children: 2 } as const;
@@ -29,9 +34,12 @@ interface Entry {
   readonly decided: Int32Array;
   readonly countDecided: number;
   readonly floor: number;
-  /** The children of the node that are still to be made, from `next` on. */
-  readonly branching: Branching | null;
-  readonly next: number;
+  /** What it changes and its parent does not, until it is known that this is not needless. */
+  untested: number;
+  /** The children of the node that are still to be made. */
+  readonly children: Children | null;
+  /** How many of the sets passed over its bound takes account of. */
+  passed: number;
 }
 
 export class Search {
@@ -43,6 +51,8 @@ export class Search {
   readonly #queue = new Queue<Entry>(compare);
   /** By changed places: the cost of what has been found with them. */
   readonly #costs = new Map<string, number>();
+  /** The same sets of places, in the order of their costs. */
+  readonly #passed: PassedSet[] = [];
   #isBegun = false;
 
   /** Searches that are given the same tables ask nothing twice. */
@@ -76,13 +86,12 @@ export class Search {
       const entry = this.#queue.pop();
       if (entry === undefined) {
         this.#begin();
-      } else if (entry.rank === RANK.children) {
-        this.#makeChild(entry);
-      } else if (entry.rank === RANK.node) {
-        this.#divide(entry);
-      } else {
+      } else if (entry.rank === RANK.result) {
         const found = this.#accept(entry);
         if (found !== null) return found;
+      } else if (!this.#test(entry) && !this.#raise(entry)) {
+        if (entry.children !== null) this.#makeChild(entry, entry.children);
+        else this.#divide(entry);
       }
     }
     return null;
@@ -90,23 +99,26 @@ export class Search {
 
   #begin(): void {
     this.#isBegun = true;
-    this.#look(new Int32Array(this.#tables.variables.length).fill(-1), 0, 0);
+    this.#look(new Int32Array(this.#tables.variables.length).fill(-1), nothing, 0, 0);
   }
 
-  /** Makes the next child, and leaves those after it for when their bound is the least. */
-  #makeChild(entry: Entry): void {
-    const { blamed, choices } = entry.branching as Branching;
-    const choice = choices[entry.next];
-    if (choice === undefined) throw new Error('a node was divided into fewer than it is');
-    this.#pushChildren(entry, entry.branching as Branching, entry.next + 1);
-    const decided = entry.decided.slice();
-    for (let stays = 0; stays < choice.staying; stays += 1) decided[blamed[stays] as number] = 0;
-    decided[choice.variable] = choice.value;
-    this.#look(decided, entry.countDecided + choice.staying + 1, entry.bound);
+  /** Makes the child with the least bound, and leaves the others for when theirs is the least. */
+  #makeChild(entry: Entry, children: Children): void {
+    if (!children.isPriced) {
+      this.#budget.left -= 1;
+      children.price();
+      this.#pushChildren(entry, children);
+      return;
+    }
+    const { bound } = children;
+    const child = children.take();
+    this.#pushChildren(entry, children);
+    const countDecided = entry.countDecided + child.countMore;
+    this.#look(child.decided, child.latest, countDecided, Math.max(entry.bound, bound));
   }
 
   /** Looks at a node for the first time: it goes into the queue with its bound. */
-  #look(decided: Int32Array, countDecided: number, atLeast: number): void {
+  #look(decided: Int32Array, latest: number, countDecided: number, atLeast: number): void {
     this.#budget.left -= 1;
     const floor = this.#tables.floor(decided);
     if (floor === Infinity) return;
@@ -118,15 +130,47 @@ export class Search {
       decided,
       countDecided,
       floor,
-      branching: null,
-      next: 0,
+      untested: latest,
+      children: null,
+      passed: 0,
     });
+  }
+
+  /**
+   * Drops a node where all that is below has something in it that can be put back. True where it
+   * has been dropped, or has gone back into the queue.
+   */
+  #test(entry: Entry): boolean {
+    if (entry.untested === nothing) return false;
+    const isDropped = isNeedless(this.#tables, entry.decided, entry.untested, this.#budget);
+    if (isDropped !== null) entry.untested = nothing;
+    if (isDropped !== true) this.#queue.push(entry);
+    return true;
+  }
+
+  /** Raises the bound by what has been given since it was computed, and puts the entry back. */
+  #raise(entry: Entry): boolean {
+    let { passed } = entry;
+    const enough = entry.bound - entry.floor;
+    let least = enough;
+    for (; passed < this.#passed.length; passed += 1) {
+      const set = this.#passed[passed] as PassedSet;
+      // Others that cost the same are still wanted.
+      if (set.cost >= entry.bound) break;
+      least = Math.max(least, set.least(entry.decided, this.#floor, least));
+    }
+    if (passed === entry.passed) return false;
+    this.#budget.left -= 1;
+    entry.passed = passed;
+    const bound = Math.max(entry.bound, entry.floor + least);
+    if (bound < Infinity) this.#queue.push({ ...entry, bound });
+    return true;
   }
 
   #divide(entry: Entry): void {
     const mending = this.#brancher.mending(entry.decided);
     if (mending !== null) {
-      this.#pushChildren(entry, mending, 0);
+      this.#branch(entry, mending);
       return;
     }
     const values = valuesOf(entry.decided);
@@ -136,15 +180,17 @@ export class Search {
     if (cost < Infinity) this.#queue.push({ ...entry, bound: cost, rank: RANK.result });
     if (open.length === 0) return;
     const blamed = open.flatMap((relation) => this.#tables.blameAt(relation, values));
-    this.#pushChildren(entry, this.#brancher.over(entry.decided, new Set(blamed)), 0);
+    this.#branch(entry, this.#brancher.over(entry.decided, new Set(blamed)));
   }
 
-  #pushChildren(entry: Entry, branching: Branching, next: number): void {
-    const choice = branching.choices[next];
-    if (choice === undefined) return;
-    const adds = this.#tables.atLeast[choice.variable]?.[choice.value] ?? 0;
-    const bound = Math.max(entry.bound, entry.floor + adds);
-    this.#queue.push({ ...entry, bound, rank: RANK.children, branching, next });
+  #branch(entry: Entry, branching: Branching): void {
+    const { decided, floor } = entry;
+    this.#pushChildren(entry, new Children(this.#tables, this.#floor, decided, floor, branching));
+  }
+
+  #pushChildren(entry: Entry, children: Children): void {
+    const bound = Math.max(entry.bound, children.bound);
+    if (bound < Infinity) this.#queue.push({ ...entry, bound, rank: RANK.children, children });
   }
 
   #accept(entry: Entry): Found | null {
@@ -156,8 +202,15 @@ export class Search {
     // Without a budget it is not known yet: it stays in the queue.
     if (stays === null) this.#queue.push(entry);
     if (stays !== true) return null;
-    this.#costs.set(places, entry.bound);
+    if (known === undefined) this.#pass(values, places, entry.bound);
     return { values, cost: entry.bound, open: this.#openAt(values) };
+  }
+
+  #pass(values: readonly number[], places: string, cost: number): void {
+    this.#costs.set(places, cost);
+    const changed = [...values.keys()].filter((one) => values[one] !== 0);
+    const set = changed.filter((one) => this.#tables.variables[one]?.isPlace === true);
+    this.#passed.push(new PassedSet(this.#tables, new Set(set), cost));
   }
 
   #openAt(values: readonly number[]): number[] {

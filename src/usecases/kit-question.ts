@@ -55,7 +55,7 @@ export function kitQuestionOf(asking: KitAsking, faults: Faults): AskedKitQuesti
   const catalogue = parts.laidOver(resolved.measured.domain);
   faults.endIfAny();
   const found = { ...simple, ...resolved, vehicle, facts };
-  const places = { catalogue, pairsOf: edition.catalogue };
+  const places = { catalogue, pairsOf: edition.catalogue, index: edition.index };
   return {
     question: { ...places, ...questionOf(input, found) },
     parts,
@@ -102,7 +102,7 @@ type Found = ReturnType<typeof simpleOf> &
 function questionOf(
   input: KitInput,
   { vehicle, said, want, keep, avoid, owned, lots, limits, offers, rate, ruleset, torque }: Found,
-): Omit<KitQuestion, 'catalogue' | 'pairsOf'> {
+): Omit<KitQuestion, 'catalogue' | 'pairsOf' | 'index'> {
   const { workUpTo, use, ignorePresent, from, prefer, routes, steps } = input;
   return {
     vehicle,

@@ -91,14 +91,14 @@ function builtPairOf({ ends, adapters }: MatingPlan, bench: Bench): BuiltPair | 
   return bench.pairs.get(pairKey(left, right, adapters?.parts ?? [])) ?? null;
 }
 
-interface Weighed {
+export interface Weighed {
   readonly outcome: Outcome;
   readonly code: string;
   readonly isBuilt: boolean;
 }
 
 /** As-built evidence settles what is open and contradicts what fails; it overrules nothing. */
-function weighBuilt(computed: Outcome, code: string, built: BuiltPair | null): Weighed {
+export function weighBuilt(computed: Outcome, code: string, built: BuiltPair | null): Weighed {
   if (built === null || computed === 'holds') return { outcome: computed, code, isBuilt: false };
   if (computed === 'fails') {
     return { outcome: 'open', code: 'contradicts-as-built', isBuilt: false };

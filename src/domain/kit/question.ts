@@ -10,6 +10,7 @@ import type { Ruleset } from '../catalogue/trade.js';
 import type { Condition } from '../check/check.js';
 import type { Use } from '../check/coupling.js';
 import type { Hand } from '../check/reading.js';
+import type { CompiledIndex } from '../index/compiled-index.js';
 import type { Said } from '../judge/fit.js';
 import type { Interval } from '../quantity/interval.js';
 import type { Rational } from '../quantity/rational.js';
@@ -73,6 +74,8 @@ export interface KitQuestion {
   readonly catalogue: Catalogue;
   /** The catalogue whose vehicles give as-built evidence. */
   readonly pairsOf: Catalogue;
+  /** Of that catalogue; without it every joint is judged, with the same outcome. */
+  readonly index?: CompiledIndex;
   readonly vehicle: Vehicle;
   readonly said: Said;
   readonly wants: readonly Want[];

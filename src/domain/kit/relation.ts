@@ -4,6 +4,7 @@
  */
 
 import type { Catalogue } from '../catalogue/catalogue.js';
+import type { Outcome } from '../check/state.js';
 import type { Constraint } from '../judge/constraint.js';
 import { type Answer, type Relation, STATE, type State } from './core/problem.js';
 import type { KitQuestion } from './question.js';
@@ -29,6 +30,12 @@ export interface KitRelation extends Relation {
   readonly judge: (values: readonly number[]) => Judged;
 }
 
+export const STATES: Readonly<Record<Outcome, State>> = {
+  holds: STATE.holds,
+  open: STATE.open,
+  fails: STATE.fails,
+};
+
 /** What a relation comes to; no constraint speaks of what only the question demands. */
 export interface Judged {
   readonly state: State;
@@ -43,6 +50,8 @@ export interface Description {
   readonly reads: Reads;
   /** Asked with one value for each variable of the scope, in its order. */
   readonly judge: (scope: readonly number[], values: readonly number[]) => Judged;
+  /** The state alone, where it can be told without judging; null where it cannot. */
+  readonly decide?: ((scope: readonly number[], values: readonly number[]) => State | null) | null;
   /** Equal for values of a variable that are alike; what is read, unless it is known better. */
   readonly keyOf?: (variable: number, value: number) => string;
   /**
@@ -98,7 +107,9 @@ export function relationOf(scene: Scene, description: Description): KitRelation 
     const name = isKept ? nameOf(values) : '';
     let answer = isKept ? kept.get(name) : undefined;
     if (answer === undefined) {
-      const { state, blame } = judge(scope, values);
+      const decided = description.decide?.(scope, values) ?? null;
+      const { state, blame } =
+        decided === null ? judge(scope, values) : { state: decided, blame: null };
       answer = { state, blame: blame?.map((variable) => scene.fullNameOf(variable)) ?? null };
       if (isKept) kept.set(name, answer);
     }

@@ -15,7 +15,7 @@ import { hasChoice } from '../judge/plan.js';
 import { judgeRule } from '../judge/rule.js';
 import { occupantOf, partsIn } from './candidates.js';
 import { choiceRelations } from './choice-relations.js';
-import { STATE } from './core/problem.js';
+import { STATE, type State } from './core/problem.js';
 import {
   isGiven,
   judgeIn,
@@ -24,8 +24,9 @@ import {
   readStatements,
   readsMating,
 } from './judged-in.js';
+import { metByIndex } from './met-by-index.js';
 import { Reads } from './reads.js';
-import { HOLDS, type Judged, type KitRelation, relationOf, worstOf } from './relation.js';
+import { HOLDS, type Judged, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
 import type { Scene } from './scene.js';
 import { statementRelations } from './statement-relations.js';
 
@@ -151,9 +152,31 @@ function matingRelation(scene: Scene, id: string): KitRelation {
       const now = reads.nowOf(variable);
       return face === undefined ? now : `${now} ${faceKey(scene, variable, 0, face)}`;
     },
+    decide: isStated ? null : (scope, values) => decidedByIndex(scene, mating, scope, values),
     judge: (scope, values) =>
       worstOf(judgeIn(scene, layout, scope, values).filter(({ form }) => form === 'mating')),
   });
+}
+
+function decidedByIndex(
+  scene: Scene,
+  mating: Mating,
+  scope: readonly number[],
+  values: readonly number[],
+): State | null {
+  const valueAt = (variable: number) => values[scope.indexOf(variable)] ?? 0;
+  const [left, right] = mating.ends.map(({ position }) => scene.placeVariable(position));
+  if (left === undefined || right === undefined) return null;
+  const between = scene.matingVariable(mating.id);
+  const outcome = metByIndex(scene, mating, {
+    left: scene.seatValue(left, valueAt(left)),
+    right: scene.seatValue(right, valueAt(right)),
+    isLeftNow: valueAt(left) === 0,
+    isRightNow: valueAt(right) === 0,
+    row: between === null ? [] : scene.row(between, valueAt(between)),
+    isRowNow: between === null || valueAt(between) === 0,
+  });
+  return outcome === null ? null : STATES[outcome];
 }
 
 function sharesRole({ ends: [a, b] }: Mating, { positions }: Layout): boolean {

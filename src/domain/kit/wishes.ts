@@ -7,17 +7,16 @@ import type { Position } from '../catalogue/catalogue.js';
 import type { LotItem } from '../catalogue/trade.js';
 import type { Check, Condition } from '../check/check.js';
 import { termsOf } from '../check/check.js';
-import type { Outcome } from '../check/state.js';
 import { judgeCondition } from '../judge/condition.js';
 import { handsOf } from '../judge/configuration.js';
 import { judgeMeetings, settingOf } from '../judge/judge.js';
 import { compare, equals, ONE, type Rational, rational } from '../quantity/rational.js';
 import { occupantOf, type SeatValue } from './candidates.js';
-import { STATE, type State } from './core/problem.js';
+import { STATE } from './core/problem.js';
 import { loadsOf } from './loads.js';
 import type { Want } from './question.js';
 import { Reads } from './reads.js';
-import { HOLDS, type KitRelation, relationOf, worstOf } from './relation.js';
+import { HOLDS, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
 import type { Scene } from './scene.js';
 
 /** The relations of the question, its wants first, in its own order. */
@@ -31,12 +30,6 @@ export function questionRelations(scene: Scene): KitRelation[] {
     ...demandRelations(scene),
   ];
 }
-
-const STATES: Readonly<Record<Outcome, State>> = {
-  holds: STATE.holds,
-  open: STATE.open,
-  fails: STATE.fails,
-};
 
 function wantRelations(scene: Scene, want: Want, index: number): KitRelation[] {
   const id = `${index}`;

@@ -79,7 +79,9 @@ function replayed({ name, scope, classes, answers }: SavedRelation): Relation {
 
 function asked<Answered>(known: ReadonlyMap<string, Answered>, key: string, of: string): Answered {
   const answer = known.get(key);
-  if (answer === undefined) throw new Error(`the saved problem was never asked: ${of} at ${key}`);
+  if (answer === undefined) {
+    throw new RangeError(`the saved problem was never asked: ${of} at ${key}`);
+  }
   return answer;
 }
 

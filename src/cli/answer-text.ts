@@ -33,7 +33,7 @@ export function place(name: string, id: string): string {
 }
 
 /** What other names than ids led to, and which of the parts another one took the place of. */
-export function sayNames({ named }: NamingView, page: Page, words: CliWords): void {
+export function sayNames({ named }: Pick<NamingView, 'named'>, page: Page, words: CliWords): void {
   const { names } = words;
   for (const { asked, part, name, resolvedBy, supersededBy } of named) {
     if (resolvedBy !== 'id') page.say(names.found(asked, called(name, part, words)));
@@ -64,6 +64,7 @@ interface Asides extends AnswerHead {
  */
 export function sayAsides(answer: Asides, page: Page, further: readonly string[] = []): void {
   const { answer: words } = wordsIn(answer.lang);
+  if (answer.measure.length > 0) page.gap();
   sayMeasures(answer.measure, page, words);
   sayTexts(words.notChecked, textsOf(answer.notChecked), page);
   const cautions = textsOf(answer.cautions);
@@ -73,17 +74,24 @@ export function sayAsides(answer: Asides, page: Page, further: readonly string[]
 }
 
 /** Where an answer is from. */
-export function sayOrigin({ edition, engine, lang }: AnswerHead, page: Page): void {
+export function sayOrigin({ edition, engine, lang }: AnswerHead, page: Page, more = ''): void {
   page.gap();
-  page.say(wordsIn(lang).answer.from(edition, engine), { tone: 'faint' });
+  const from = wordsIn(lang).answer.from(edition, engine);
+  page.say(more === '' ? from : `${from} ${more}`, { tone: 'faint' });
 }
 
-function sayMeasures(measures: readonly MeasureView[], page: Page, words: AnswerWords): void {
+/** What to measure, indented below something else. */
+export function sayMeasures(
+  measures: readonly MeasureView[],
+  page: Page,
+  words: AnswerWords,
+  indent = 0,
+): void {
   if (measures.length === 0) return;
-  page.gap();
-  page.say(words.measure, { tone: 'strong' });
+  page.say(words.measure, { indent, tone: 'strong' });
   for (const [index, measure] of measures.entries()) {
-    page.say(measureText(measure, words), { indent: 2, marker: `${index + 1}. ` });
+    const marker = `${index + 1}. `;
+    page.say(measureText(measure, words), { indent: indent + 2, marker });
   }
 }
 

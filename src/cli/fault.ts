@@ -17,6 +17,7 @@ export const EXIT = { answered: 0, bug: 1, fault: 2 } as const;
 export type CommandFaultCode =
   | 'bad-usage'
   | 'unreadable-file'
+  | 'unwritable-file'
   | 'malformed-json'
   | 'bad-configuration'
   | 'port-not-free';
@@ -81,6 +82,7 @@ type OwnCode = CommandFaultCode | 'document-refused' | 'store-fault' | 'internal
 const TITLES: Readonly<Record<OwnCode, string>> = {
   'bad-usage': 'The command is not used as it is meant',
   'unreadable-file': 'The file cannot be read',
+  'unwritable-file': 'The file cannot be written',
   'malformed-json': 'The document is not JSON',
   'bad-configuration': 'The environment has faults',
   'port-not-free': 'The service cannot listen there',

@@ -5,7 +5,7 @@
  */
 
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { ENGINE } from '../domain/engine.js';
 import { openStore } from '../store/sqlite.js';
 import type { Digest } from '../usecases/ports.js';
@@ -56,6 +56,7 @@ const world: World = {
   out: outputOf(process.stdout),
   err: outputOf(process.stderr),
   readFile,
+  writeFile: (path, text) => writeFile(path, text),
   readInput,
   openStore: (path, mode) => openStore(path, { mode: MODES[mode] }),
   // Only `serve` needs the service and what it is made of.

@@ -31,13 +31,14 @@ export interface Line {
 
 export class Page {
   readonly #output: Output;
-  readonly #width: number;
+  /** In columns. */
+  readonly width: number;
   readonly #isColoured: boolean;
 
   constructor(output: Output, env: Readonly<Record<string, string | undefined>>) {
     this.#output = output;
     const columns = output.columns ?? WIDTH.most;
-    this.#width = Math.max(WIDTH.least, Math.min(WIDTH.most, columns));
+    this.width = Math.max(WIDTH.least, Math.min(WIDTH.most, columns));
     const isRefused = (env.NO_COLOR ?? '') !== '' || env.TERM === 'dumb';
     this.#isColoured = output.isTerminal && !isRefused;
   }
@@ -45,7 +46,7 @@ export class Page {
   /** One paragraph, wrapped. */
   say(text: string, { indent = 0, marker = '', tone = 'plain' }: Line = {}): void {
     const hang = indent + widthOf(marker);
-    const lines = wrap(harmless(text), this.#width - hang);
+    const lines = wrap(harmless(text), this.width - hang);
     for (const [index, line] of lines.entries()) {
       const lead = index === 0 ? ' '.repeat(indent) + marker : ' '.repeat(hang);
       this.#output.write(`${lead}${this.#paint(line, tone)}\n`);
@@ -67,7 +68,8 @@ export class Page {
   }
 }
 
-function widthOf(text: string): number {
+/** In code points. */
+export function widthOf(text: string): number {
   return Array.from(text).length;
 }
 

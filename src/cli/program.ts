@@ -10,6 +10,7 @@ import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fa
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
 import { addInspect } from './inspect.js';
+import { addKits } from './kits.js';
 import { addLint } from './lint.js';
 import { addMate } from './mate.js';
 import { Page } from './page.js';
@@ -65,7 +66,7 @@ function programOf(session: Session): Command {
       getErrHasColors: () => false,
     })
     .addHelpText('after', ENDING);
-  for (const add of [addLint, addPublish, addServe, addFit, addInspect, addMate]) {
+  for (const add of [addLint, addPublish, addServe, addFit, addKits, addInspect, addMate]) {
     add(program, session);
   }
   const show = addShow(program);

@@ -46,6 +46,8 @@ export interface World {
   readonly err: Output;
   /** The bytes of a file. Throws what `node:fs` throws. */
   readFile(path: string): Promise<Uint8Array>;
+  /** Puts a text in the place of what the file had. Throws what `node:fs` throws. */
+  writeFile(path: string, text: string): Promise<void>;
   readInput(): Promise<Uint8Array>;
   /** Throws `StoreFault` where the database cannot be used. */
   openStore(path: string, mode: StoreMode): OpenStore;

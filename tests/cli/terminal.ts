@@ -48,6 +48,8 @@ export interface Run {
   readonly leftOpen: number;
   /** Every service that was asked for. */
   readonly services: readonly ServiceRequest[];
+  /** Texts that were written, by path. */
+  readonly written: Readonly<Record<string, string>>;
 }
 
 export async function run(words: readonly string[], setting: Setting = {}): Promise<Run> {
@@ -56,6 +58,7 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
   const opened: string[] = [];
   let closed = 0;
   const services: ServiceRequest[] = [];
+  const written: Record<string, string> = {};
   const stream = (to: 'out' | 'err'): Output => ({
     write: (text) => {
       texts[to] += text;
@@ -69,6 +72,9 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
     out: stream('out'),
     err: stream('err'),
     readFile: async (path) => bytesOf(files[path] ?? missing(path)),
+    writeFile: async (path, text) => {
+      written[path] = text;
+    },
     readInput: async () => bytesOf(input),
     openStore: (path, mode) => {
       const store = openStore(database, { mode: mode === 'read' ? 'read-only' : 'create' });
@@ -87,7 +93,7 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
     ...setting.world,
   };
   const code = await runProgram(words, world);
-  return { code, ...texts, opened, leftOpen: opened.length - closed, services };
+  return { code, ...texts, opened, leftOpen: opened.length - closed, services, written };
 }
 
 function closing(store: OpenStore, onClose: () => void): OpenStore {

@@ -4,6 +4,7 @@
  */
 
 import type { Hand, Outcome } from '../../usecases/answer.js';
+import type { KitWords } from './kit-words.js';
 import type { ShowWords } from './show-words.js';
 
 export interface CliWords {
@@ -14,6 +15,7 @@ export interface CliWords {
   readonly finding: FindingWords;
   readonly names: NameWords;
   readonly fit: FitWords;
+  readonly kits: KitWords;
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
   readonly show: ShowWords;

@@ -3,6 +3,7 @@
  */
 
 import type { CliWords } from './cli-words.js';
+import { ENGLISH_KITS } from './english-kits.js';
 import { counted, ENGLISH_SHOW } from './english-show.js';
 
 export const ENGLISH: CliWords = {
@@ -50,6 +51,7 @@ export const ENGLISH: CliWords = {
     replaces: (parts) =>
       parts.length === 0 ? 'replaces nothing on record' : `replaces ${parts.join(', ')}`,
   },
+  kits: ENGLISH_KITS,
   mate: {
     face: (face, part) => `Face ${face} of ${part ?? 'an unknown part'}`,
     ends: (a, b, adapters) =>

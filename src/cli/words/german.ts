@@ -5,6 +5,7 @@
 
 import type { Hand } from '../../usecases/answer.js';
 import type { CliWords } from './cli-words.js';
+import { GERMAN_KITS } from './german-kits.js';
 import { GERMAN_SHOW } from './german-show.js';
 
 const HANDS: Readonly<Record<Hand, string>> = { left: 'links', right: 'rechts' };
@@ -59,6 +60,7 @@ export const GERMAN: CliWords = {
     replaces: (parts) =>
       parts.length === 0 ? 'ersetzt nichts Erfasstes' : `ersetzt ${parts.join(', ')}`,
   },
+  kits: GERMAN_KITS,
   mate: {
     face: (face, part) => `Anschluss ${face} (${part ?? 'unbekanntes Teil'})`,
     ends: (a, b, adapters) =>

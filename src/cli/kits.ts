@@ -1,0 +1,57 @@
+/**
+ * `faying kits VEHICLE WANT…`: what does the conversion take?
+ */
+
+import type { Command } from 'commander';
+import { resolveKitQuestion } from '../usecases/resolve-kits.js';
+import { CommandFault } from './fault.js';
+import { addKitOptions, type KitOptions, kitInput } from './kit-options.js';
+import { sayKits } from './kit-text.js';
+import { replayFile, saveFile } from './saved-search.js';
+import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+
+interface Options extends KitOptions, StoreOptions {
+  readonly save?: string;
+  readonly replay?: string;
+}
+
+const EXAMPLES = `
+A wish is a part, with @ and a position behind it if need be, or lot: and a lot. That there is no
+way is an answer: the exit code is 0.
+
+Examples:
+  $ faying kits lirren-1 gearbox-6-late
+  $ faying kits lirren-1 gearbox-6-late@gearbox --keep rear-final-drive --labour-rate 60.00
+  $ faying kits vessimer-20 lot:rear-end-vessimer-28 --prefer labour-hours
+`;
+
+export function addKits(program: Command, session: Session): void {
+  const command = program
+    .command('kits')
+    .summary('what does the conversion take?')
+    .description('Finds the ways of doing a conversion: what to buy, to do and to take out, why.')
+    .argument('[vehicle]', 'id of the vehicle')
+    .argument('[wants...]', 'what is wished for')
+    .option('--save <file>', 'save the search itself, to be run again anywhere')
+    .option('--replay <file>', 'run a saved search again, and ask nothing');
+  addStoreOptions(addKitOptions(command))
+    .addHelpText('after', EXAMPLES)
+    .action(async (vehicle: string | undefined, wants: readonly string[], options: Options) => {
+      if (options.replay !== undefined) {
+        if (vehicle !== undefined) throw beside('--replay', 'a vehicle');
+        if (options.save !== undefined) throw beside('--replay', '--save');
+        return replayFile(options.replay, options, session);
+      }
+      if (vehicle === undefined) throw new CommandFault('bad-usage', 'No vehicle is named.', USAGE);
+      const input = kitInput(vehicle, wants, options);
+      if (options.save !== undefined) return saveFile(options.save, input, options, session);
+      const answer = session.ask(options, (library) => resolveKitQuestion(library, input));
+      return session.tell(answer, options, sayKits);
+    });
+}
+
+const USAGE = { remedy: 'See faying kits --help.' };
+
+function beside(one: string, other: string): CommandFault {
+  return new CommandFault('bad-usage', `${one} does not stand beside ${other}.`, USAGE);
+}

@@ -1,0 +1,69 @@
+/**
+ * The words of the command line around the routes of a kit, in German.
+ */
+
+import type { KitWords } from './kit-words.js';
+
+function counted(count: number, one: string, several: string): string {
+  return `${count} ${count === 1 ? one : several}`;
+}
+
+export const GERMAN_KITS: KitWords = {
+  on: (vehicle) => `An ${vehicle}.`,
+  way: (number) => `Weg ${number}`,
+  wayOf: (number, count) => `Weg ${number} von ${count}.`,
+  grade: 'Belegt',
+  grades: { proven: 'ja', open: 'nein' },
+  beatenBy: (number) => `Weg ${number} ist nirgends schlechter und in einem besser.`,
+  more: 'Es gibt mehr Wege; --routes fragt nach mehr.',
+  atLeast: (grade, cost) =>
+    `Kein anderer ${grade === 'proven' ? 'belegter' : 'offener'} Weg kostet weniger als ${cost}.`,
+  actions: {
+    add: 'Einzubauen:',
+    adapter: 'Dazwischen:',
+    lot: 'Als Ganzes zu kaufen:',
+    work: 'Zu bearbeiten:',
+    extra: 'Wird verbraucht:',
+    remove: 'Kommt heraus:',
+    open: 'Zu öffnen, um heranzukommen:',
+  },
+  recommended: 'Außerdem ratsam:',
+  piece: (count) => `${count} Stück`,
+  notKnownHowMuch: 'niemand weiß, wie viel',
+  between: (mating) => `in ${mating}`,
+  money: (amount, currency) => (currency === null ? amount : `${amount} ${currency}`),
+  sources: {
+    owned: 'vorhanden',
+    lot: 'gehört zu dem, was als Ganzes gekauft wird',
+    present: 'ist am Fahrzeug',
+    unpriced: 'Preis nicht bekannt',
+  },
+  hours: (hours) => `${hours} h`,
+  labour: (amount) => `Arbeit ${amount}`,
+  packs: (packs, pack) => `${counted(packs, 'Packung', 'Packungen')} zu ${pack}`,
+  leftOver: (parts) => `Bleibt übrig: ${parts.join(', ')}.`,
+  signOff: (who) => `zu unterschreiben: ${who}`,
+  signers: { workshop: 'Werkstatt', engineer: 'Ingenieur' },
+  notReversible: 'nicht rückgängig zu machen',
+  alike: (parts) => `Ebenso gut: ${parts.join(', ')}.`,
+  instead: (part, difference, openPoints) => {
+    const price = difference === null ? 'Preis nicht bekannt' : difference;
+    const open =
+      openPoints === 0 ? '' : `, ${counted(openPoints, 'offener Punkt', 'offene Punkte')}`;
+    return `Oder ${part}: ${price}${open}.`;
+  },
+  total: (cost, beside) =>
+    `Zusammen ${cost} netto${beside.length === 0 ? '' : `: ${beside.join(', ')}`}.`,
+  parts: (amount) => `Teile ${amount}`,
+  works: (amount) => `Bearbeitung ${amount}`,
+  unpriced: (lines) => `${counted(lines, 'Zeile', 'Zeilen')} ohne Preis`,
+  untimed: (lines) => `${counted(lines, 'Zeile', 'Zeilen')} ohne Stunden`,
+  orMore: (sum) => `${sum} oder mehr`,
+  loses: 'Was das Fahrzeug verliert:',
+  yes: 'ja',
+  no: 'nein',
+  nobody: 'niemand',
+  notKnown: 'nicht bekannt',
+  decimal: (text) => text.replace('.', ','),
+  offers: (number) => `Preise der Liste ${number}.`,
+};

@@ -1,0 +1,51 @@
+/**
+ * What a language has to say around the routes of a kit.
+ */
+
+export interface KitWords {
+  readonly on: (vehicle: string) => string;
+  /** Heading of a route in the table. */
+  readonly way: (number: number) => string;
+  /** Stands above a route, before its sentence. */
+  readonly wayOf: (number: number, count: number) => string;
+  readonly grade: string;
+  readonly grades: Readonly<Record<'proven' | 'open', string>>;
+  readonly beatenBy: (number: number) => string;
+  readonly more: string;
+  /** What is certain of every route that is not listed. */
+  readonly atLeast: (grade: 'proven' | 'open', cost: string) => string;
+  /** Headings of lines, by what is done. */
+  readonly actions: Readonly<Record<string, string>>;
+  readonly recommended: string;
+  readonly piece: (count: string) => string;
+  readonly notKnownHowMuch: string;
+  readonly between: (mating: string) => string;
+  readonly money: (amount: string, currency: string | null) => string;
+  /** What is said of the price where it is no number. */
+  readonly sources: Readonly<Record<string, string>>;
+  readonly hours: (hours: string) => string;
+  readonly labour: (amount: string) => string;
+  readonly packs: (packs: number, pack: string) => string;
+  readonly leftOver: (parts: readonly string[]) => string;
+  readonly signOff: (who: string) => string;
+  readonly signers: Readonly<Record<string, string>>;
+  readonly notReversible: string;
+  readonly alike: (parts: readonly string[]) => string;
+  /** Another part that does as well, dearer or cheaper by so much. */
+  readonly instead: (part: string, difference: string | null, openPoints: number) => string;
+  readonly total: (cost: string, beside: readonly string[]) => string;
+  readonly parts: (amount: string) => string;
+  readonly works: (amount: string) => string;
+  /** So many lines are not in the sum. */
+  readonly unpriced: (lines: number) => string;
+  readonly untimed: (lines: number) => string;
+  readonly orMore: (sum: string) => string;
+  readonly loses: string;
+  readonly yes: string;
+  readonly no: string;
+  readonly nobody: string;
+  readonly notKnown: string;
+  /** A decimal, as people write it. */
+  readonly decimal: (text: string) => string;
+  readonly offers: (number: number) => string;
+}

@@ -66,6 +66,30 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     body: { vehicle: 'lirren-1', part: 'control-centre', fitted: { gearbox: 'unknown' } },
   },
   {
+    operationId: 'findKits',
+    name: 'one-part',
+    summary: 'A bracket at a place that is empty: nothing else is needed',
+    search: 'vehicle=lirren-1&want=bracket-20',
+  },
+  {
+    operationId: 'findKits',
+    name: 'no-way',
+    summary: 'Another gearbox, but the rear axle and the front half-shafts stay as they are',
+    search: 'vehicle=lirren-1&want=gearbox-6-late&keep=rear-final-drive,front-half-shaft',
+  },
+  {
+    operationId: 'askKits',
+    name: 'lot-at-a-price',
+    summary: "A stronger clutch kit at a price of one's own, with labour",
+    body: {
+      vehicle: 'gallivet',
+      want: [{ lot: 'clutch-kit-215' }],
+      offers: [{ lot: 'clutch-kit-215', price: '310.00', stock: 1, leadDays: 1 }],
+      labourRate: '60.00',
+      limits: { cost: '900.00' },
+    },
+  },
+  {
     operationId: 'inspectVehicle',
     name: 'half-known',
     summary: 'A vehicle of which nobody has looked at what is behind the gearbox',

@@ -144,7 +144,6 @@ const KITS = {
     'unknown-part',
     'ambiguous-part',
     'unknown-position',
-    'unknown-interface',
     'invalid-question',
   ],
 } as const satisfies Partial<Operation>;
@@ -176,4 +175,5 @@ export const askKitsOperation: Operation = {
   segment: null,
   query: NO_PARAMETERS,
   body: kitQuestionSchema,
+  errors: [...KITS.errors, 'unknown-interface'],
 };

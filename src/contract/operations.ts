@@ -7,6 +7,7 @@ import { askFitOperation, checkFitOperation } from './fit.js';
 import { liveOperation, readyOperation } from './health.js';
 import { inspectOperation } from './inspect.js';
 import { listKindsOperation, readKindOperation } from './kinds.js';
+import { askKitsOperation, findKitsOperation } from './kits.js';
 import { listLayoutsOperation, readLayoutOperation } from './layouts.js';
 import { listLimitsOperation } from './limit-list.js';
 import { askMateOperation, mateFacesOperation } from './mate.js';
@@ -19,6 +20,8 @@ import { listVehiclesOperation } from './vehicles.js';
 export const OPERATIONS: readonly Operation[] = [
   checkFitOperation,
   askFitOperation,
+  findKitsOperation,
+  askKitsOperation,
   inspectOperation,
   mateFacesOperation,
   askMateOperation,

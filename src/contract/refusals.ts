@@ -1,13 +1,15 @@
 /**
  * Example requests that are refused: one at least for each problem of each operation. What every
  * operation refuses is made from a request that it answers, with one thing spoilt; what only some
- * refuse is written down here. As with the others, whoever prints the contract asks the service.
+ * refuse is written down in `refused-questions.ts`. As with the others, whoever prints the contract
+ * asks the service.
  */
 
 import { EXAMPLE_REQUESTS, type ExampleRequest } from './examples.js';
 import { LIMITS } from './limits.js';
 import type { Operation } from './operation.js';
 import type { ProblemCode } from './problems/problem-type.js';
+import { REFUSED_QUESTIONS } from './refused-questions.js';
 import type { AskedRequest } from './sent-request.js';
 
 export interface RefusedRequest extends ExampleRequest, AskedRequest {
@@ -21,180 +23,6 @@ export interface RefusedRequest extends ExampleRequest, AskedRequest {
 export type ServiceState = 'empty' | 'unreadable' | 'faulty' | 'stopping';
 
 type Spoilt = Omit<RefusedRequest, 'operationId' | 'name' | 'code'>;
-type Written = Pick<RefusedRequest, 'summary' | 'segment' | 'search' | 'body'>;
-
-/** What is refused by some operations, by operation and code. */
-const WRITTEN: Readonly<Record<string, Readonly<Partial<Record<ProblemCode, Written>>>>> = {
-  checkFit: {
-    'unknown-vehicle': {
-      summary: 'A vehicle that is not in the catalogue',
-      search: 'vehicle=lirren-9&part=linkage-cables',
-    },
-    'vehicle-replaced': {
-      summary: 'A vehicle that was recorded roughly, until two took its place',
-      search: 'vehicle=lirren&part=linkage-cables',
-    },
-    'unknown-part': {
-      summary: 'A part with a letter missing',
-      search: 'vehicle=lirren-1&part=linkage-cable',
-    },
-    'ambiguous-part': {
-      summary: 'A number that two makers print',
-      search: 'vehicle=lirren-1&part=44%2F10+077',
-    },
-    'unknown-position': {
-      summary: 'A position that the vehicle has not',
-      search: 'vehicle=lirren-1&part=linkage-cables&position=gear-linkage',
-    },
-    'invalid-question': {
-      summary: 'A torque without its unit',
-      search: 'vehicle=lirren-1&part=linkage-cables&torque=400',
-    },
-    'changes-not-supported': {
-      summary: 'Which changes would make it fit',
-      search: 'vehicle=lirren-1&part=linkage-cables&changes=yes',
-    },
-  },
-  askFit: {
-    'unknown-vehicle': {
-      summary: 'A vehicle that is not in the catalogue',
-      body: { vehicle: 'lirren-9', part: 'control-centre' },
-    },
-    'vehicle-replaced': {
-      summary: 'A vehicle that was recorded roughly, until two took its place',
-      body: { vehicle: 'lirren', part: 'control-centre' },
-    },
-    'ambiguous-part': {
-      summary: 'What is on it is named by a number that two makers print',
-      body: { vehicle: 'lirren-1', part: 'control-centre', fitted: { clutch: '44/10-077' } },
-    },
-    'unknown-part': {
-      summary: 'What is on one side is not in the catalogue',
-      body: {
-        vehicle: 'lirren-1',
-        part: 'linkage-cables',
-        fitted: { 'rear-half-shaft': { left: 'rear-shaft-early-left', right: 'rear-shaft-9' } },
-      },
-    },
-    'unknown-position': {
-      summary: 'Something is said of a position that the vehicle has not',
-      body: { vehicle: 'lirren-1', part: 'control-centre', fitted: { 'gear-box': 'unknown' } },
-    },
-    'invalid-question': {
-      summary: 'An adapter at a mating that the vehicle has not',
-      body: {
-        vehicle: 'lirren-1',
-        part: 'control-centre',
-        adapters: { 'gearbox-to-prop': ['adapter-70-65'] },
-      },
-    },
-    'changes-not-supported': {
-      summary: 'Which changes would make it fit',
-      body: { vehicle: 'lirren-1', part: 'control-centre', changes: 'yes' },
-    },
-  },
-  inspectVehicle: {
-    'unknown-vehicle': {
-      summary: 'A vehicle that is not in the catalogue',
-      body: { vehicle: 'hulvane-2' },
-    },
-    'vehicle-replaced': {
-      summary: 'A vehicle that was recorded roughly, until two took its place',
-      body: { vehicle: 'lirren' },
-    },
-    'ambiguous-part': {
-      summary: 'What is on it is named by a number that two makers print',
-      body: { vehicle: 'hulvane', fitted: { clutch: 'number:44/10 077' } },
-    },
-    'unknown-part': {
-      summary: 'What is on it is not in the catalogue',
-      body: { vehicle: 'hulvane', fitted: { gearbox: 'gearbox-7' } },
-    },
-    'unknown-position': {
-      summary: 'Something is said of a position that the vehicle has not',
-      body: { vehicle: 'hulvane', fitted: { 'gear-box': 'none' } },
-    },
-    'invalid-question': {
-      summary: 'A torque in a unit of power',
-      body: { vehicle: 'hulvane', torque: '90 kW' },
-    },
-  },
-  mateFaces: {
-    'unknown-part': {
-      summary: 'A part that is not in the catalogue',
-      search: 'a=control-center&b=gearbox-6-late',
-    },
-    'ambiguous-part': {
-      summary: 'A number that two makers print',
-      search: 'a=44%2F10.077&b=gearbox-6-late',
-    },
-    'unknown-interface': {
-      summary: 'A face that the part has not',
-      search: 'a=control-centre&b=gearbox-6-late&b.face=plug',
-    },
-    'invalid-question': {
-      summary: 'A gearbox as an adapter',
-      search: 'a=gearbox-6-late&b=prop-early&adapter=gearbox-5-early',
-    },
-  },
-  askMate: {
-    'unknown-part': {
-      summary: 'A part that is not in the catalogue',
-      body: { a: { part: 'linkage-cable' }, b: { part: 'gearbox-6-late' } },
-    },
-    'ambiguous-part': {
-      summary: 'A number that two makers print',
-      body: { a: { part: '44/10 077' }, b: { part: 'gearbox-6-late' } },
-    },
-    'unknown-interface': {
-      summary: 'A face that the part has not',
-      body: {
-        a: { part: 'linkage-cables', interface: 'boxes' },
-        b: { part: 'gearbox-6-late' },
-      },
-    },
-    'invalid-question': {
-      summary: 'A face that is written out with a value that is none',
-      body: {
-        a: { part: 'linkage-cables', interface: 'box' },
-        b: { inline: { kind: 'shift-linkage', side: 'gearbox', gates: 'four' } },
-      },
-    },
-  },
-  listVehicles: {
-    'invalid-question': {
-      summary: 'A fact with two letters swapped',
-      search: 'make=Corrablyn&fact.axle-tga=tag-390',
-    },
-    'unknown-layout': {
-      summary: 'A layout that the catalogue has not',
-      search: 'layout=long-wad',
-    },
-  },
-  readVehicle: {
-    'vehicle-replaced': {
-      summary: 'A vehicle that was recorded roughly, until two took its place',
-      segment: 'lirren',
-    },
-  },
-  readEdition: {
-    'unknown-edition': { summary: 'An edition to come', segment: '999' },
-  },
-  listParts: {
-    'unknown-role': {
-      summary: 'A role that the catalogue has not',
-      search: 'role=gear-box',
-    },
-    'unknown-kind': {
-      summary: 'A kind of face that there is not',
-      search: 'kind=prop-shaft-flange',
-    },
-    'invalid-question': {
-      summary: 'Two things at once that there are not',
-      search: 'role=gear-box&kind=prop-shaft-flange',
-    },
-  },
-};
 
 /** One request for each of the problems that the operation can answer with. */
 export function refusalsOf(operation: Operation, codes: readonly ProblemCode[]): RefusedRequest[] {
@@ -202,9 +30,9 @@ export function refusalsOf(operation: Operation, codes: readonly ProblemCode[]):
   const good = EXAMPLE_REQUESTS.find((one) => one.operationId === operationId);
   if (good === undefined) throw new Error(`${operationId} has no example in examples.ts`);
   return codes.map((code) => {
-    const spoilt = WRITTEN[operationId]?.[code] ?? spoil(code, good, operation);
+    const spoilt = REFUSED_QUESTIONS[operationId]?.[code] ?? spoil(code, good, operation);
     if (spoilt !== null) return { ...spoilt, operationId, name: code, code };
-    throw new Error(`${operationId} has no example of ${code} in refusals.ts`);
+    throw new Error(`${operationId} has no example of ${code} in refused-questions.ts`);
   });
 }
 

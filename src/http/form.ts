@@ -58,8 +58,9 @@ function likeliest(forms: readonly (readonly Issue[])[]): readonly Issue[] {
   return others.reduce((best, one) => (one.length < best.length ? one : best), first);
 }
 
+/** A list is none of some words, no more than it is a text. */
 function isOfWhole({ code, path }: Issue): boolean {
-  return code === 'invalid_type' && path.length === 0;
+  return (code === 'invalid_type' || code === 'invalid_value') && path.length === 0;
 }
 
 /** What zod calls the types that fields have. */

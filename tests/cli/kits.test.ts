@@ -41,16 +41,21 @@ beforeAll(async () => {
 const ask = (line: string, columns?: number): Promise<Run> =>
   run(line.split(' '), { database, ...(columns === undefined ? {} : { columns }) });
 
+/** Without the version of the program, which grows. */
+function unversioned(page: string): string {
+  return page.replace(/\d+\.\d+\.\d+(?=\. )/, 'x.y.z');
+}
+
 describe('for people', () => {
-  test('stands what it comes to, then the ways side by side, then each with its lines', async () => {
+  test('stands what it comes to, the ways side by side, then each with its lines', async () => {
     const { code, out, err } = await ask('kits cart-1 strong-box --labour-rate 60.00');
     expect([code, err]).toEqual([0, '']);
-    await expect(out).toMatchFileSnapshot('kits.en.txt');
+    await expect(unversioned(out)).toMatchFileSnapshot('kits.en.txt');
   });
 
   test('in German', async () => {
     const { out } = await ask('kits cart-1 strong-box --labour-rate 60.00 --lang de');
-    await expect(out).toMatchFileSnapshot('kits.de.txt');
+    await expect(unversioned(out)).toMatchFileSnapshot('kits.de.txt');
   });
 
   test('ways that do not stand side by side stand below one another', async () => {

@@ -9,6 +9,7 @@ import type { editionAnswerSchema, editionsAnswerSchema } from '../../src/contra
 import type { fitAnswerSchema } from '../../src/contract/fit.js';
 import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
+import type { kitAnswerSchema } from '../../src/contract/kits.js';
 import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract/layouts.js';
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
 import type {
@@ -22,6 +23,7 @@ import type { vehiclesAnswerSchema } from '../../src/contract/vehicles.js';
 import type { Beyond, Wire } from '../../src/contract/wire.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import type { LayoutAnswer, LayoutEntry } from '../../src/usecases/catalogue-view.js';
+import type { KitAnswer } from '../../src/usecases/kit-answer.js';
 import type { EditionAnswer } from '../../src/usecases/list-editions.js';
 import type { ListAnswer } from '../../src/usecases/listing.js';
 import type { FoundPartEntry, PartAnswer, PartEntry } from '../../src/usecases/part-view.js';
@@ -39,6 +41,9 @@ type Editions = z.infer<typeof editionsAnswerSchema>['items'][number];
 describe('the shapes on the wire', () => {
   test('have everything that the use-cases give', () => {
     expectTypeOf<Beyond<FitAnswer, z.infer<typeof fitAnswerSchema>>>().toBeNever();
+    // What names a question has in one of several forms, `answers.test.ts` holds.
+    type Kits = Omit<z.infer<typeof kitAnswerSchema>, 'question'>;
+    expectTypeOf<Beyond<Omit<KitAnswer, 'question'>, Kits>>().toBeNever();
     expectTypeOf<Beyond<InspectAnswer, z.infer<typeof inspectAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<MateAnswer, z.infer<typeof mateAnswerSchema>>>().toBeNever();
     expectTypeOf<Beyond<EditionHead, Editions>>().toBeNever();

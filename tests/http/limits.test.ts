@@ -97,6 +97,8 @@ const many = <Value>(count: number, value: (index: number) => Value) =>
   Array.from({ length: count }, (_, index) => value(index));
 const places = (count: number) => Object.fromEntries(many(count, (n) => [`p${n}`, 'none']));
 const inspect = (more: object) => post('/v1/inspect', { vehicle: 'cart-1', ...more });
+const kits = (more: object) => post('/v1/kits', { vehicle: 'cart-1', ...more });
+const priced = { part: 'box-a', price: '9.00' };
 const face = (inline: object) =>
   post('/v1/mate', {
     a: { part: 'box-a' },
@@ -144,6 +146,7 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
   placesInBody: [
     (n) => inspect({ fitted: places(n) }),
     (n) => inspect({ facts: places(n) }),
+    (n) => kits({ fitted: places(n) }),
     (n) => post('/v1/fit', { vehicle: 'cart-1', part: 'box-a', with: places(n) }),
   ],
   adaptersInRow: [
@@ -175,6 +178,28 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
   ],
   faceAlternatives: [(n) => face({ alternatives: [sizes(10), sizes(n - 10)] })],
   facePoints: [(n) => face(holes(n))],
+  wants: [
+    (n) => kits({ want: many(n, () => ({ part: 'box-a' })) }),
+    (n) => kits({ want: [{ part: many(n, () => 'box-a') }] }),
+  ],
+  wantsInUrl: [(n) => get(`/v1/kits?vehicle=cart-1&want=${many(n, () => 'box-a').join()}`)],
+  kitEntries: [
+    (n) => kits({ keep: many(n, () => 'engine') }),
+    (n) => kits({ avoid: many(n, () => ({ part: 'box-b' })) }),
+    (n) => kits({ owned: many(n, () => ({ part: 'box-b' })) }),
+    (n) => kits({ lots: many(n, () => 'crate') }),
+    (n) => kits({ measured: many(n, () => ({ on: {}, value: '1 mm' })) }),
+    (n) => get(`/v1/kits?vehicle=cart-1&keep=${many(n, () => 'engine').join()}`),
+  ],
+  ownOffers: [(n) => kits({ offers: many(n, () => priced) })],
+  ownedPieces: [(n) => kits({ owned: [{ part: 'box-b', quantity: n }] })],
+  stockPieces: [(n) => kits({ offers: [{ ...priced, stock: n }] })],
+  leadDays: [
+    (n) => kits({ offers: [{ ...priced, leadDays: n }] }),
+    (n) => get(`/v1/kits?vehicle=cart-1&limits.leadDays=${n}`),
+  ],
+  routes: [(n) => kits({ routes: n }), (n) => get(`/v1/kits?vehicle=cart-1&routes=${n}`)],
+  kitSteps: [(n) => get(`/v1/kits?vehicle=cart-1&want=box-b&steps=${n}`)],
   listEntries: [(n) => get(`/v1/parts?limit=${n}`), (n) => get(`/v1/editions?limit=${n}`)],
   cursorCharacters: [(n) => get(`/v1/parts?cursor=${x(n)}`)],
 };

@@ -163,6 +163,8 @@ function names(url: string, rough: object, several: object): Provocation[] {
 
 const FIT = { vehicle: 'cart-1', part: 'box-a' };
 const FIT_URL = '/v1/fit?vehicle=cart-1&part=box-a';
+const KITS = { vehicle: 'cart-1' };
+const KITS_URL = '/v1/kits?vehicle=cart-1';
 const MATE = { a: { part: 'box-a' }, b: { part: 'shaft-a' } };
 const MATE_URL = '/v1/mate?a=box-a&b=shaft-a';
 
@@ -216,6 +218,98 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       says: pointing('/adapters/x'),
     },
     { code: 'changes-not-supported', url: '/v1/fit', body: { ...FIT, changes: 'yes' } },
+  ],
+  findKits: [
+    ...gets(KITS_URL),
+    { code: 'internal-error', url: KITS_URL, rig: buggy },
+    { code: 'no-edition', url: KITS_URL, rig: empty },
+    { code: 'unknown-edition', url: `${KITS_URL}&edition=9`, says: naming('edition') },
+    { code: 'unknown-vehicle', url: '/v1/kits?vehicle=x', says: naming('vehicle') },
+    {
+      code: 'vehicle-replaced',
+      url: '/v1/kits?vehicle=cart-rough',
+      rig: named,
+      says: naming('vehicle'),
+    },
+    {
+      code: 'ambiguous-part',
+      url: `${KITS_URL}&want=44%2F10077`,
+      rig: named,
+      says: naming('want'),
+    },
+    { code: 'unknown-part', url: `${KITS_URL}&want=x`, says: naming('want') },
+    { code: 'unknown-part', url: `${KITS_URL}&avoid=box-a,x`, says: naming('avoid') },
+    { code: 'unknown-position', url: `${KITS_URL}&want=box-b@x`, says: naming('want') },
+    { code: 'unknown-position', url: `${KITS_URL}&keep=x`, says: naming('keep') },
+    { code: 'invalid-question', url: `${KITS_URL}&want=lot:x`, says: naming('want') },
+    { code: 'invalid-question', url: `${KITS_URL}&lots=x`, says: naming('lots') },
+    { code: 'invalid-question', url: `${KITS_URL}&ruleset=x`, says: naming('ruleset') },
+    {
+      code: 'invalid-question',
+      url: `${KITS_URL}&limits.cost=cheap&limits.labourHours=few`,
+      says: naming('limits.cost', 'limits.labourHours'),
+    },
+    { code: 'invalid-request', url: `${KITS_URL}&want=box-b@`, says: naming('want') },
+    { code: 'invalid-request', url: `${KITS_URL}&prefer=beauty`, says: naming('prefer') },
+    { code: 'invalid-request', url: `${KITS_URL}&routes=0`, says: naming('routes') },
+    { code: 'invalid-request', url: `${KITS_URL}&steps=all`, says: naming('steps') },
+    { code: 'invalid-request', url: `${KITS_URL}&labourRate=60.00`, says: naming('labourRate') },
+  ],
+  askKits: [
+    ...posts('/v1/kits', KITS),
+    ...names(
+      '/v1/kits',
+      { vehicle: 'cart-rough' },
+      { ...KITS, want: [{ part: ['box-a', '44/10077'] }] },
+    ),
+    { code: 'unknown-vehicle', url: '/v1/kits', body: { vehicle: 'x' } },
+    {
+      code: 'unknown-part',
+      url: '/v1/kits',
+      body: { ...KITS, want: [{ part: 'box-b' }, { part: ['box-a', 'x'] }] },
+      says: pointing('/want/1/part/1'),
+    },
+    {
+      code: 'unknown-part',
+      url: '/v1/kits',
+      body: { ...KITS, owned: [{ part: 'x' }] },
+      says: pointing('/owned/0/part'),
+    },
+    {
+      code: 'unknown-position',
+      url: '/v1/kits',
+      body: { ...KITS, want: [{ part: 'box-b', position: 'x' }] },
+      says: pointing('/want/0/position'),
+    },
+    {
+      code: 'unknown-interface',
+      url: '/v1/kits',
+      body: {
+        ...KITS,
+        measured: [{ on: { part: 'box-a', interface: 'x', parameter: 'y' }, value: '1 mm' }],
+      },
+      says: pointing('/measured/0/on/interface'),
+    },
+    {
+      code: 'invalid-question',
+      url: '/v1/kits',
+      body: {
+        ...KITS,
+        want: [{ position: 'gearbox', condition: { all: [{ changed: 'x' }] } }],
+      },
+      says: pointing('/want/0/condition/all/0/changed'),
+    },
+    {
+      code: 'invalid-request',
+      url: '/v1/kits',
+      body: { ...KITS, offers: [{ part: 'box-b', lot: 'x', price: '9.00' }] },
+    },
+    {
+      code: 'invalid-request',
+      url: '/v1/kits',
+      body: { ...KITS, limits: { cost: 2500 } },
+      says: pointing('/limits/cost'),
+    },
   ],
   inspectVehicle: [
     ...posts('/v1/inspect', { vehicle: 'cart-1' }),

@@ -22,6 +22,15 @@ export function cheaperOrder(network: Network, partitions: Partitions, last = -1
   return byDegree.work < bySize.work ? byDegree : bySize;
 }
 
+/** What it costs to eliminate all in this order. */
+export function inOrder(
+  network: Network,
+  partitions: Partitions,
+  variables: readonly number[],
+): Order {
+  return new Simulation(network, partitions, -1).follow(variables);
+}
+
 interface Scope {
   readonly variables: readonly number[];
   /** By place: which factors of the variable went into it. */
@@ -59,13 +68,27 @@ class Simulation {
     });
   }
 
+  follow(variables: readonly number[]): Order {
+    let work = this.#start;
+    let width = 0;
+    for (const variable of variables) {
+      this.#look(variable);
+      work += this.#works[variable] as number;
+      width = Math.max(width, this.#degrees[variable] as number);
+      this.#eliminate(variable);
+    }
+    return { variables, work, width };
+  }
+
+  get #start(): number {
+    const isWritten = this.#network.factors.every(({ costs }) => costs !== null);
+    return isWritten ? 0 : Number.POSITIVE_INFINITY;
+  }
+
   run(by: 'size' | 'degree', most: number): Order {
-    const count = this.#network.costs.length;
-    const left = Array.from({ length: count }, (_, variable) => variable);
+    const left = [...this.#network.costs.keys()];
     const variables: number[] = [];
-    let work = this.#network.factors.every(({ costs }) => costs !== null)
-      ? 0
-      : Number.POSITIVE_INFINITY;
+    let work = this.#start;
     let width = 0;
     for (const variable of left) this.#look(variable);
     while (left.length > 0 && work < most) {

@@ -18,7 +18,7 @@ import {
   type Optimum,
 } from './cost-problem.js';
 import { eliminated } from './eliminate.js';
-import { cheaperOrder, type Order } from './eliminate-order.js';
+import { cheaperOrder, inOrder, type Order } from './eliminate-order.js';
 import { Partitions } from './partitions.js';
 
 /** Up to how many cells of work which way is taken. */
@@ -145,6 +145,7 @@ class Search {
     let rest = bounds.left(Number.POSITIVE_INFINITY);
     const count = this.#network.costs.length;
     for (let variable = 0; rest !== null && variable < count; variable += 1) {
+      if (this.#isDescended(rest)) break;
       const values = rest.original[variable] as Int32Array;
       if ((values[0] as number) < (this.#best.values[variable] as number)) {
         const wanted = { most: cost, isAnyEnough: true, first: variable };
@@ -155,6 +156,16 @@ class Search {
       rest = withValue(rest, variable, this.#best.values[variable] as number);
     }
     return { best: this.#best, isCut: false, bound: cost };
+  }
+
+  /** From the last variable to the first: on the way back each takes its first value in order. */
+  #isDescended(network: Network): boolean {
+    const partitions = new Partitions(network);
+    const order = inOrder(network, partitions, [...network.costs.keys()].reverse());
+    const most = Math.min(this.#ways.large, this.#meter.most - this.#meter.cells);
+    if (order.work > most) return false;
+    this.#eliminate(network, partitions, order);
+    return true;
   }
 }
 

@@ -34,7 +34,7 @@ export interface Compiled {
  *   together pass what can be added exactly.
  */
 export function compiledCosts(problem: CostProblem): Compiled {
-  const costs = problem.variables.map((variable) => Float64Array.from(variable.costs));
+  const costs = problem.variables.map((variable) => new Float64Array(variable.costs));
   const factors: Factor[] = [];
   let constant = 0;
   let total = costs.reduce((sum, own) => sum + greatestOf(own), 0);
@@ -53,11 +53,17 @@ export function compiledCosts(problem: CostProblem): Compiled {
     throw new RangeError(`Costs add up to ${total}, too much to be exact`);
   const network: Network = {
     costs,
-    original: costs.map((own) => Int32Array.from(own.keys())),
+    original: costs.map(({ length }) => upTo(length)),
     factors,
     places: placesOf(costs.length, factors),
   };
   return { network: shrunk(network, network.original), constant };
+}
+
+function upTo(count: number): Int32Array {
+  const values = new Int32Array(count);
+  for (let value = 0; value < count; value += 1) values[value] = value;
+  return values;
 }
 
 /** A factor of one variable is its costs. */
@@ -88,6 +94,21 @@ function greatestOf(costs: ArrayLike<number>): number {
 /** Null where the table names no variable. */
 function factorOf(table: CostTable): Factor | null {
   if (table.scope.length === 0) return null;
+  const { counts, costs } = table;
+  const isOnce = table.scope.every((variable, place) => table.scope.indexOf(variable) === place);
+  if (!isOnce) return mergedFactor(table);
+  return {
+    scope: table.scope,
+    classOf: table.classes.map((classes) => new Int32Array(classes)),
+    counts,
+    strides: stridesOf(counts),
+    costs: new Float64Array(costs),
+    limit: null,
+  };
+}
+
+/** A variable that is named more than once stands in one place, with the classes of all. */
+function mergedFactor(table: CostTable): Factor {
   const strides = stridesOf(table.counts);
   const names: Int32Array[] = [];
   const classOf: Int32Array[] = [];

@@ -89,22 +89,16 @@ export function shrunk(network: Network, live: readonly Int32Array[]): Network |
 /** Values of one variable, one for each way in which its factors see them. */
 function representatives(network: Network, variable: number, live: Int32Array): Int32Array {
   const costs = network.costs[variable] as Float64Array;
-  const open = live.filter((value) => costs[value] !== Number.POSITIVE_INFINITY);
-  let groups = new Int32Array(open.length);
-  let count = Math.min(open.length, 1);
-  for (const { factor, place } of network.places[variable] as Place[]) {
+  const open = allowed(costs, live);
+  if (open.length < 2) return open;
+  const groups = new Int32Array(open.length);
+  let count = 1;
+  for (const { factor, place } of network.places[variable] as readonly Place[]) {
     if (count === open.length) return open;
     const { classOf, counts } = network.factors[factor] as Factor;
-    const classes = classOf[place] as Int32Array;
-    const finer = refined(
-      groups,
-      count,
-      (at) => classes[open[at] as number] as number,
-      counts[place],
-    );
-    groups = finer.groups;
-    count = finer.count;
+    count = refine(groups, count, open, classOf[place] as Int32Array, counts[place] as number);
   }
+  if (count === open.length) return open;
   const best = new Int32Array(count).fill(-1);
   for (let at = 0; at < open.length; at += 1) {
     const group = groups[at] as number;
@@ -115,47 +109,74 @@ function representatives(network: Network, variable: number, live: Int32Array): 
   return best.sort();
 }
 
-/** Groups split by the class of each member. */
-function refined(
+function allowed(costs: Float64Array, live: Int32Array): Int32Array {
+  const open = new Int32Array(live.length);
+  let count = 0;
+  for (let at = 0; at < live.length; at += 1) {
+    const value = live[at] as number;
+    if (costs[value] === Number.POSITIVE_INFINITY) continue;
+    open[count] = value;
+    count += 1;
+  }
+  return count === live.length ? open : open.subarray(0, count);
+}
+
+/** Splits groups by the class of each member; how many there are then. */
+function refine(
   groups: Int32Array,
   count: number,
-  classAt: (at: number) => number,
-  classes = 1,
-): { groups: Int32Array<ArrayBuffer>; count: number } {
-  const seen = new Int32Array(count * classes).fill(-1);
-  const finer = new Int32Array(groups.length);
+  open: Int32Array,
+  classOf: Int32Array,
+  classes: number,
+): number {
+  const seen = new Int32Array(count * classes);
   let found = 0;
   for (let at = 0; at < groups.length; at += 1) {
-    const key = (groups[at] as number) * classes + classAt(at);
-    if ((seen[key] as number) < 0) {
-      seen[key] = found;
+    const key = (groups[at] as number) * classes + (classOf[open[at] as number] as number);
+    let group = seen[key] as number;
+    if (group === 0) {
       found += 1;
+      group = found;
+      seen[key] = group;
     }
-    finer[at] = seen[key] as number;
+    groups[at] = group - 1;
   }
-  return { groups: finer, count: found };
+  return found;
 }
 
 function cutDown(factor: Factor, kept: readonly Int32Array[]): Factor {
   const { scope, classOf, counts } = factor;
-  /** By place, by new class: the old one. */
+  /** By place, by new class: the old one, ascending. */
   const old: Int32Array[] = [];
   const classes: Int32Array[] = [];
-  scope.forEach((variable, place) => {
-    const values = kept[variable] as Int32Array;
-    const own = classOf[place] as Int32Array;
-    const renamed = new Int32Array(counts[place] as number).fill(-1);
-    const names: number[] = [];
-    classes.push(
-      values.map((value) => {
-        const name = own[value] as number;
-        if ((renamed[name] as number) < 0) renamed[name] = names.push(name) - 1;
-        return renamed[name] as number;
-      }),
-    );
-    old.push(Int32Array.from(names));
-  });
+  let isSame = true;
+  for (let place = 0; place < scope.length; place += 1) {
+    const values = kept[scope[place] as number] as Int32Array;
+    const own = picked(classOf[place], values);
+    const names = namesIn(own, counts[place] as number);
+    if (names.length < (counts[place] as number)) isSame = false;
+    classes.push(own);
+    old.push(names);
+  }
+  if (isSame) return { ...factor, classOf: classes };
   return { ...withTable(factor, old), scope, classOf: classes };
+}
+
+/** The classes that there are still; in `own` each is replaced by where it is among them. */
+function namesIn(own: Int32Array, count: number): Int32Array {
+  const renamed = new Int32Array(count);
+  for (let at = 0; at < own.length; at += 1) renamed[own[at] as number] = 1;
+  const names = new Int32Array(count);
+  let found = 0;
+  for (let name = 0; name < count; name += 1) {
+    if (renamed[name] === 0) continue;
+    names[found] = name;
+    renamed[name] = found;
+    found += 1;
+  }
+  if (found === count) return names;
+  for (let at = 0; at < own.length; at += 1) own[at] = renamed[own[at] as number] as number;
+  return names.subarray(0, found);
 }
 
 function withTable(factor: Factor, old: readonly Int32Array[]): Omit<Factor, 'scope' | 'classOf'> {
@@ -181,18 +202,20 @@ export function subTable(
   old: readonly Int32Array[],
 ): Float64Array {
   let offsets = new Int32Array(1);
-  old.forEach((names, place) => {
+  for (let place = 0; place < old.length; place += 1) {
+    const names = old[place] as Int32Array;
     const stride = strides[place] as number;
     const next = new Int32Array(offsets.length * names.length);
-    let at = 0;
-    for (const offset of offsets) {
-      for (const name of names) {
-        next[at] = offset + name * stride;
-        at += 1;
+    let cell = 0;
+    for (let at = 0; at < offsets.length; at += 1) {
+      const offset = offsets[at] as number;
+      for (let name = 0; name < names.length; name += 1) {
+        next[cell] = offset + (names[name] as number) * stride;
+        cell += 1;
       }
     }
     offsets = next;
-  });
+  }
   return gathered(costs, offsets);
 }
 
@@ -205,5 +228,9 @@ function gathered(from: ArrayLike<number>, at: Int32Array): Float64Array {
 }
 
 function picked(from: Int32Array | undefined, at: Int32Array): Int32Array {
-  return at.map((index) => (from as Int32Array)[index] as number);
+  const found = new Int32Array(at.length);
+  for (let index = 0; index < at.length; index += 1) {
+    found[index] = (from as Int32Array)[at[index] as number] as number;
+  }
+  return found;
 }

@@ -101,7 +101,11 @@ export function star(parts: number, seed: number): CostProblem {
   return joinedBy(joints, shape, new Random(seed * 7919 + parts));
 }
 
-function jointsOf({ positions, extra }: Shape, random: Random): Joint[] {
+/** A tree, and so many joints more. */
+export function jointsOf(
+  { positions, extra }: Pick<Shape, 'positions' | 'extra'>,
+  random: Random,
+): Joint[] {
   const joints: Joint[] = [];
   for (let one = 1; one < positions; one += 1) joints.push([random.below(one), one]);
   while (joints.length < positions - 1 + extra) {

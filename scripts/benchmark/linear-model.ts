@@ -51,8 +51,7 @@ export function linearModel(network: Network): LinearModel {
       paired(left, right, costs, columns, rows);
     } else {
       supported(left, right, (a, b) => costs[a * right.length + b] === 0, rows);
-      if (process.env.BOTH !== undefined)
-        supported(right, left, (b, a) => costs[a * right.length + b] === 0, rows);
+      supported(right, left, (b, a) => costs[a * right.length + b] === 0, rows);
     }
   }
   return { columns, rows, first };

@@ -14,7 +14,8 @@ import {
   GREATEST_TOTAL,
 } from '../../../../src/domain/kit/core/cost-problem.js';
 import { optimum, optimumOf, type Ways } from '../../../../src/domain/kit/core/optimum.js';
-import { byLookingAtAll, costOf, randomFrom, randomProblem, type Shape } from './random-costs.js';
+import { byLookingAtAll, costOf, randomProblem, type Shape } from './random-costs.js';
+import { chance } from './random-problem.js';
 
 /** Each forces another way to be taken. */
 const ways: readonly (readonly [string, Ways])[] = [
@@ -30,7 +31,7 @@ describe.each(ways)('by %s', (_, way) => {
   test.each(tens)('every small problem of bundle %i has the optimum of all assignments', (ten) => {
     const seen = { allowed: 0, none: 0, branches: 0 };
     for (let seed = ten * 100; seed < ten * 100 + 100; seed += 1) {
-      const random = randomFrom(seed);
+      const random = chance(seed);
       const problem = randomProblem(smallShape(random), random);
       const want = byLookingAtAll(problem);
       const { isComplete, best, work } = optimumOf(compiledCosts(problem), undefined, way);
@@ -48,7 +49,7 @@ describe.each(ways)('by %s', (_, way) => {
 describe('a limit over too many combinations to be written out', () => {
   const cases = Array.from({ length: 4 }, (_, seed) => seed);
   test.each(cases)('is kept to, seed %i', (seed) => {
-    const random = randomFrom(seed);
+    const random = chance(seed);
     const problem = wideLimit(random, seed % 3 === 0);
     const { network } = compiledCosts(problem);
     expect(network?.factors.some(({ costs }) => costs === null)).toBe(true);
@@ -65,7 +66,7 @@ describe('with fewer steps than it takes', () => {
   test.each(tens)('the bound is not above the optimum, bundle %i', (ten) => {
     let cut = 0;
     for (let seed = ten * 10; seed < ten * 10 + 10; seed += 1) {
-      const random = randomFrom(seed);
+      const random = chance(seed);
       const problem = randomProblem({ ...smallShape(random), allowed: 0.8 }, random);
       const want = byLookingAtAll(problem);
       const compiled = compiledCosts(problem);
@@ -101,7 +102,7 @@ describe('the answer', () => {
 
   test('does not depend on the order of the tables', () => {
     for (let seed = 0; seed < 200; seed += 1) {
-      const random = randomFrom(seed);
+      const random = chance(seed);
       const problem = randomProblem({ ...smallShape(random), dearest: 1 }, random);
       const { tables, limits } = problem;
       const turned = { ...problem, tables: tables.toReversed(), limits: limits.toReversed() };

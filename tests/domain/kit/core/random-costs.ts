@@ -12,17 +12,6 @@ import type {
   Fraction,
 } from '../../../../src/domain/kit/core/cost-problem.js';
 
-/** Numbers from 0 to 1 that are the same at each run. */
-export function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 export interface Shape {
   readonly variables: number;
   readonly values: number;

@@ -1,0 +1,102 @@
+/**
+ * Measures the solver of kits against general solvers, all in one process and in turns, on the
+ * same instances. Any disagreement ends it with exit code 1; a floor that was missed does only
+ * with --strict.
+ */
+
+import { writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { measuredDemo } from './demo-question.js';
+import { floorsOf } from './floors.js';
+import { loadedHighs, yalps } from './opponents.js';
+import { type CellResult, type Extent, measuredCell, optimumCells } from './optimum-cells.js';
+import * as report from './report.js';
+import { measuredRoutes, type RouteResult, routeCells } from './route-cells.js';
+
+const USAGE = `Usage: scripts/bench kit [--quick] [--json FILE] [--strict]
+
+  --quick      fewer cells and seeds, within a minute
+  --json FILE  writes all figures there too
+  --strict     exit code 1 where a floor is missed`;
+
+const FULL: Extent = { seeds: 7, rounds: 3, seconds: 2 };
+const QUICK: Extent = { seeds: 3, rounds: 2, seconds: 0.5 };
+/** How long an opponent may take for ten routes. */
+const ROUTES_FULL: Extent = { seeds: 3, rounds: 3, seconds: 10 };
+const ROUTES_QUICK: Extent = { seeds: 2, rounds: 2, seconds: 1.5 };
+
+async function kit(options: { quick: boolean; strict: boolean; json?: string }): Promise<boolean> {
+  const { quick } = options;
+  const machine = report.machine();
+  const say = (line: string) => process.stdout.write(`${line}\n`);
+  say(report.machineLine(machine));
+  const highs = await loadedHighs();
+  const opponents = new Map([
+    ['YALPS', yalps],
+    ['HiGHS', highs],
+  ]);
+  const demo = measuredDemo(quick ? 3 : 15);
+  warmUp(opponents);
+
+  say(`\n${report.CELL_HEAD}`);
+  const cells: CellResult[] = [];
+  for (const cell of optimumCells().filter(({ isQuick }) => isQuick || !quick)) {
+    const result = measuredCell(cell, quick ? QUICK : FULL, opponents);
+    cells.push(result);
+    say(report.cellLine(result));
+  }
+  say(`\n${report.ROUTE_HEAD}`);
+  const routes: RouteResult[] = [];
+  for (const cell of routeCells().filter(({ isQuick }) => isQuick || !quick)) {
+    const result = measuredRoutes(cell, quick ? ROUTES_QUICK : ROUTES_FULL, highs);
+    routes.push(result);
+    say(report.routeLine(result));
+  }
+  say(`\n${report.DEMO_HEAD}`);
+  for (const one of demo) say(report.demoLine(one));
+
+  const mismatches = [...cells, ...routes].flatMap((result) => result.mismatches);
+  const floors = floorsOf(cells, routes);
+  say('');
+  for (const floor of floors) say(report.floorLine(floor));
+  say(
+    `load at the end ${report
+      .machine()
+      .load.map((one) => one.toFixed(1))
+      .join(' ')}`,
+  );
+  say(mismatches.length === 0 ? 'All answers agree.' : `They disagree:\n${mismatches.join('\n')}`);
+  if (options.json !== undefined) {
+    const all = { machine, cells, routes, demo, floors, mismatches };
+    writeFileSync(options.json, `${JSON.stringify(all, null, 2)}\n`);
+  }
+  const areKept = floors.every(({ isKept }) => isKept);
+  return mismatches.length === 0 && (areKept || !options.strict);
+}
+
+/** So that the first cell does not pay for compiling what all of them use. */
+function warmUp(opponents: Parameters<typeof measuredCell>[2]): void {
+  for (const cell of optimumCells().filter(({ isQuick }) => isQuick)) {
+    measuredCell(cell, { seeds: 2, rounds: 2, seconds: 0.2 }, new Map());
+  }
+  const [first] = optimumCells();
+  if (first !== undefined) measuredCell(first, { seeds: 5, rounds: 2, seconds: 0.2 }, opponents);
+}
+
+const { values, positionals } = parseArgs({
+  options: {
+    quick: { type: 'boolean', default: false },
+    strict: { type: 'boolean', default: false },
+    json: { type: 'string' },
+    help: { type: 'boolean', short: 'h', default: false },
+  },
+  allowPositionals: true,
+});
+const { json } = values;
+if (values.help) process.stdout.write(`${USAGE}\n`);
+else if (positionals.join() !== 'kit') {
+  process.stderr.write(`${USAGE}\n`);
+  process.exitCode = 2;
+} else if (!(await kit({ ...values, ...(json === undefined ? {} : { json }) }))) {
+  process.exitCode = 1;
+}

@@ -20,10 +20,10 @@ const USAGE = `Usage: scripts/bench kit [--quick] [--json FILE] [--strict]
   --strict     exit code 1 where a floor is missed`;
 
 const FULL: Extent = { seeds: 7, rounds: 3, seconds: 2 };
-const QUICK: Extent = { seeds: 3, rounds: 2, seconds: 0.5 };
+const QUICK: Extent = { seeds: 3, rounds: 2, seconds: 0.2 };
 /** How long an opponent may take for ten routes. */
 const ROUTES_FULL: Extent = { seeds: 3, rounds: 3, seconds: 10 };
-const ROUTES_QUICK: Extent = { seeds: 2, rounds: 2, seconds: 1.5 };
+const ROUTES_QUICK: Extent = { seeds: 2, rounds: 1, seconds: 1.5 };
 
 async function kit(options: { quick: boolean; strict: boolean; json?: string }): Promise<boolean> {
   const { quick } = options;

@@ -75,7 +75,7 @@ export function optimumCells(): Cell[] {
     const broad = { ...PLAIN, sort, positions: 40, parts: 200, extra: 15 };
     cells.push(cellOf('wide', broad, false));
     const free = { ...PLAIN, sort, positions: 40, parts: 50, extra: 6, isPriced: false };
-    cells.push(cellOf('worst', free, sort === 'rand'));
+    cells.push(cellOf('worst', free, sort === 'few'));
   }
   const unplanted = { isPlanted: false, isPriced: true, positions: 40, parts: 50 } as const;
   cells.push(cellOf('worst', { ...unplanted, sort: 'few', extra: 15, allowed: 0.17 }, true));

@@ -41,8 +41,19 @@ export function machineLine({ processor, cores, load, node, packages }: Machine)
 }
 
 export const CELL_HEAD = row([
-  ...['least cost', 'own ms (max)', 'collapse', 'cold'],
-  ...['YALPS', '/own', 'HiGHS', '/own', 'agree', 'none', 'cells', 'branch', 'width'],
+  'least cost',
+  'own ms (max)',
+  'collapse',
+  'cold',
+  'YALPS',
+  '/own',
+  'HiGHS',
+  '/own',
+  'agree',
+  'none',
+  'cells',
+  'branch',
+  'width',
 ]);
 
 export function cellLine(result: CellResult): string {
@@ -56,15 +67,33 @@ export function cellLine(result: CellResult): string {
   const gaveUp = opponents.reduce((sum, one) => sum + one.gaveUp, 0);
   const total = agreed + result.mismatches.length;
   return row([
-    ...[cell.name, times(own), collapse.toFixed(2), cold.toFixed(2), ...of(yalps), ...of(highs)],
+    cell.name,
+    times(own),
+    collapse.toFixed(2),
+    cold.toFixed(2),
+    ...of(yalps),
+    ...of(highs),
     `${agreed}/${total}${gaveUp > 0 ? ` (${gaveUp} gave up)` : ''}`,
-    ...[infeasible, result.cells, result.branches, result.width].map(String),
+    String(infeasible),
+    String(result.cells),
+    String(result.branches),
+    String(result.width),
   ]);
 }
 
 export const ROUTE_HEAD = row([
-  ...['first ten routes', 'first ms (max)', 'ten ms (max)', 'cold'],
-  ...['HiGHS', '/own', '', '', 'agree', 'found', 'steps', 'cut'],
+  'first ten routes',
+  'first ms (max)',
+  'ten ms (max)',
+  'cold',
+  'HiGHS',
+  '/own',
+  '',
+  '',
+  'agree',
+  'found',
+  'steps',
+  'cut',
 ]);
 
 export function routeLine(result: RouteResult): string {
@@ -77,15 +106,29 @@ export function routeLine(result: RouteResult): string {
   const agreed = highs === null ? '' : `${highs.agreed}/${highs.agreed + result.mismatches.length}`;
   const unfinished = highs !== null && highs.unfinished > 0 ? ` (${highs.unfinished} partly)` : '';
   return row([
-    ...[cell.name, times(first), times(ten), cold.toFixed(1), ...theirs, '', ''],
-    ...[`${agreed}${unfinished}`, least === most ? String(most) : `${least} to ${most}`],
-    ...[String(steps), String(cut)],
+    cell.name,
+    times(first),
+    times(ten),
+    cold.toFixed(1),
+    ...theirs,
+    '',
+    '',
+    `${agreed}${unfinished}`,
+    least === most ? String(most) : `${least} to ${most}`,
+    String(steps),
+    String(cut),
   ]);
 }
 
 export const DEMO_HEAD = row([
-  ...['demo: gearbox-6-late on lirren-1', 'warm ms (max)', 'cold ms', 'routes', 'steps'],
-  ...['asked', 'relations', 'complete'],
+  'demo: gearbox-6-late on lirren-1',
+  'warm ms (max)',
+  'cold ms',
+  'routes',
+  'steps',
+  'asked',
+  'relations',
+  'complete',
 ]);
 
 export function demoLine({ name, warm, cold, routes, ...counts }: DemoResult): string {

@@ -31,8 +31,8 @@ export interface Ways {
   readonly narrow: number;
 }
 
-const WAYS: Ways = { small: 30_000, large: 2_000_000, narrow: 100_000 };
-const SWEEPS = 6;
+const WAYS: Ways = { small: 120_000, large: 300_000, narrow: 100_000 };
+const SWEEPS = 3;
 const FEW = 4;
 
 /** Looks at no more than about so many cells; without a number, until it is done. */

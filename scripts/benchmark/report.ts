@@ -58,7 +58,8 @@ export const CELL_HEAD = row([
 
 export function cellLine(result: CellResult): string {
   const { cell, own, collapse, cold, opponents, infeasible } = result;
-  const [yalps, highs] = opponents;
+  const yalps = opponents.find(({ name }) => name === 'YALPS');
+  const highs = opponents.find(({ name }) => name === 'HiGHS');
   const of = (one: typeof yalps) =>
     one === undefined
       ? ['', '']
@@ -138,9 +139,9 @@ export function demoLine({ name, warm, cold, routes, ...counts }: DemoResult): s
 }
 
 export function floorLine({ name, measured, where, floor, isAtLeast, isKept }: Floor): string {
-  const sign = isAtLeast ? '>=' : '<=';
-  const verdict = isKept ? 'kept' : 'MISSED';
-  return `${verdict.padEnd(7)}${name}: ${measured.toFixed(2)} (${where}), ${sign} ${floor.toFixed(2)}`;
+  const verdict = (isKept ? 'kept' : 'MISSED').padEnd(7);
+  const limit = `${isAtLeast ? '>=' : '<='} ${floor.toFixed(2)}`;
+  return `${verdict}${name}: ${measured.toFixed(2)} (${where}), ${limit}`;
 }
 
 function times({ median, max }: Times): string {

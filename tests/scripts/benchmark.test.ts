@@ -21,7 +21,7 @@ beforeAll(async () => {
 describe('the least cost', () => {
   const cells = (['few', 'rand', 'full'] as const).map((sort): Cell => {
     const problem = (seed: number) => instance({ ...plain, sort, positions: 7 }, seed);
-    return { name: sort, group: sort, isQuick: true, problem };
+    return { name: sort, group: sort, isQuick: true, without: null, problem };
   });
 
   test.each(cells)('$name: all agree', (cell) => {

@@ -10,7 +10,8 @@
  */
 
 import { type Edge, type Forest, forestOf } from './forest.js';
-import { ForestView, type Limit } from './forest-view.js';
+import { ForestView } from './forest-view.js';
+import type { Limit } from './limits.js';
 import { MessageStore, nothingDecided, unknown } from './message-store.js';
 import type { Tables } from './tables.js';
 
@@ -101,7 +102,7 @@ export class Bound {
     if (value < 0) {
       if (this.#seenIn[variable] === this.#node || !this.#isTrigger(variable)) return 0;
       this.#see(variable, atRoot);
-      return this.#leastAt(variable, atRoot);
+      return this.#leastFrom(variable);
     }
     if (value === 0 && this.#isForced[variable] === false) return 0;
     let cost = 0;
@@ -119,7 +120,7 @@ export class Bound {
     if (this.#isForced[variable] === true) return true;
     if (!this.#view.allows(variable, 0)) return true;
     for (const way of this.#forest.waysTo[variable] as readonly number[]) {
-      if (this.#view.isMiddleTouched(way >> 1)) return true;
+      if (this.#view.isEdgeTouched(way >> 1)) return true;
     }
     return false;
   }
@@ -135,14 +136,15 @@ export class Bound {
       if (next === (way ^ 1)) continue;
       const from = this.#from(next);
       if (this.#view.isDecided(from)) {
-        key += `${next}=${this.#view.decided[from] as number}${this.#view.middlesOf(next >> 1)};`;
+        const value = this.#view.decided[from] as number;
+        key += `${next}=${value}${this.#view.edgeLimitsOf(next >> 1)};`;
       } else {
         const beyond = this.#see(from, next);
         if (beyond !== nothingDecided) key += `${next}>${beyond};`;
       }
     }
     if (way === atRoot) return nothingDecided;
-    key += this.#view.middlesOf(way >> 1);
+    key += this.#view.edgeLimitsOf(way >> 1);
     const { number, messages } = this.#kept.of(way, key);
     this.#messages[way] = messages;
     return number;
@@ -153,22 +155,31 @@ export class Bound {
     const messages = this.#messages[way] as Float64Array;
     const known = messages[value] as number;
     if (known !== unknown) return known;
-    const least = this.#leastAt(this.#from(way), way);
+    const least = this.#leastAlong(way, value);
     messages[value] = least;
     return least;
   }
 
-  /**
-   * The least over the values of an undecided variable, and all beyond it. The one that it is
-   * reached from has its value already.
-   */
-  #leastAt(variable: number, way: number): number {
+  /** The least over the values of a variable that begins an undecided part, and beyond. */
+  #leastFrom(variable: number): number {
     const atLeast = this.#tables.atLeast[variable] as readonly number[];
     let least = Infinity;
     for (const value of this.#order[variable] as Int32Array) {
       if ((atLeast[value] as number) >= least) break;
+      least = Math.min(least, this.#costAt(variable, value, atRoot, least));
+    }
+    return least;
+  }
+
+  /** The least over the values of the variable that a way leads from, and beyond. */
+  #leastAlong(way: number, to: number): number {
+    const variable = this.#from(way);
+    const atLeast = this.#tables.atLeast[variable] as readonly number[];
+    let least = Infinity;
+    for (let place = 0; ; place += 1) {
+      const value = this.#view.partner(way, to, place, least);
+      if (value < 0 || (atLeast[value] as number) >= least) break;
       least = Math.min(least, this.#costAt(variable, value, way, least));
-      if (least === 0) break;
     }
     return least;
   }

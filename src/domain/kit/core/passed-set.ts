@@ -7,14 +7,13 @@
  * places outside the set. Then something would be worse if those were put back, for otherwise they
  * could be put back. So there is a relation that is worse with the values that the result has
  * inside, and 0 outside, and it reads an outside place that the result changes. These are all the
- * cases that there are. In each, one or two variables are limited in their values, and the least
- * of the bounds is a bound for all that is not passed over.
+ * cases that there are. In each, one or two variables are limited in their values.
  *
  * What is no place may be put back with the places that it stands beside, or not. Either way
- * something has to be worse, and so the greater of the two bounds holds.
+ * something has to be worse: that makes two borders, and each has its cases.
  */
 
-import type { Bound } from './bound.js';
+import type { Limit } from './limits.js';
 import { STATE } from './problem.js';
 import type { Tables } from './tables.js';
 
@@ -22,6 +21,7 @@ import type { Tables } from './tables.js';
 interface Across {
   readonly relation: number;
   readonly inside: readonly number[];
+  readonly outside: readonly number[];
   /** Outside places: it is worse only where one of them has been changed and is put back. */
   readonly places: readonly Returning[];
 }
@@ -35,23 +35,13 @@ interface Returning {
 export class PassedSet {
   /** What the result that was given cost: others with the same cost are not passed over. */
   readonly cost: number;
-  readonly #ways: Border[];
+  readonly borders: readonly Border[];
 
   constructor(tables: Tables, places: ReadonlySet<number>, cost: number) {
     this.cost = cost;
     const beside = placesBeside(tables, places);
-    this.#ways = [new Border(tables, places, new Map())];
-    if (beside.size > 0) this.#ways.push(new Border(tables, places, beside));
-  }
-
-  /**
-   * The least that is added below a node, passing this set over; at least `enough`, which is known
-   * already. Infinity where nothing else is below.
-   */
-  least(decided: Int32Array, bound: Bound, enough: number): number {
-    let least = enough;
-    for (const way of this.#ways) least = way.least(decided, bound, least);
-    return least;
+    const ways = beside.size > 0 ? [new Map(), beside] : [beside];
+    this.borders = ways.map((way) => new Border(tables, places, way));
   }
 }
 
@@ -59,7 +49,7 @@ export class PassedSet {
 type Beside = ReadonlyMap<number, ReadonlySet<number>>;
 
 /** The relations between inside and outside, for one way of putting back. */
-class Border {
+export class Border {
   readonly #tables: Tables;
   readonly #isInSet: readonly boolean[];
   readonly #isOutside: readonly boolean[];
@@ -83,27 +73,13 @@ class Border {
         place,
         isAlone: outside.every((one) => beside.get(one)?.has(place) ?? true),
       }));
-      return [{ relation, inside, places: returning }];
+      return [{ relation, inside, outside, places: returning }];
     });
     this.#values = new Int32Array(variables.length);
   }
 
-  least(decided: Int32Array, bound: Bound, enough: number): number {
-    if (!this.#isBelow(decided)) return enough;
-    let least = Infinity;
-    for (let variable = 0; variable < decided.length && least > enough; variable += 1) {
-      if (this.#isInSet[variable] === false || (decided[variable] as number) >= 0) continue;
-      least = Math.min(least, bound.of(decided, [{ variable, allowed: this.#standing(variable) }]));
-    }
-    for (const across of this.#across) {
-      if (least <= enough) break;
-      least = Math.min(least, this.#leastAcross(across, decided, bound, enough));
-    }
-    return Math.max(least, enough);
-  }
-
   /** Whether the set may still come of what is decided. */
-  #isBelow(decided: Int32Array): boolean {
+  isBelow(decided: Int32Array): boolean {
     for (let variable = 0; variable < decided.length; variable += 1) {
       const value = decided[variable] as number;
       const isOutside = this.#isOutside[variable] === true;
@@ -114,26 +90,40 @@ class Border {
     return true;
   }
 
-  /** The least where this relation would be worse if what is changed outside were put back. */
-  #leastAcross(across: Across, decided: Int32Array, bound: Bound, enough: number): number {
-    const { relation, inside, places } = across;
+  /** Whether a place of the set can only stay as it is. */
+  isLeftBy(limits: readonly Limit[]): boolean {
+    return limits.some(
+      ({ variable, allowed }) => this.#isInSet[variable] === true && allowed.indexOf(1, 1) < 0,
+    );
+  }
+
+  /** Each case of a result that is not passed over, as what it limits. `isBelow` comes before. */
+  *cases(decided: Int32Array): Generator<Limit[], undefined> {
+    for (let variable = 0; variable < decided.length; variable += 1) {
+      if (this.#isInSet[variable] === false || (decided[variable] as number) >= 0) continue;
+      yield [{ variable, allowed: this.#standing(variable), worse: [] }];
+    }
+    for (const across of this.#across) yield* this.#casesAcross(across, decided);
+  }
+
+  /** A relation would be worse if what is changed outside were put back. */
+  *#casesAcross(across: Across, decided: Int32Array): Generator<Limit[], undefined> {
+    const { relation, inside, outside, places } = across;
     const undecided = inside.filter((variable) => (decided[variable] as number) < 0);
     const [only] = undecided;
     const isWorse = only !== undefined || this.#isWorse(relation);
-    // With several undecided it is not known when it is worse, and that is left out.
+    // With several undecided, only an edge of the forest can be asked when it is worse.
     const allowed = only === undefined || undecided.length > 1 ? null : this.#worse(only, relation);
-    let least = Infinity;
     for (const { place, isAlone } of places) {
       // Outside places that are decided stay as they are: others are not below.
       if ((decided[place] as number) >= 0 || (isAlone && !isWorse)) continue;
-      const limits = [{ variable: place, allowed: this.#changed(place) }];
+      const worse = isAlone ? [{ relation, outside }] : [];
+      const limits: Limit[] = [{ variable: place, allowed: this.#changed(place), worse }];
       if (only !== undefined && allowed !== null && isAlone) {
-        limits.push({ variable: only, allowed });
+        limits.push({ variable: only, allowed, worse: [] });
       }
-      least = Math.min(least, bound.of(decided, limits));
-      if (least <= enough) break;
+      yield limits;
     }
-    return least;
   }
 
   #standing(variable: number): Uint8Array {

@@ -8,9 +8,13 @@
  * make hold what is open, and so it is divided over what could do that.
  *
  * Nothing is left out: a result below a node is below just one of its children, or is its own
- * assignment, or has a group of changes that can be put back.
+ * assignment, or has a group of changes that can be put back. Two things keep the search from
+ * going through what nobody wants: a node is dropped where every result below has something
+ * needless in it (`irredundance.ts`), and what has been given raises the bounds of all nodes that
+ * would only bring other ways of changing the same places (`passed-set.ts`, `apart.ts`).
  */
 
+import { leastApart } from './apart.js';
 import { Bound } from './bound.js';
 import { Brancher, type Branching } from './branching.js';
 import { Children } from './children.js';
@@ -23,23 +27,41 @@ import { Tables } from './tables.js';
 /** No variable. */
 const nothing = -1;
 
+/** So many bounds of one node are about as much work as looking at a new one. */
+const looksInStep = 16;
+
 /** What comes first of two entries with the same bound. */
 const RANK = { result: 0, node: 1, children: 2 } as const;
 
-interface Entry {
+/** Something to be looked at; it is changed only while it is not in the queue. */
+class Entry {
   /** Nothing that comes of it costs less. */
-  readonly bound: number;
-  readonly rank: (typeof RANK)[keyof typeof RANK];
+  bound: number;
+  rank: (typeof RANK)[keyof typeof RANK];
   /** By variable: its value, -1 where it is not decided. */
   readonly decided: Int32Array;
   readonly countDecided: number;
+  /** What the decided variables cost. */
   readonly floor: number;
   /** What it changes and its parent does not, until it is known that this is not needless. */
   untested: number;
-  /** The children of the node that are still to be made. */
-  readonly children: Children | null;
   /** How many of the sets passed over its bound takes account of. */
-  passed: number;
+  passed = 0;
+  /** Those that are still to be made; null where it has not been divided. */
+  children: Children | null = null;
+
+  constructor(
+    bound: number,
+    rank: Entry['rank'],
+    node: Pick<Entry, 'decided' | 'countDecided' | 'floor' | 'untested'>,
+  ) {
+    this.bound = bound;
+    this.rank = rank;
+    this.decided = node.decided;
+    this.countDecided = node.countDecided;
+    this.floor = node.floor;
+    this.untested = node.untested;
+  }
 }
 
 export class Search {
@@ -107,14 +129,13 @@ export class Search {
     if (!children.isPriced) {
       this.#budget.left -= 1;
       children.price();
-      this.#pushChildren(entry, children);
+      this.#putBack(entry, children);
       return;
     }
-    const { bound } = children;
+    const bound = Math.max(entry.bound, children.bound);
     const child = children.take();
-    this.#pushChildren(entry, children);
-    const countDecided = entry.countDecided + child.countMore;
-    this.#look(child.decided, child.latest, countDecided, Math.max(entry.bound, bound));
+    this.#putBack(entry, children);
+    this.#look(child.decided, child.latest, entry.countDecided + child.countMore, bound);
   }
 
   /** Looks at a node for the first time: it goes into the queue with its bound. */
@@ -124,16 +145,8 @@ export class Search {
     if (floor === Infinity) return;
     const bound = Math.max(atLeast, floor + this.#floor.of(decided));
     if (bound === Infinity) return;
-    this.#queue.push({
-      bound,
-      rank: RANK.node,
-      decided,
-      countDecided,
-      floor,
-      untested: latest,
-      children: null,
-      passed: 0,
-    });
+    const node = { decided, countDecided, floor, untested: latest };
+    this.#queue.push(new Entry(bound, RANK.node, node));
   }
 
   /**
@@ -151,19 +164,16 @@ export class Search {
   /** Raises the bound by what has been given since it was computed, and puts the entry back. */
   #raise(entry: Entry): boolean {
     let { passed } = entry;
-    const enough = entry.bound - entry.floor;
-    let least = enough;
-    for (; passed < this.#passed.length; passed += 1) {
-      const set = this.#passed[passed] as PassedSet;
-      // Others that cost the same are still wanted.
-      if (set.cost >= entry.bound) break;
-      least = Math.max(least, set.least(entry.decided, this.#floor, least));
-    }
+    // Others that cost the same as a set did are still wanted.
+    while ((this.#passed[passed]?.cost ?? Infinity) < entry.bound) passed += 1;
     if (passed === entry.passed) return false;
-    this.#budget.left -= 1;
     entry.passed = passed;
-    const bound = Math.max(entry.bound, entry.floor + least);
-    if (bound < Infinity) this.#queue.push({ ...entry, bound });
+    const borders = this.#passed.slice(0, passed).flatMap((set) => set.borders);
+    const known = entry.bound - entry.floor;
+    const { least, looks } = leastApart(borders, entry.decided, this.#floor, known);
+    this.#budget.left = Math.max(0, this.#budget.left - 1 - Math.floor(looks / looksInStep));
+    entry.bound = entry.floor + least;
+    if (entry.bound < Infinity) this.#queue.push(entry);
     return true;
   }
 
@@ -177,7 +187,7 @@ export class Search {
     const open = this.#openAt(values);
     if (this.#phase === 'open' && open.length === 0) return;
     const cost = this.#tables.exact(values);
-    if (cost < Infinity) this.#queue.push({ ...entry, bound: cost, rank: RANK.result });
+    if (cost < Infinity) this.#queue.push(new Entry(cost, RANK.result, entry));
     if (open.length === 0) return;
     const blamed = open.flatMap((relation) => this.#tables.blameAt(relation, values));
     this.#branch(entry, this.#brancher.over(entry.decided, new Set(blamed)));
@@ -185,12 +195,15 @@ export class Search {
 
   #branch(entry: Entry, branching: Branching): void {
     const { decided, floor } = entry;
-    this.#pushChildren(entry, new Children(this.#tables, this.#floor, decided, floor, branching));
+    entry.rank = RANK.children;
+    entry.children = new Children(this.#tables, this.#floor, decided, floor, branching);
+    this.#putBack(entry, entry.children);
   }
 
-  #pushChildren(entry: Entry, children: Children): void {
-    const bound = Math.max(entry.bound, children.bound);
-    if (bound < Infinity) this.#queue.push({ ...entry, bound, rank: RANK.children, children });
+  /** Puts a divided node back, with the bound of the children that are left. */
+  #putBack(entry: Entry, children: Children): void {
+    entry.bound = Math.max(entry.bound, children.bound);
+    if (entry.bound < Infinity) this.#queue.push(entry);
   }
 
   #accept(entry: Entry): Found | null {

@@ -15,6 +15,7 @@ import { CART } from '../cli/catalogue.js';
 import { LARGER_CART, rigOf } from './fixture.js';
 import { FIELDS, JSON_TEXTS, TYPES } from './hostile-inputs/bodies.js';
 import { FIT, type Inputs } from './hostile-inputs/bytes.js';
+import { KITS } from './hostile-inputs/kits.js';
 import { NAMES } from './hostile-inputs/names.js';
 import { REQUEST_LINES } from './hostile-inputs/request-lines.js';
 import { NUMBERS, PARAMETERS, PATHS } from './hostile-inputs/urls.js';
@@ -32,6 +33,7 @@ const GROUPS: Readonly<Record<string, Inputs>> = {
   'Texts of bodies': JSON_TEXTS,
   'Fields of bodies': FIELDS,
   'Types of bodies': TYPES,
+  'Kit questions': KITS,
   Wishes: ACCEPTED,
   Conditions: CONDITIONS,
   Cursors: CURSORS,

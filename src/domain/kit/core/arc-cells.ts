@@ -16,16 +16,16 @@ export function aliveOf(costs: Float64Array, classes: Int32Array, count: number)
 
 /** Into `least`, by class at the place: the least that is left of its cells in the factor. */
 export function project(
-  factor: Factor,
+  { counts, strides }: Factor,
   costs: Float64Array,
+  allowed: Allowed | null,
   moved: readonly Float64Array[],
   place: number,
   least: Float64Array,
 ): void {
-  const { counts, strides } = factor;
   const count = counts[place] as number;
   const own = moved[place] as Float64Array;
-  if (counts.length === 2) {
+  if (allowed === null) {
     const other = moved[1 - place] as Float64Array;
     const step = strides[1 - place] as number;
     const stride = strides[place] as number;
@@ -41,34 +41,63 @@ export function project(
     }
     return;
   }
-  least.fill(Number.POSITIVE_INFINITY, 0, count);
-  walk(factor, costs, moved, (names, left) => {
-    const name = names[place] as number;
-    if (left < (least[name] as number)) least[name] = left;
-  });
+  leastOf(allowed, moved, null, place, least);
 }
 
-/** Every cell with what is left of it, and the classes that it is of. */
-export function walk(
-  { counts }: Factor,
-  costs: Float64Array,
-  moved: readonly Float64Array[],
-  visit: (names: Int32Array, left: number) => void,
-): void {
-  const names = new Int32Array(counts.length);
+/**
+ * The cells of a factor of more than two variables that are allowed at all: often few, since a
+ * limit on a product is kept by few combinations.
+ */
+export interface Allowed {
+  readonly costs: Float64Array;
+  /** By place, by cell: its class. */
+  readonly names: readonly Int32Array[];
+  /** By cell, what is being added up. */
+  readonly sums: Float64Array;
+}
+
+/** Null where the factor is better looked at whole, or is not written out. */
+export function allowedOf({ counts, strides, costs }: Factor): Allowed | null {
+  if (costs === null || counts.length === 2) return null;
+  const cells: number[] = [];
   for (let cell = 0; cell < costs.length; cell += 1) {
-    let left = costs[cell] as number;
-    if (left !== Number.POSITIVE_INFINITY) {
-      for (let at = 0; at < names.length; at += 1) {
-        left -= (moved[at] as Float64Array)[names[at] as number] as number;
-      }
-      visit(names, left);
+    if (costs[cell] !== Number.POSITIVE_INFINITY) cells.push(cell);
+  }
+  return {
+    costs: Float64Array.from(cells, (cell) => costs[cell] as number),
+    names: counts.map((count, place) =>
+      Int32Array.from(cells, (cell) => Math.floor(cell / (strides[place] as number)) % count),
+    ),
+    sums: new Float64Array(cells.length),
+  };
+}
+
+/** Into `least`, by class at the place: the least of what is left, with the other sides added. */
+export function leastOf(
+  { costs, names, sums }: Allowed,
+  moved: readonly Float64Array[],
+  sides: readonly Float64Array[] | null,
+  place: number,
+  least: Float64Array,
+): void {
+  sums.set(costs);
+  for (let at = 0; at < names.length; at += 1) {
+    change(sums, names[at] as Int32Array, moved[at] as Float64Array, -1);
+    if (sides !== null && at !== place) {
+      change(sums, names[at] as Int32Array, sides[at] as Float64Array, 1);
     }
-    for (let at = names.length - 1; at >= 0; at -= 1) {
-      const next = (names[at] as number) + 1;
-      names[at] = next === (counts[at] as number) ? 0 : next;
-      if (next !== counts[at]) break;
-    }
+  }
+  const own = names[place] as Int32Array;
+  least.fill(Number.POSITIVE_INFINITY, 0, (moved[place] as Float64Array).length);
+  for (let cell = 0; cell < sums.length; cell += 1) {
+    const name = own[cell] as number;
+    if ((sums[cell] as number) < (least[name] as number)) least[name] = sums[cell] as number;
+  }
+}
+
+function change(sums: Float64Array, names: Int32Array, by: Float64Array, sign: 1 | -1): void {
+  for (let cell = 0; cell < sums.length; cell += 1) {
+    sums[cell] = (sums[cell] as number) + sign * (by[names[cell] as number] as number);
   }
 }
 

@@ -4,8 +4,8 @@
  * moved before make it the sharper, since the other factors then have little left to add.
  */
 
-import type { Bounds } from './arc.js';
-import { walk } from './arc-cells.js';
+import type { Arcs, Bounds } from './arc.js';
+import { type Allowed, leastOf } from './arc-cells.js';
 import type { Factor, Network } from './cost-network.js';
 
 interface Child {
@@ -22,6 +22,7 @@ interface Branch {
 
 export class Forest {
   readonly #network: Network;
+  readonly #allowed: readonly (Allowed | null)[];
   /** From the roots to the leaves. */
   readonly #branches: readonly Branch[];
   /** By variable: its tree; and by tree, its root. */
@@ -30,8 +31,9 @@ export class Forest {
   /** Cells that are looked at each time. */
   readonly cells: number;
 
-  constructor(network: Network) {
+  constructor({ network, allowed }: Arcs) {
     this.#network = network;
+    this.#allowed = allowed;
     const chosen = spanning(network);
     const { branches, treeOf, roots } = hung(network, chosen);
     this.#branches = branches;
@@ -51,17 +53,19 @@ export class Forest {
     for (let at = this.#branches.length - 1; at >= 0; at -= 1) {
       const { factor, parent, children } = this.#branches[at] as Branch;
       const one = this.#network.factors[factor] as Factor;
+      const allowed = this.#allowed[factor] ?? null;
       const side = one.counts.map((count) => new Float64Array(count));
       for (const { variable, place } of children) {
         leastByClass(totals[variable], one.classOf[place], side[place] as Float64Array);
       }
-      const up = joined(one, moved[factor] as readonly Float64Array[], side, parent.place);
+      const up = joined(one, allowed, moved[factor] as readonly Float64Array[], side, parent.place);
       addByClass(totals[parent.variable], one.classOf[parent.place], up);
       ups[at] = up;
       sides[at] = side;
     }
     this.#branches.forEach(({ factor, parent, children }, at) => {
       const one = this.#network.factors[factor] as Factor;
+      const allowed = this.#allowed[factor] ?? null;
       const side = sides[at] as Float64Array[];
       const up = ups[at] as Float64Array;
       const above = side[parent.place] as Float64Array;
@@ -72,7 +76,7 @@ export class Forest {
         }
       }
       for (const { variable, place } of children) {
-        const down = joined(one, moved[factor] as readonly Float64Array[], side, place);
+        const down = joined(one, allowed, moved[factor] as readonly Float64Array[], side, place);
         addByClass(totals[variable], one.classOf[place], down);
       }
     });
@@ -80,7 +84,7 @@ export class Forest {
   }
 
   #withOtherTrees(base: number, totals: Float64Array[]): Float64Array[] {
-    const best = this.#roots.map((root) => leastOf(totals[root] as Float64Array));
+    const best = this.#roots.map((root) => smallest(totals[root] as Float64Array));
     const all = best.reduce((sum, one) => sum + one, base);
     totals.forEach((own, variable) => {
       const others = all - (best[this.#treeOf[variable] as number] as number);
@@ -95,6 +99,7 @@ export class Forest {
 /** By class at the place: the least of its cells together with what the other sides cost. */
 function joined(
   factor: Factor,
+  allowed: Allowed | null,
   moved: readonly Float64Array[],
   sides: readonly Float64Array[],
   place: number,
@@ -102,15 +107,8 @@ function joined(
   const { counts, strides } = factor;
   const costs = factor.costs as Float64Array;
   const least = new Float64Array(counts[place] as number).fill(Number.POSITIVE_INFINITY);
-  if (counts.length > 2) {
-    walk(factor, costs, moved, (names, left) => {
-      let cost = left;
-      for (let at = 0; at < names.length; at += 1) {
-        if (at !== place) cost += (sides[at] as Float64Array)[names[at] as number] as number;
-      }
-      const name = names[place] as number;
-      if (cost < (least[name] as number)) least[name] = cost;
-    });
+  if (allowed !== null) {
+    leastOf(allowed, moved, sides, place, least);
     return least;
   }
   const other = 1 - place;
@@ -156,7 +154,7 @@ function addByClass(
   }
 }
 
-function leastOf(costs: Float64Array): number {
+function smallest(costs: Float64Array): number {
   return costs.reduce((least, cost) => Math.min(least, cost), Number.POSITIVE_INFINITY);
 }
 

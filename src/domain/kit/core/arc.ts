@@ -9,7 +9,7 @@
  * onwards (sequential message passing as it is done on trees, here over classes).
  */
 
-import { aliveOf, give, project, take } from './arc-cells.js';
+import { type Allowed, aliveOf, allowedOf, give, project, take } from './arc-cells.js';
 import { within } from './cost-limit.js';
 import type { Factor, Network } from './cost-network.js';
 
@@ -25,6 +25,8 @@ export interface Bounds {
 
 export class Arcs {
   readonly network: Network;
+  /** By factor. */
+  readonly allowed: readonly (Allowed | null)[];
   /** Cells looked at. */
   cells = 0;
   readonly #order: Int32Array;
@@ -35,6 +37,7 @@ export class Arcs {
 
   constructor(network: Network) {
     this.network = network;
+    this.allowed = network.factors.map(allowedOf);
     this.#order = breadthFirst(network);
     const rank = new Int32Array(this.#order.length);
     this.#order.forEach((variable, at) => {
@@ -102,8 +105,9 @@ export class Arcs {
       const one = this.network.factors[factor] as Factor;
       if (one.costs === null) continue;
       const moved = bounds.moved[factor] as readonly Float64Array[];
-      this.cells += one.costs.length;
-      project(one, one.costs, moved, place, this.#scratch);
+      const allowed = this.allowed[factor] ?? null;
+      this.cells += allowed?.costs.length ?? one.costs.length;
+      project(one, one.costs, allowed, moved, place, this.#scratch);
       take(own, one.classOf[place] as Int32Array, this.#scratch);
       const taken = moved[place] as Float64Array;
       for (let name = 0; name < taken.length; name += 1) {

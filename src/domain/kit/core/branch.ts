@@ -48,7 +48,7 @@ export class Branching {
   constructor(network: Network, wanted: Wanted, meter: Meter, narrow: number) {
     this.#network = network;
     this.#arcs = new Arcs(network);
-    this.#forest = new Forest(network);
+    this.#forest = new Forest(this.#arcs);
     this.#meter = meter;
     this.#wanted = wanted;
     this.#narrow = narrow;

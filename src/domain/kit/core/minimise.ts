@@ -37,23 +37,8 @@ export function minimise(
     ofTwo(found, unary, a, ownA, baseA, b, ownB, baseB);
     return found;
   }
-  const sums = new Float64Array(unary.length);
   const rest = [third, ...more];
-  for (let cell = 0; cell < cells; cell += 1) {
-    const atA = baseA[cell] as number;
-    const atB = baseB[cell] as number;
-    for (let name = 0; name < unary.length; name += 1) {
-      sums[name] =
-        (unary[name] as number) +
-        (a[atA + (ownA[name] as number)] as number) +
-        (b[atB + (ownB[name] as number)] as number);
-    }
-    for (let index = 0; index < rest.length; index += 1) {
-      const { costs, own } = rest[index] as Operand;
-      addTo(sums, costs, own as Int32Array, (bases[index + 2] as Int32Array)[cell] as number);
-    }
-    found[cell] = leastOf(sums);
-  }
+  ofMany(found, unary, a, ownA, baseA, b, ownB, baseB, rest, bases.slice(2));
   return found;
 }
 
@@ -123,9 +108,42 @@ function ofTwo(
   }
 }
 
-function addTo(sums: Float64Array, costs: Float64Array, own: Int32Array, base: number): void {
-  for (let name = 0; name < sums.length; name += 1) {
-    sums[name] = (sums[name] as number) + (costs[base + (own[name] as number)] as number);
+/** The first two tables as above; of the others each is summed up where the first two allow it. */
+function ofMany(
+  found: Float64Array,
+  unary: Float64Array,
+  a: Float64Array,
+  ownA: Int32Array,
+  baseA: Int32Array,
+  b: Float64Array,
+  ownB: Int32Array,
+  baseB: Int32Array,
+  rest: readonly Operand[],
+  bases: readonly Int32Array[],
+): void {
+  const [{ costs: c, own }] = rest as [Operand];
+  const ownC = own as Int32Array;
+  const baseC = bases[0] as Int32Array;
+  for (let cell = 0; cell < found.length; cell += 1) {
+    const atA = baseA[cell] as number;
+    const atB = baseB[cell] as number;
+    const atC = baseC[cell] as number;
+    let least = Number.POSITIVE_INFINITY;
+    for (let name = 0; name < unary.length; name += 1) {
+      let sum =
+        (unary[name] as number) +
+        (a[atA + (ownA[name] as number)] as number) +
+        (b[atB + (ownB[name] as number)] as number) +
+        (c[atC + (ownC[name] as number)] as number);
+      // Costs are never negative: what is too dear already stays so.
+      for (let index = 1; sum < least && index < rest.length; index += 1) {
+        const { costs, own: names } = rest[index] as Operand;
+        const base = (bases[index] as Int32Array)[cell] as number;
+        sum += costs[base + ((names as Int32Array)[name] as number)] as number;
+      }
+      if (sum < least) least = sum;
+    }
+    found[cell] = least;
   }
 }
 

@@ -31,7 +31,7 @@ export interface Ways {
   readonly narrow: number;
 }
 
-const WAYS: Ways = { small: 120_000, large: 300_000, narrow: 100_000 };
+const WAYS: Ways = { small: 120_000, large: 200_000, narrow: 100_000 };
 const SWEEPS = 3;
 const FEW = 4;
 
@@ -182,7 +182,7 @@ class Bounding {
     this.#network = network;
     this.#meter = meter;
     this.#arcs = new Arcs(network);
-    this.#forest = new Forest(network);
+    this.#forest = new Forest(this.#arcs);
     this.#bounds = this.#arcs.fresh();
   }
 

@@ -171,7 +171,8 @@ export const askKitsOperation: Operation = {
   summary: 'The same question in a body',
   description:
     'Takes the fields of the question as JSON, with alternatives, conditions, pieces at hand, ' +
-    `prices of one's own and what was measured. ${ALSO_QUERY}`,
+    "prices of one's own and what was measured. Where it has prices of one's own, nobody keeps " +
+    `the answer, of QUERY neither. ${ALSO_QUERY}`,
   segment: null,
   query: NO_PARAMETERS,
   body: kitQuestionSchema,

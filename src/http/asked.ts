@@ -62,6 +62,8 @@ export interface Question<Input extends object> {
   /** As the client said it. */
   readonly asked: Asked;
   readonly lifetimes: Lifetimes;
+  /** It tells what is nobody else's, such as what somebody buys at: nobody keeps the answer. */
+  readonly isConfidential?: boolean;
   readonly input: Input;
   readonly judge: (library: Library, input: Input) => object;
 }
@@ -77,7 +79,7 @@ export function answerTo<Input extends object>(
   question: Question<Input>,
 ): Response {
   const { head, lang } = settled;
-  const { asked, lifetimes } = question;
+  const { asked, lifetimes, isConfidential = false } = question;
   const { key, text } = judged(service, head, question);
   const headers = {
     'faying-edition': String(head.number),
@@ -88,7 +90,8 @@ export function answerTo<Input extends object>(
   if (exchange.request.method === 'POST') {
     return jsonReply(exchange, text(), { ...headers, 'cache-control': 'no-store' });
   }
-  const kept = asked.edition === undefined ? lifetimes.floating : lifetimes.pinned;
+  const usual = asked.edition === undefined ? lifetimes.floating : lifetimes.pinned;
+  const kept = isConfidential ? 'no-store' : usual;
   return unlessKnown(exchange, { ...headers, 'cache-control': kept, etag: etagOf(key) }, text);
 }
 
@@ -112,11 +115,12 @@ interface Answer {
 function judged<Input extends object>(
   { answers, library }: Service,
   { hash: editionHash }: EditionHead,
-  { path, input: unordered, judge }: Question<Input>,
+  { path, input: unordered, judge, isConfidential = false }: Question<Input>,
 ): Answer {
   const input = ordered(unordered);
   const key = keyOf({ editionHash, path, mediaType: JSON_TYPE, input });
-  return { key, text: () => answers.text(key, () => JSON.stringify(judge(library, input))) };
+  const write = () => JSON.stringify(judge(library, input));
+  return { key, text: () => (isConfidential ? write() : answers.text(key, write)) };
 }
 
 /** The body, or 304 where the client says that it has this very answer. */

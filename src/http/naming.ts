@@ -20,7 +20,7 @@ import type { Service } from './service.js';
 
 /** What is asked of a use-case that names parts. */
 interface NamingQuestion<Wire extends Asked, Input extends NamingInput>
-  extends Pick<Question<Input>, 'path' | 'query' | 'judge'> {
+  extends Pick<Question<Input>, 'path' | 'query' | 'judge' | 'isConfidential'> {
   /** As the client said it. */
   readonly asked: Wire;
   /** The same as the use-case takes it; `common` is what all such questions have. */

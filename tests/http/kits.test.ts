@@ -7,6 +7,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { kitAnswerSchema } from '../../src/contract/kits.js';
+import { USUAL_STEPS } from '../../src/domain/kit/extent.js';
 import { json, publish, rigOf } from './fixture.js';
 import { NAMED } from './named-parts.js';
 
@@ -202,13 +203,40 @@ describe('between the service and whoever asks again', () => {
     expect(shared.text).toBe(await first.text());
   });
 
+  test("nobody keeps an answer with prices of one's own", async () => {
+    const one = rigOf({ documents: [NAMED], answerCacheBytes: 1_000_000 });
+    const query = (more: object, headers: Record<string, string> = {}) =>
+      one.app.request('/v1/kits', {
+        method: 'QUERY',
+        headers: { 'content-type': 'application/json', ...headers },
+        body: JSON.stringify({ vehicle: 'cart-1', want: [{ part: 'strong-box' }], ...more }),
+      });
+    const own = { offers: [{ part: 'strong-box', price: '70.00' }] };
+    for (const more of [own, { labourRate: '60.00' }]) {
+      const before = one.judged.resolveKitQuestion;
+      const first = await query(more);
+      expect(first.headers.get('cache-control')).toBe('no-store');
+      await query(more);
+      expect(one.judged.resolveKitQuestion).toBe(before + 2);
+      const etag = first.headers.get('etag') ?? '';
+      expect((await query(more, { 'if-none-match': etag })).status).toBe(304);
+    }
+    const before = one.judged.resolveKitQuestion;
+    for (const _ of [1, 2]) {
+      expect((await query({})).headers.get('cache-control')).toMatch(/^public/);
+    }
+    expect(one.judged.resolveKitQuestion).toBe(before + 1);
+  });
+
   test('the address of a question is one, and only of what a URL can say', async () => {
     const location = async (body: object) => {
       const response = await rig.client.post('/v1/kits').send({ vehicle: 'cart-1', ...body });
       return response.headers['content-location'];
     };
     const at = (search: string) => `/v1/kits?edition=1&lang=en&${search}vehicle=cart-1`;
-    expect(await location({ routes: 3, lots: 'all', prefer: 'cost', steps: 20_000 })).toBe(at(''));
+    expect(await location({ routes: 3, lots: 'all', prefer: 'cost', steps: USUAL_STEPS })).toBe(
+      at(''),
+    );
     expect(await location({ lots: ['crate'], limits: { cost: '9' } })).toBe(
       at('limits.cost=9&lots=crate&'),
     );

@@ -6,5 +6,5 @@ export const USUAL_ROUTES = 3;
 export const MOST_ROUTES = 20;
 
 /** Steps bound the work of a search, not its time, so that any machine finds the same. */
-export const USUAL_STEPS = 20_000;
+export const USUAL_STEPS = 50_000;
 export const MOST_STEPS = 200_000;

@@ -44,7 +44,12 @@ async function askKits(exchange: Exchange, service: Service): Promise<Response> 
 function answer(exchange: Exchange, asked: KitQuestion, service: Service): Response {
   const { resolveKitQuestion: judge } = service.useCases;
   const question = { path: KITS_PATH, query: KITS_QUERY, asked, inputOf, judge } as const;
-  return answerNaming(service, exchange, { ...question, hasPrices: true });
+  const isConfidential = hasOwnPrices(asked);
+  return answerNaming(service, exchange, { ...question, hasPrices: true, isConfidential });
+}
+
+function hasOwnPrices({ offers = [], labourRate }: KitQuestion): boolean {
+  return offers.length > 0 || labourRate !== undefined;
 }
 
 function inputOf(question: KitQuestion, common: NamingInput): KitInput {

@@ -31,7 +31,8 @@ describe('the README', () => {
     const database = freshDatabase();
     const files = { 'demo.ndjson': read('db/demo/catalogue.ndjson') };
     const published = await run(['publish', 'demo.ndjson'], { files, database });
-    const { out } = await run(['fit', 'lirren-1', 'gearbox-6-late'], { database, columns: 100 });
+    const words = ['kits', 'lirren-1', 'gearbox-6-late', '--routes', '6'];
+    const { out } = await run(words, { database, columns: 100 });
     const said = flat(`${published.out} ${out}`);
     const quoted = between('Published edition 1.', 'demo: the service has stopped').split('[...]');
     expect(quoted.length).toBeGreaterThan(3);

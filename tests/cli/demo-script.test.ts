@@ -33,14 +33,20 @@ describe('scripts/demo', () => {
 
   test('asks what its catalogue can answer', async () => {
     const text = readFileSync(script, 'utf8');
-    const [catalogue = '', vehicle = '', part = ''] = ['catalogue', 'vehicle', 'part'].map(
+    const names = ['catalogue', 'vehicle', 'part', 'routes'];
+    const [catalogue = '', vehicle = '', part = '', routes = ''] = names.map(
       (name) => new RegExp(`^${name}='([^']+)'$`, 'm').exec(text)?.[1],
     );
     const database = freshDatabase();
     const files = { [catalogue]: readFileSync(join(top, catalogue)) };
     expect((await run(['publish', catalogue], { database, files })).code).toBe(0);
-    const { code, out } = await run(['fit', vehicle, part, '--json'], { database });
+    const words = ['kits', vehicle, part, '--routes', routes, '--json'];
+    const { code, out } = await run(words, { database });
     expect(code).toBe(0);
-    expect(JSON.parse(out)).toMatchObject({ vehicle, part, alone: 'fails' });
+    const answer = JSON.parse(out) as { vehicle: string; routes: { grade: string }[] };
+    expect(answer.vehicle).toBe(vehicle);
+    expect(answer.routes.map(({ grade }) => grade)).toEqual(
+      Array.from({ length: Number(routes) }, () => 'proven'),
+    );
   });
 });

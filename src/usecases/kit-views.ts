@@ -3,12 +3,13 @@
  * is decided here.
  */
 
+import type { State } from '../domain/check/state.js';
 import { moneyText } from '../domain/kit/money.js';
 import type { KitQuestion } from '../domain/kit/question.js';
 import type { Kits, LoadView, Route } from '../domain/kit/route.js';
 import { point } from '../domain/quantity/interval.js';
 import type { Rational } from '../domain/quantity/rational.js';
-import type { MeasureView, ShownValue } from './answer.js';
+import type { CheckView, JudgedView, MeasureView, ShownValue } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import type { AskedKit } from './asked-kit.js';
 import { cautionViews } from './cautions.js';
@@ -138,7 +139,7 @@ function viewOf(
     lines: basket.lines.map((line) => lineView(line, route, skus, speaker)),
     recommended: route.recommended.map((line) => lineView(line, route, skus, speaker)),
     totals: totalsView(basket.totals),
-    ...judgedView(touched, speaker),
+    ...sparing(judgedView(touched, speaker)),
     weakest: weakestView(route, speaker),
     loads: route.loads.map((load) => loadView(load, speaker)),
     loses: lossViews(configuration, speaker),
@@ -152,6 +153,19 @@ function viewOf(
     digest: routeDigest(view, configuration.vehicle.id, origins, digest),
     ...view,
   };
+}
+
+/**
+ * Of what holds, that it does: its single checks only where they warn of something. A route has
+ * hundreds of them; whoever wants to see them all asks about the vehicle with the route on it.
+ */
+function sparing(judged: JudgedView): JudgedView {
+  const brief = <Judged extends { state: State; checks: CheckView[] }>(one: Judged): Judged => {
+    if (one.state !== 'holds') return one;
+    const checks = one.checks.filter(({ state, caution }) => state !== 'holds' || caution !== null);
+    return { ...one, checks };
+  };
+  return { ...judged, matings: judged.matings.map(brief) };
 }
 
 function weakestView({ weakest }: Route, speaker: Speaker): WeakestView | null {

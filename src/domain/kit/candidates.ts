@@ -8,15 +8,15 @@
 import type { Catalogue, Occupant, Part, Position } from '../catalogue/catalogue.js';
 import type { Work } from '../catalogue/trade.js';
 import type { Hand } from '../check/reading.js';
-import type { Arrangement, Seats } from '../judge/configuration.js';
+import type { Arrangement, Seat, Seats } from '../judge/configuration.js';
 import { namesOf, withArticles, workedPart } from '../judge/worked-part.js';
 import type { KitQuestion } from './question.js';
 
 /** What stands at a place, as one decision: all its pieces alike, or a left and a right one. */
 export interface SeatValue {
   readonly seats: Seats;
-  /** A new piece of the very article that is there now. */
-  readonly renews: boolean;
+  /** The hands for which a new piece of the very article that is there now is put in. */
+  readonly renewed: readonly (Hand | null)[];
 }
 
 /** A place of the vehicle with what could stand there. */
@@ -136,27 +136,32 @@ function placeCandidates(
 ): PlaceCandidates {
   const now = given.present.seats.get(position.id);
   if (now === undefined) throw new Error(`nothing is said of ${position.id}`);
-  const values: [SeatValue, ...SeatValue[]] = [{ seats: now, renews: false }];
-  const wanted = new Set(renewedAt(position, given));
-  for (const id of ids) {
-    for (const seats of seatsFor(position, id, ids, now, given.catalogue)) {
-      if (!isSame(seats, now)) values.push({ seats, renews: false });
-      else if (wanted.has(id)) values.push({ seats: now, renews: true });
-    }
-  }
+  const values: [SeatValue, ...SeatValue[]] = [{ seats: now, renewed: [] }];
+  values.push(
+    ...(now.hands ? pairsAt(position, ids, now, given) : singlesAt(position, ids, now, given)),
+  );
   if (mayBeEmptied(position, now, given))
-    values.push({ seats: alike(EMPTY, position), renews: false });
+    values.push({ seats: alike(EMPTY, position), renewed: [] });
   return { position, values };
 }
 
 const EMPTY: Occupant = { is: 'empty' };
 
-/** The articles of which the question wants a new piece here even if one is there already. */
-function renewedAt(position: Position, { question }: Given): string[] {
-  return question.wants.flatMap((want) => {
-    if (want.is !== 'part' || !want.renews) return [];
-    return want.position === null || want.position === position.id ? want.parts : [];
-  });
+/** Whether the question wants a new piece of an article for a hand, even if one is there already. */
+function isWantedAnew(
+  id: string,
+  { id: position }: Position,
+  hand: Hand | null,
+  { question }: Given,
+) {
+  return question.wants.some(
+    (want) =>
+      want.is === 'part' &&
+      want.renews &&
+      (want.position === null || want.position === position) &&
+      (want.hand === null || want.hand === hand) &&
+      want.parts.includes(id),
+  );
 }
 
 function alike(occupant: Occupant, { isHanded }: Position): Seats {
@@ -164,41 +169,75 @@ function alike(occupant: Occupant, { isHanded }: Position): Seats {
   return isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
 }
 
-/**
- * How a part can stand at a position. A part for one hand stands beside what is there now, and
- * beside every part for the other hand.
- */
-function seatsFor(
+/** Something for one hand of a place. */
+interface Choice {
+  readonly seat: Seat;
+  readonly id: string;
+  readonly isRenewed: boolean;
+}
+
+/** What could be put in for a hand, in the order of the articles. */
+function choicesFor(
   position: Position,
-  id: string,
+  hand: Hand | null,
   ids: readonly string[],
-  now: Seats,
-  { parts }: Catalogue,
-): Seats[] {
-  const hand = parts.get(id)?.hand ?? null;
-  if (!position.isHanded || !now.hands)
-    return hand === null || !position.isHanded ? [alike({ is: 'part', part: id }, position)] : [];
-  if (hand === null) return [alike({ is: 'part', part: id }, position)];
-  const seat = { occupant: { is: 'part', part: id }, origin: 'chosen' } as const;
-  const beside: Seats = hand === 'left' ? { ...now, left: seat } : { ...now, right: seat };
-  // Each pair is made once, from its left piece.
-  if (hand === 'right') return [beside];
-  const rights = ids.filter((other) => parts.get(other)?.hand === 'right');
-  const pairs = rights.map((other): Seats => {
-    const right = { occupant: { is: 'part', part: other }, origin: 'chosen' } as const;
-    return { hands: true, left: seat, right };
+  now: Seat,
+  given: Given,
+): Choice[] {
+  const there = now.occupant.is === 'part' ? now.occupant.part : null;
+  return ids.flatMap((id): Choice[] => {
+    const own = given.catalogue.parts.get(id)?.hand ?? null;
+    if (own !== hand && own !== null && hand !== null) return [];
+    if (id !== there) {
+      return [
+        { seat: { occupant: { is: 'part', part: id }, origin: 'chosen' }, id, isRenewed: false },
+      ];
+    }
+    return isWantedAnew(id, position, hand, given) ? [{ seat: now, id, isRenewed: true }] : [];
   });
-  return [beside, ...pairs];
 }
 
-function isSame(a: Seats, b: Seats): boolean {
-  if (a.hands !== b.hands) return false;
-  if (!a.hands || !b.hands) return !a.hands && !b.hands && same(a.seat.occupant, b.seat.occupant);
-  return same(a.left.occupant, b.left.occupant) && same(a.right.occupant, b.right.occupant);
+function singlesAt(
+  position: Position,
+  ids: readonly string[],
+  now: Seats & { readonly hands: false },
+  given: Given,
+): SeatValue[] {
+  return choicesFor(position, null, ids, now.seat, given).map(({ seat, isRenewed }) => {
+    return { seats: { hands: false, seat }, renewed: isRenewed ? [null] : [] };
+  });
 }
 
-function same(a: Occupant, b: Occupant): boolean {
-  return a.is === b.is && (a.is !== 'part' || b.is !== 'part' || a.part === b.part);
+/**
+ * A left and a right piece. Either may stay beside whatever is put in for the other hand; two that
+ * are put in together are of one article, or made for the two hands.
+ */
+function pairsAt(
+  position: Position,
+  ids: readonly string[],
+  now: Seats & { readonly hands: true },
+  given: Given,
+): SeatValue[] {
+  const lefts = choicesFor(position, 'left', ids, now.left, given);
+  const rights = choicesFor(position, 'right', ids, now.right, given);
+  const isFor = (id: string, hand: Hand) => given.catalogue.parts.get(id)?.hand === hand;
+  const rightByArticle = new Map(rights.map((choice) => [choice.id, choice]));
+  const madeForRight = rights.filter(({ id }) => isFor(id, 'right'));
+  const value = (left: Choice | null, right: Choice | null): SeatValue => ({
+    seats: { hands: true, left: left?.seat ?? now.left, right: right?.seat ?? now.right },
+    renewed: [
+      ...(left?.isRenewed === true ? (['left'] as const) : []),
+      ...(right?.isRenewed === true ? (['right'] as const) : []),
+    ],
+  });
+  return [
+    ...lefts.flatMap((left) => {
+      const same = rightByArticle.get(left.id);
+      const beside = isFor(left.id, 'left') ? madeForRight : same === undefined ? [] : [same];
+      return [value(left, null), ...beside.map((right) => value(left, right))];
+    }),
+    ...rights.map((right) => value(null, right)),
+  ];
 }
 
 /** An optional place; or one filled by a piece that fills others too, and may go with it. */

@@ -10,6 +10,7 @@ import { madeFrom } from '../catalogue/trade.js';
 import { ONE, type Rational } from '../quantity/rational.js';
 import { Billing } from './billing.js';
 import { partsIn } from './candidates.js';
+import { capacityRelations } from './capacity.js';
 import type { Answer, Prices, Problem, Variable } from './core/problem.js';
 import type { Tables } from './core/tables.js';
 import type { Ground, Whole, WholeJudge } from './ground.js';
@@ -17,7 +18,7 @@ import type { PriceList } from './price.js';
 import type { KitQuestion } from './question.js';
 import type { KitRelation } from './relation.js';
 import type { Scene } from './scene.js';
-import { capacityRelations, questionRelations } from './wishes.js';
+import { questionRelations } from './wishes.js';
 
 /** A problem with all that has been asked of it. */
 export interface Solved {
@@ -158,10 +159,23 @@ function isKeptPlace(scene: Scene, variable: number): boolean {
 function isAvoided(scene: Scene, variable: number, value: number): boolean {
   const { parts } = scene.question.avoid;
   if (parts.size === 0) return false;
-  const there = new Set(articlesAt(scene, variable, 0));
-  return articlesAt(scene, variable, value).some((id) => {
-    const made = madeFrom(id);
-    return made.some((one) => parts.has(one)) && !made.some((one) => there.has(one));
+  return addedAt(scene, variable, value).some((id) => madeFrom(id).some((one) => parts.has(one)));
+}
+
+/** The articles that come from outside. */
+function addedAt(scene: Scene, variable: number, value: number): readonly string[] {
+  if (variable >= scene.places.length) {
+    const left = [...scene.row(variable, 0)];
+    return scene.row(variable, value).filter((id) => {
+      const at = left.indexOf(id);
+      if (at >= 0) left.splice(at, 1);
+      return at < 0;
+    });
+  }
+  return scene.seatChanges(variable, value).flatMap(({ now, becomes }) => {
+    if (becomes.is !== 'part') return [];
+    const isWorked = now.is === 'part' && now.part !== becomes.part;
+    return isWorked && madeFrom(becomes.part).includes(now.part) ? [] : [becomes.part];
   });
 }
 

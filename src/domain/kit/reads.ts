@@ -116,7 +116,7 @@ export class Reads {
     if (value === 0) return '0';
     const reads = this.#places.get(variable);
     if (reads === undefined) return this.#scene.row(variable, value).join('>');
-    const { seats, renews } = this.#scene.seatValue(variable, value);
+    const { seats, renewed } = this.#scene.seatValue(variable, value);
     const hands = seats.hands ? (['left', 'right'] as const) : [null];
     const keys = hands.map((hand) => {
       const occupant = occupantOf(seats, hand);
@@ -125,7 +125,7 @@ export class Reads {
     });
     // Of a pair, the hand that stays is not changed.
     const now = seats.hands ? this.#stays(variable, seats.left, seats.right) : '';
-    return [...keys, now, renews ? 'new' : ''].join('/');
+    return [...keys, now, ...renewed.map((hand) => `new ${hand}`)].join('/');
   }
 
   /** What is there now, as far as it is read. */

@@ -200,10 +200,10 @@ function faceKey(scene: Scene, variable: number, value: number, name: string): s
 
 function faceKeyOf(scene: Scene, part: Part, name: string): string {
   const face = part.faces.get(name);
-  if (face === undefined) return part.roles.join();
-  if (face.isAbsent) return 'absent';
   // Who met whom on a vehicle, and what fills two places, is told by article.
   const isMet = metFaces(scene).has(`${part.id}.${name}`);
+  if (face === undefined) return isMet ? part.id : part.roles.join();
+  if (face.isAbsent) return isMet ? part.id : 'absent';
   const own = isMet || part.spans !== null || hasChoice(part) ? part.id : '';
   return `${own} ${face.isOptional ? 'optional' : 'needed'} ${classKey(face)}`;
 }

@@ -95,13 +95,13 @@ export class Scene {
   articlesOf(variable: number, value: number): string {
     if (value === 0) return 'now';
     if (variable >= this.places.length) return this.row(variable, value).join('>');
-    const { seats, renews } = this.seatValue(variable, value);
+    const { seats, renewed } = this.seatValue(variable, value);
     const hands = seats.hands ? (['left', 'right'] as const) : [null];
     const words = hands.map((hand) => {
       const occupant = occupantOf(seats, hand);
       return occupant.is === 'part' ? occupant.part : occupant.is;
     });
-    return [...words, ...(renews ? ['new'] : [])].join('/');
+    return [...words, ...renewed.map((hand) => (hand === null ? 'new' : `new ${hand}`))].join('/');
   }
 
   seatValue(variable: number, value: number): SeatValue {
@@ -158,7 +158,7 @@ export class Scene {
     if (value === 0) return [];
     const { position } = this.places[variable] ?? {};
     if (position === undefined) return [];
-    const { seats, renews } = this.seatValue(variable, value);
+    const { seats, renewed } = this.seatValue(variable, value);
     const now = this.seatValue(variable, 0).seats;
     return handsOf(position).flatMap((hand): SeatChange[] => {
       const change = {
@@ -168,7 +168,7 @@ export class Scene {
         now: occupantOf(now, hand),
         becomes: occupantOf(seats, hand),
       };
-      return renews || !isSameOccupant(change) ? [change] : [];
+      return renewed.includes(hand) || !isSameOccupant(change) ? [change] : [];
     });
   }
 

@@ -4,16 +4,16 @@
  */
 
 import type { Position } from '../catalogue/catalogue.js';
-import type { LotItem } from '../catalogue/trade.js';
+import { type LotItem, madeFrom } from '../catalogue/trade.js';
 import type { Check, Condition } from '../check/check.js';
 import { termsOf } from '../check/check.js';
+import type { Hand } from '../check/reading.js';
 import { judgeCondition } from '../judge/condition.js';
 import { handsOf } from '../judge/configuration.js';
 import { judgeMeetings, settingOf } from '../judge/judge.js';
-import { compare, equals, ONE, type Rational, rational } from '../quantity/rational.js';
+import { add, equals, ONE, type Rational, rational, ZERO } from '../quantity/rational.js';
 import { occupantOf, type SeatValue } from './candidates.js';
 import { STATE } from './core/problem.js';
-import { loadsOf } from './loads.js';
 import type { Want } from './question.js';
 import { Reads } from './reads.js';
 import { HOLDS, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
@@ -81,17 +81,29 @@ function standsAt(scene: Scene, variable: number, value: number, want: PartWant)
   const { position } = scene.places[variable] ?? {};
   if (position === undefined) return false;
   const seat = scene.seatValue(variable, value);
-  if (want.renews && value === 0) return false;
   return want.parts.some((id) => {
     const own = want.hand ?? scene.catalogue.parts.get(id)?.hand ?? null;
     const hands = position.isHanded && own !== null ? [own] : handsOf(position);
-    return hands.every((hand) => isPart(seat, hand, id));
+    return hands.every(
+      (hand) => isPart(seat, hand, id) && (!want.renews || isNew(scene, variable, value, hand)),
+    );
   });
 }
 
-function isPart({ seats }: SeatValue, hand: 'left' | 'right' | null, id: string): boolean {
+/** The part itself, or what a work has made of it. */
+function isPart({ seats }: SeatValue, hand: Hand | null, id: string): boolean {
   const occupant = occupantOf(seats, hand);
-  return occupant.is === 'part' && occupant.part === id;
+  return occupant.is === 'part' && madeFrom(occupant.part).includes(id);
+}
+
+/** Another piece than now; one that has only been worked on is the same. */
+function isNew(scene: Scene, variable: number, value: number, hand: Hand | null): boolean {
+  const { seats, renewed } = scene.seatValue(variable, value);
+  if (renewed.includes(hand)) return true;
+  const now = occupantOf(scene.seatValue(variable, 0).seats, hand);
+  const then = occupantOf(seats, hand);
+  if (now.is !== 'part' || then.is !== 'part') return true;
+  return !madeFrom(then.part).includes(now.part);
 }
 
 function conditionRelation(
@@ -115,17 +127,31 @@ function conditionRelation(
   });
 }
 
-/** Every piece of a wanted lot that has a place on the vehicle is put there. */
+/**
+ * Every piece of a wanted lot that has a place on the vehicle is put there: those of a vehicle
+ * that is taken apart where they stood, and of each article as many as there are in all.
+ */
 function lotRelations(scene: Scene, lot: string, id: string): KitRelation[] {
   const items = scene.catalogue.lots.get(lot)?.contains ?? [];
-  return items.flatMap((item, index) => {
-    return piecesOf(scene, item).flatMap(({ part, pieces, position }) => {
-      const own = placesFor(scene, part, position);
-      return own.length === 0
-        ? []
-        : [piecesRelation(scene, part, pieces, own, `${id}.${index}.${part}`)];
-    });
+  const pieces = items.flatMap((item) => piecesOf(scene, item));
+  const placed = pieces.filter(({ position }) => position !== null);
+  const whole = pieces.map((one): Pieces => ({ ...one, position: null }));
+  return summed([...placed, ...whole]).flatMap(({ part, pieces: count, position }) => {
+    const own = placesFor(scene, part, position);
+    const name = [id, part, ...(position === null ? [] : [position])].join('.');
+    return own.length === 0 ? [] : [piecesRelation(scene, part, count, own, name)];
   });
+}
+
+/** Each article once at each place, and once wherever it stands. */
+function summed(pieces: readonly Pieces[]): Pieces[] {
+  const sums = new Map<string, Pieces>();
+  for (const one of pieces) {
+    const name = `${one.part} ${one.position ?? ''}`;
+    const before = sums.get(name)?.pieces ?? ZERO;
+    sums.set(name, { ...one, pieces: add(before, one.pieces) });
+  }
+  return [...sums.values()];
 }
 
 interface Pieces {
@@ -151,13 +177,12 @@ function piecesOf(scene: Scene, item: LotItem): Pieces[] {
   return pieces;
 }
 
-/** The place where it stood, if there is such a one here; else all that take it. */
+/** The place where it stood, if there is such a one here; of what stood nowhere, all. */
 function placesFor(scene: Scene, part: string, position: string | null): Position[] {
-  const all = scene.places
+  return scene.places
     .map((place) => place.position)
-    .filter((place) => takesOne(scene, place, [part]));
-  const same = all.filter(({ id }) => id === position);
-  return same.length > 0 ? same : all;
+    .filter((place) => takesOne(scene, place, [part]))
+    .filter(({ id }) => position === null || id === position);
 }
 
 function piecesRelation(
@@ -261,31 +286,5 @@ function demandRelation(scene: Scene, check: Check): KitRelation {
         .map((one) => ({ ...one, state: one.computed }));
       return worstOf(computed);
     },
-  });
-}
-
-/** Every load leaves more than this, as far as it is known what it leaves. */
-export function capacityRelations(scene: Scene, moreThan: Rational): KitRelation[] {
-  const { layout } = scene.question.vehicle;
-  return layout.checks.flatMap((check) => {
-    if (check.primitive !== 'carries') return [];
-    const reads = new Reads(scene);
-    reads.terms(termsOf(check));
-    if (check.when !== null) reads.condition(check.when);
-    const own = { ...layout, checks: [check] };
-    return [
-      relationOf(scene, {
-        sort: 'demand',
-        id: check.id,
-        reads,
-        judge: (scope, values) => {
-          const loads = loadsOf({ ...scene.configuration(scope, values), layout: own });
-          const isEnough = loads.every(
-            ({ margin, isOpen }) => !isOpen && (margin === null || compare(margin, moreThan) > 0),
-          );
-          return { ...HOLDS, state: isEnough ? STATE.holds : STATE.fails };
-        },
-      }),
-    ];
   });
 }

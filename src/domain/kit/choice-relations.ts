@@ -73,7 +73,7 @@ function choiceRelation(
     sort: 'choice',
     id: name,
     reads,
-    keptAs: keptForVehicle(scene, 'choice', name),
+    keptAs: () => keptForVehicle(scene, 'choice', name),
     keptKeyOf: (variable, value) => scene.articlesOf(variable, value),
     keyOf: (variable, value) =>
       choosesAt(scene, variable, value)

@@ -124,7 +124,7 @@ export class Reads {
       return this.#partKey(occupant.part, reads);
     });
     // Of a pair, the hand that stays is not changed.
-    const now = seats.hands ? this.#stays(variable, seats.left, seats.right) : '';
+    const now = seats.hands ? this.#stays(variable, value) : '';
     return [...keys, now, ...renewed.map((hand) => `new ${hand}`)].join('/');
   }
 
@@ -141,8 +141,10 @@ export class Reads {
     return keys.join('/');
   }
 
-  #stays(variable: number, ...seats: readonly { readonly origin: string }[]): string {
-    return seats.map(({ origin }) => (origin === 'chosen' ? '' : `stays ${variable}`)).join();
+  /** The hands at which what is there now stays, of a place whose other hand is changed. */
+  #stays(variable: number, value: number): string {
+    const changed = this.#scene.seatChanges(variable, value).map(({ hand }) => hand);
+    return (['left', 'right'] as const).filter((hand) => !changed.includes(hand)).join();
   }
 
   #partKey(id: string, reads: ReadsOfPlace): string {

@@ -55,10 +55,10 @@ export interface Description {
   /** Equal for values of a variable that are alike; what is read, unless it is known better. */
   readonly keyOf?: (variable: number, value: number) => string;
   /**
-   * Where its answers are kept for other questions to the same edition: what it is, and on what
-   * else they hang. Null where they are of this question alone.
+   * Where an answer is kept for other questions to the same edition: what it is of, and on what
+   * else it hangs. Null where it is of this question alone.
    */
-  readonly keptAs?: string | null;
+  readonly keptAs?: (values: readonly number[]) => string | null;
   /** Words for a value that mean the same in every question; those of `keyOf` if left out. */
   readonly keptKeyOf?: (variable: number, value: number) => string;
   /** What is there now, in the words of `keyOf`; left out where what is kept is of one vehicle. */
@@ -72,16 +72,17 @@ export function relationOf(scene: Scene, description: Description): KitRelation 
   const keys = scope.map((variable) =>
     Array.from({ length: scene.sizeOf(variable) }, (_, value) => key(variable, value)),
   );
-  const { keptAs = null, keptKeyOf, nowKeyOf = () => '0' } = description;
-  const kept = keptAs === null ? null : keptAnswers(scene);
-  const explained = keptAs === null ? null : keptExplanations(scene);
+  const { keptAs = () => null, keptKeyOf, nowKeyOf = () => '0' } = description;
+  const kept = keptAnswers(scene);
+  const explained = description.keptAs === undefined ? null : keptExplanations(scene);
   const judgeAt = (values: readonly number[]): Judged => {
     // Constraints name the articles themselves, where an answer tells them apart by class.
     const name =
       explained === null
         ? ''
         : [
-            keptAs,
+            sort,
+            id,
             scene.question.vehicle.id,
             ...values.map((value, at) => scene.articlesOf(scope[at] ?? 0, value)),
           ].join(' | ');
@@ -92,9 +93,9 @@ export function relationOf(scene: Scene, description: Description): KitRelation 
     }
     return judged;
   };
-  const nameOf = (values: readonly number[]): string =>
+  const nameOf = (place: string, values: readonly number[]): string =>
     [
-      keptAs,
+      place,
       ...values.map((value, at) =>
         value === 0
           ? `now ${nowKeyOf(scope[at] ?? 0)}`
@@ -103,15 +104,16 @@ export function relationOf(scene: Scene, description: Description): KitRelation 
     ].join(' | ');
   const ask = (values: readonly number[]): Answer => {
     // What is said of a vehicle bears on what stays as it is: that is asked of it alone.
-    const isKept = kept !== null && values.some((value) => value !== 0);
-    const name = isKept ? nameOf(values) : '';
-    let answer = isKept ? kept.get(name) : undefined;
+    const isChange = values.some((value) => value !== 0);
+    const place = kept === null || !isChange ? null : keptAs(values);
+    const name = place === null ? '' : nameOf(place, values);
+    let answer = place === null ? undefined : kept?.get(name);
     if (answer === undefined) {
       const decided = description.decide?.(scope, values) ?? null;
       const { state, blame } =
         decided === null ? judge(scope, values) : { state: decided, blame: null };
       answer = { state, blame: blame?.map((variable) => scene.fullNameOf(variable)) ?? null };
-      if (isKept) kept.set(name, answer);
+      if (place !== null) kept?.set(name, answer);
     }
     const { state, blame } = answer;
     return { state, blame: blame?.map((one) => scene.variableNamed(one)) ?? scope };

@@ -60,7 +60,7 @@ function placeRelation(scene: Scene, variable: number): KitRelation {
     sort: 'place',
     id: position.id,
     reads,
-    keptAs: keptForVehicle(scene, 'place', position.id),
+    keptAs: () => keptForVehicle(scene, 'place', position.id),
     judge: (scope, values) => {
       if (isGiven(scene, values)) return HOLDS;
       const constraints = judgePlaces(scene.configuration(scope, values), [position]);
@@ -143,10 +143,12 @@ function matingRelation(scene: Scene, id: string): KitRelation {
     id,
     reads,
     keyOf,
-    // Two faces meet on any vehicle, unless somebody states something of this one.
-    keptAs: isStated
-      ? keptForVehicle(scene, 'mating', id)
-      : `mating ${scene.question.vehicle.layout.id} ${id}`,
+    // Two faces meet on any vehicle, unless somebody states something of this one, or a piece that
+    // stays as it is makes one of two joints given.
+    keptAs: (values) =>
+      isStated || values.some((value, at) => hasStaying(scene, reads.scope[at] ?? 0, value))
+        ? keptForVehicle(scene, 'mating', id)
+        : `mating ${scene.question.vehicle.layout.id} ${id}`,
     nowKeyOf: (variable) => {
       const face = interfaces.get(variable);
       const now = reads.nowOf(variable);
@@ -177,6 +179,13 @@ function decidedByIndex(
     isRowNow: between === null || valueAt(between) === 0,
   });
   return outcome === null ? null : STATES[outcome];
+}
+
+/** Whether one hand of a changed place holds what it holds now. */
+function hasStaying(scene: Scene, variable: number, value: number): boolean {
+  if (value === 0 || variable >= scene.places.length) return false;
+  const { seats } = scene.seatValue(variable, value);
+  return seats.hands && scene.seatChanges(variable, value).length < 2;
 }
 
 function sharesRole({ ends: [a, b] }: Mating, { positions }: Layout): boolean {
@@ -239,7 +248,7 @@ function checkRelation(scene: Scene, check: Check): KitRelation {
     sort: 'check',
     id: check.id,
     reads,
-    keptAs: keptForVehicle(scene, 'check', check.id),
+    keptAs: () => keptForVehicle(scene, 'check', check.id),
     judge: (scope, values) =>
       worstOf(
         judgeIn(scene, layout, scope, values).filter(
@@ -258,7 +267,7 @@ function ruleRelation(scene: Scene, rule: Rule): KitRelation {
     sort: 'rule',
     id: rule.id,
     reads,
-    keptAs: keptForVehicle(scene, 'rule', rule.id),
+    keptAs: () => keptForVehicle(scene, 'rule', rule.id),
     judge: (scope, values) => {
       if (isGiven(scene, values)) return HOLDS;
       const configuration = scene.configuration(scope, values);

@@ -44,7 +44,7 @@ function statementRelation(
     sort: 'statement',
     id: statement.id,
     reads,
-    keptAs: keptForVehicle(scene, 'statement', statement.id),
+    keptAs: () => keptForVehicle(scene, 'statement', statement.id),
     judge: (scope, values) =>
       worstOf(
         judgeIn(scene, own, scope, values).filter(

@@ -63,6 +63,17 @@ export function classKey(face: Face): string {
   return [face.kind?.id ?? '', face.side ?? '', ...alternatives].join('|');
 }
 
+/** Equal for parts that are alike in all that is recorded of them: faces, values, roles, hand. */
+export function partKey({ roles, hand, spans, faces, values }: Part): string {
+  const faceKeys = [...faces.values()].map((face) => {
+    const need = face.isAbsent ? 'absent' : face.isOptional ? 'optional' : 'needed';
+    return `${face.name} ${need} ${classKey(face)}`;
+  });
+  const valueKeys = [...values].map(([id, value]) => `${id}=${valueKey(value)}`);
+  const own = [roles.join(), hand ?? '', spans?.join() ?? ''];
+  return [...own, ...faceKeys.sort(), ...valueKeys.sort()].join(' & ');
+}
+
 /** Equal for values that allow the same, with evidence of the same grade. */
 export function valueKey(value: Value): string {
   const grade = gradeOf(value.evidence.basis);

@@ -50,6 +50,8 @@ export interface Configuration {
   readonly use: Use | null;
   /** What fails on the vehicle as it stands is left alone, not mended. */
   readonly ignorePresent: boolean;
+  /** Positions at which a new piece of the very article is put in: they are opened, not changed. */
+  readonly renewed?: ReadonlySet<string>;
   /** What the change leaves as the works built it is given: it need not be judged, nor listed. */
   readonly skipsGiven?: true;
 }
@@ -170,9 +172,11 @@ export function isChanged(configuration: Configuration, id: string): boolean {
   return handsOf(position).some((hand) => isSeatChanged(configuration, id, hand));
 }
 
-/** Changed, or in the way of something that is (see `behind`). */
+/** Changed or renewed, or in the way of something that is (see `behind`). */
 export function isOpened(configuration: Configuration, id: string): boolean {
-  if (isChanged(configuration, id)) return true;
+  const isTouched = (one: string): boolean =>
+    isChanged(configuration, one) || configuration.renewed?.has(one) === true;
+  if (isTouched(id)) return true;
   const { positions } = configuration.layout;
   const inTheWay = new Set<string>();
   const visit = (behind: readonly string[]): void => {
@@ -183,7 +187,7 @@ export function isOpened(configuration: Configuration, id: string): boolean {
     }
   };
   for (const position of positions.values()) {
-    if (isChanged(configuration, position.id)) visit(position.behind);
+    if (isTouched(position.id)) visit(position.behind);
   }
   return inTheWay.has(id);
 }

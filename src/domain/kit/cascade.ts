@@ -7,7 +7,7 @@
 import type { Constraint } from '../judge/constraint.js';
 import { STATE, type State } from './core/problem.js';
 import type { Tables } from './core/tables.js';
-import type { KitProblem } from './kit-problem.js';
+import type { KitProblem, Solved } from './kit-problem.js';
 import type { KitRelation } from './relation.js';
 import type { WhyCode } from './route.js';
 
@@ -27,7 +27,7 @@ export function cascade(problem: KitProblem, tables: Tables, values: readonly nu
   const bears = problem.relations.map((_, index) => tables.stateAt(index, values));
   const left = new Set(values.flatMap((value, variable) => (value === 0 ? [] : [variable])));
   while (left.size > 0) {
-    const cause = nextCause({ problem, tables }, made, bears, left, causes);
+    const cause = nextCause({ problem, tables, values }, { made, bears, left, causes });
     if (cause === null) throw new Error('a route leaves nothing out that could be left out');
     causes.push(cause);
     left.delete(cause.variable);
@@ -36,12 +36,19 @@ export function cascade(problem: KitProblem, tables: Tables, values: readonly nu
   return causes;
 }
 
+/** How far the cascade has come. */
+interface Progress {
+  /** The changes that are made so far. */
+  readonly made: readonly number[];
+  /** What each relation comes to in the end. */
+  readonly bears: readonly State[];
+  readonly left: ReadonlySet<number>;
+  readonly causes: readonly Cause[];
+}
+
 function nextCause(
-  { problem, tables }: { readonly problem: KitProblem; readonly tables: Tables },
-  made: readonly number[],
-  bears: readonly State[],
-  left: ReadonlySet<number>,
-  causes: readonly Cause[],
+  { problem, tables, values }: Solved & { readonly values: readonly number[] },
+  { made, bears, left, causes }: Progress,
 ): Cause | null {
   for (const [index, relation] of problem.relations.entries()) {
     const touched = relation.scope.filter((variable) => left.has(variable));
@@ -50,32 +57,58 @@ function nextCause(
     if (state === STATE.holds || state >= (bears[index] ?? STATE.holds)) continue;
     const { constraints, blame } = relation.judge(valuesAt(relation, made));
     const blamed = touched.filter((variable) => blame === null || blame.includes(variable));
-    const variable = blamed[0];
+    // Rather one that this relation could not do without.
+    const variable =
+      blamed.find((one) => tables.stateAt(index, values.with(one, 0)) < (bears[index] ?? 0)) ??
+      blamed[0];
     if (variable === undefined) continue;
-    const before = causes.filter((cause) => relation.scope.includes(cause.variable));
-    const after = before.at(-1)?.variable ?? null;
+    const before = causes
+      .map((cause) => cause.variable)
+      .filter((one) => relation.scope.includes(one));
+    // The last without which nothing would be wrong with it.
+    const after =
+      before.findLast((one) => tables.stateAt(index, made.with(one, 0)) > state) ??
+      before.at(-1) ??
+      null;
     const [constraint = null] = constraints;
-    const code = codeOf(relation, state, constraint, after);
+    const code = codeOf(problem, relation, state, constraint, after);
     return { variable, code, after, constraint };
   }
   return null;
 }
 
-/** What fails, or becomes open, when only this change is put back. */
+/**
+ * What else fails, or becomes open, when only this change is put back, as far as changes before
+ * it are a part of it: what only later ones are a part of is the reason of those.
+ */
 export function causesWithout(
-  problem: KitProblem,
-  tables: Tables,
+  { problem, tables }: Solved,
   values: readonly number[],
   variable: number,
-): readonly { readonly code: WhyCode; readonly constraint: Constraint | null }[] {
-  const back = values.map((value, index) => (index === variable ? 0 : value));
+  before: readonly number[],
+): readonly Omit<Cause, 'variable'>[] {
+  const back = values.with(variable, 0);
   return problem.relations.flatMap((relation, index) => {
     if (!relation.scope.includes(variable)) return [];
     const state = tables.stateAt(index, back);
     if (state === STATE.holds || state >= tables.stateAt(index, values)) return [];
+    const after = before.findLast((one) => relation.scope.includes(one));
+    if (after === undefined) return [];
     const [constraint = null] = relation.judge(valuesAt(relation, back)).constraints;
-    return [{ code: codeOf(relation, state, constraint, variable), constraint }];
+    return [{ code: codeOf(problem, relation, state, constraint, after), after, constraint }];
   });
+}
+
+/** What a relation says of an assignment that it does not hold of. */
+export function causeOf(
+  problem: KitProblem,
+  relation: KitRelation,
+  values: readonly number[],
+  after: number | null,
+): Omit<Cause, 'variable'> {
+  const { state, constraints } = relation.judge(valuesAt(relation, values));
+  const [constraint = null] = constraints;
+  return { code: codeOf(problem, relation, state, constraint, after), after, constraint };
 }
 
 function valuesAt({ scope }: KitRelation, values: readonly number[]): number[] {
@@ -83,6 +116,7 @@ function valuesAt({ scope }: KitRelation, values: readonly number[]): number[] {
 }
 
 function codeOf(
+  { scene }: KitProblem,
   { sort }: KitRelation,
   state: State,
   constraint: Constraint | null,
@@ -90,9 +124,11 @@ function codeOf(
 ): WhyCode {
   if (sort === 'want') return 'wanted';
   if (sort === 'avoided') return 'avoided';
-  if (after === null) return 'present-fails';
-  if (state === STATE.open) return 'becomes-open';
   if (sort === 'demand') return 'limit';
+  // A load that the question itself raises is not wrong with the vehicle.
+  const isAsked = scene.question.torque !== null && checkCode(constraint) === 'load';
+  if (after === null && !isAsked) return 'present-fails';
+  if (state === STATE.open) return 'becomes-open';
   if (sort === 'rule') return 'rule';
   if (sort === 'place' || sort === 'span' || sort === 'statement') return 'place';
   if (sort === 'mating') return isEmptyEnd(constraint) ? 'needed-empty' : 'mating-fails';

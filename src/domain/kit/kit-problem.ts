@@ -83,6 +83,17 @@ export class KitProblem implements Problem {
     return this.#whole.at(this.scene, this.sceneValues(values));
   }
 
+  /** The value that is the same part without its last work; null where it is not worked. */
+  withoutWork(variable: number, value: number): number | null {
+    const own = this.#kept[variable] ?? [];
+    const name = nameOf(this.scene, variable, own[value] ?? 0);
+    const plain = name.slice(0, Math.max(0, name.lastIndexOf('+')));
+    const found = own.findIndex(
+      (one) => plain !== '' && nameOf(this.scene, variable, one) === plain,
+    );
+    return found < 0 ? null : found;
+  }
+
   /** Values of the scene that do as well as this value of the problem, itself left out. */
   alikeTo(variable: number, value: number): readonly number[] {
     return this.#alike[variable]?.get(value) ?? [];
@@ -100,7 +111,8 @@ export class KitProblem implements Problem {
     const groups = new Map<string, { value: number; least: number; name: string }[]>();
     const isKept = isKeptPlace(this.scene, variable);
     for (let value = 1; value < this.scene.sizeOf(variable); value += 1) {
-      if (isKept || isAvoided(this.scene, variable, value)) continue;
+      const isRefused = isKept && !renewsOnly(this.scene, variable, value);
+      if (isRefused || isAvoided(this.scene, variable, value)) continue;
       const least = this.#least(variable, value);
       if (least === Number.POSITIVE_INFINITY) continue;
       const classes = own.map(({ scope, classes: of }) => of[scope.indexOf(variable)]?.[value]);
@@ -153,6 +165,14 @@ function isKeptPlace(scene: Scene, variable: number): boolean {
   const demanded = ruleset?.demands.get(vehicle.layout.id)?.keep ?? [];
   const name = scene.nameOf(variable);
   return keep.includes(name) || demanded.includes(name);
+}
+
+/** A new piece of what is there keeps a place as it is. */
+function renewsOnly(scene: Scene, variable: number, value: number): boolean {
+  const changes = scene.seatChanges(variable, value);
+  return changes.every(
+    ({ now, becomes }) => now.is === 'part' && becomes.is === 'part' && now.part === becomes.part,
+  );
 }
 
 /** Whether something is put in that must not be; a part that is there already may be worked. */

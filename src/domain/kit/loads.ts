@@ -15,6 +15,7 @@ export interface Load {
   readonly position: string;
   /** Null where rating or demand is not known. */
   readonly margin: Rational | null;
+  /** Its rating or its demand is not known well enough. */
   readonly isOpen: boolean;
 }
 
@@ -42,7 +43,8 @@ function loadOf(constraint: CheckConstraint): Load | null {
   const [result] = constraint.checks;
   if (result === undefined) return null;
   const position = result.left.address.position ?? constraint.positions[0] ?? '';
-  const isOpen = constraint.state === 'open';
+  // What is given may be unknown all the same: no margin is told of it.
+  const isOpen = constraint.computed === 'open';
   return { check: constraint.id, position, margin: isOpen ? null : marginOf(result), isOpen };
 }
 

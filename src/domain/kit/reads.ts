@@ -3,8 +3,8 @@
  * the same exact values are one class. What is there now is a class of its own, since what is not
  * changed is given.
  *
- * Values that are known only within limits are told apart by article: two pieces of one article
- * share what they are, two articles of like records do not.
+ * Where two places that are read could hold one article, values that are known only within limits
+ * are told apart by article: two pieces of one share what they are, two of like records do not.
  */
 
 import type { Part, Value } from '../catalogue/catalogue.js';
@@ -14,7 +14,7 @@ import { termsOf, termsWithin } from '../check/check.js';
 import { leavesOf } from '../check/evaluator.js';
 import { gradeOf } from '../check/state.js';
 import type { Reference, Term } from '../check/term.js';
-import { valueKey } from '../index/interning.js';
+import { classKey, partKey, valueKey } from '../index/interning.js';
 import { isPoint } from '../quantity/interval.js';
 import { occupantOf } from './candidates.js';
 import type { Scene } from './scene.js';
@@ -153,7 +153,28 @@ export class Reads {
     const isNamed = madeFrom(id).some((article) => reads.named.has(article));
     if (reads.isWhole || isNamed || part.spans !== null) return id;
     const keys = [...reads.references].map((reference) => this.#referenceKey(part, reference));
-    return keys.includes(null) ? id : ['(', ...keys].join('|');
+    if (keys.includes(null) && this.#mayMeetItsLike(part, reads)) return id;
+    const all = [...reads.references].map(
+      (reference, at) => keys[at] ?? this.#looseKey(part, reference),
+    );
+    return ['(', ...all].join('|');
+  }
+
+  /** Whether another place that is read could hold a piece of the same article. */
+  #mayMeetItsLike(part: Part, own: ReadsOfPlace): boolean {
+    return [...this.#places].some(([variable, reads]) => {
+      const roles = this.#scene.places[variable]?.position.roles ?? [];
+      return reads !== own && part.roles.some((role) => roles.includes(role));
+    });
+  }
+
+  /** What a part has at a reference, known exactly or not. */
+  #looseKey(part: Part, reference: Reference): string {
+    if (reference.of === 'face') {
+      const face = part.faces.get(reference.interface);
+      return face === undefined ? `? ${part.roles.join()}` : classKey(face);
+    }
+    return reference.of === 'value' ? partKey(part) : part.id;
   }
 
   /** What a part has at a reference, in words; null where only the article tells it apart. */

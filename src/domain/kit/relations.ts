@@ -7,7 +7,7 @@
 import type { Layout, Mating, Part, Rule } from '../catalogue/catalogue.js';
 import type { Check } from '../check/check.js';
 import { termsOf } from '../check/check.js';
-import { classKey } from '../index/interning.js';
+import { classKey, partKey } from '../index/interning.js';
 import { builtPairs } from '../judge/evidence.js';
 import { settingOf } from '../judge/judge.js';
 import { judgePlaces } from '../judge/place.js';
@@ -55,11 +55,13 @@ function placeRelation(scene: Scene, variable: number): KitRelation {
   const position = scene.places[variable]?.position;
   if (position === undefined) throw new RangeError(`no place ${variable}`);
   const reads = new Reads(scene);
-  reads.whole(position.id);
+  reads.change(position.id);
   return relationOf(scene, {
     sort: 'place',
     id: position.id,
     reads,
+    // Parts are alike only where they are alike in everything that is recorded of them.
+    keyOf: (one, value) => `${reads.keyOf(one, value)} ${recordKey(scene, one, value)}`,
     keptAs: () => keptForVehicle(scene, 'place', position.id),
     judge: (scope, values) => {
       if (isGiven(scene, values)) return HOLDS;
@@ -68,6 +70,17 @@ function placeRelation(scene: Scene, variable: number): KitRelation {
       return worstOf(constraints.filter(({ code }) => code !== 'span-occupied'));
     },
   });
+}
+
+/** All that is recorded of the parts of a value, names and numbers left out. */
+function recordKey(scene: Scene, variable: number, value: number): string {
+  if (value === 0) return '';
+  return partsIn(scene.seatValue(variable, value).seats)
+    .map((id) => {
+      const part = scene.catalogue.parts.get(id);
+      return part === undefined ? id : partKey(part);
+    })
+    .join('/');
 }
 
 /** A piece that fills several places is in all of them, or in none. */

@@ -15,6 +15,9 @@ import type { Kits, Route, RouteGrade } from './route.js';
 import { routeOf } from './route-of.js';
 import { problemOf, sweep } from './sweep.js';
 
+/** Where what is beaten is left out, so many are compared. */
+const MOST_COMPARED = 20;
+
 /**
  * @param looksAhead whether one more route is looked for than is asked for, to know whether there
  * is one. Who wants no more than the first need not wait for that.
@@ -22,8 +25,10 @@ import { problemOf, sweep } from './sweep.js';
 export function resolveKits(question: KitQuestion, { looksAhead = true } = {}): Kits {
   const solved = problemOf(question);
   const budget: Budget = { left: question.steps };
-  const { candidates, isComplete, isAll, bound } = search(solved, { looksAhead, budget });
-  const routes = candidates.slice(0, question.routes).map((candidate) => routeOf(candidate));
+  const wanted = question.onlyUndominated ? MOST_COMPARED : question.routes;
+  const options = { looksAhead, budget, wanted };
+  const { candidates, isComplete, isAll, bound } = search(solved, options);
+  const routes = candidates.slice(0, wanted).map((candidate) => routeOf(candidate));
   const weighed = routes.map((route, index): Route => {
     return { ...route, beatenBy: beatenBy(routes, candidates, index) };
   });
@@ -31,9 +36,9 @@ export function resolveKits(question: KitQuestion, { looksAhead = true } = {}): 
     ? weighed.filter((route) => route.beatenBy === null)
     : weighed;
   return {
-    routes: listed,
+    routes: listed.slice(0, question.routes),
     isComplete,
-    hasMore: candidates.length > question.routes || !isAll,
+    hasMore: listed.length > question.routes || candidates.length > wanted || !isAll,
     bound,
     steps: question.steps - budget.left,
   };
@@ -47,10 +52,10 @@ interface Searched {
   readonly bound: Kits['bound'];
 }
 
-function search(solved: Solved, options: Pick<Gathering, 'looksAhead' | 'budget'>): Searched {
-  const { routes: wanted, refusesUnknowns } = solved.problem.scene.question;
-  const { looksAhead } = options;
-  const proven = sweep(solved, 'proven', { ...options, wanted, passed: new Map() });
+function search(solved: Solved, options: Omit<Gathering, 'passed'>): Searched {
+  const { refusesUnknowns } = solved.problem.scene.question;
+  const { looksAhead, wanted } = options;
+  const proven = sweep(solved, 'proven', { ...options, passed: new Map() });
   const sought = looksAhead ? wanted + 1 : wanted;
   const isEnough = proven.candidates.length >= sought || refusesUnknowns;
   if (isEnough || !proven.isComplete) {

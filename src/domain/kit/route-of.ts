@@ -6,7 +6,7 @@
 import { isChanged } from '../judge/configuration.js';
 import type { Judgement } from '../judge/judge.js';
 import type { Line } from './basket.js';
-import { type Cause, cascade, causesWithout } from './cascade.js';
+import { type Cause, cascade, causeOf, causesWithout } from './cascade.js';
 import type { Candidate } from './finder.js';
 import { insteadOf } from './instead.js';
 import type { KitProblem, Solved } from './kit-problem.js';
@@ -59,17 +59,23 @@ function whyOf(solved: Solved, candidate: Candidate): Map<string, Why[]> {
   const { problem, tables } = solved;
   const { lines } = candidate.basket;
   const causes = cascade(problem, tables, candidate.values);
+  const order = causes.map(({ variable }) => variable);
   const keyOf = (variable: number): string | null =>
     mainLine(problem, lines, variable)?.key ?? null;
   const why = new Map<string, Why[]>();
   for (const cause of causes) {
-    const reasons = reasonsFor(solved, candidate, cause, keyOf);
+    const before = order.slice(0, order.indexOf(cause.variable));
+    const reasons = reasonsFor(solved, candidate, cause, before, keyOf);
     const main = mainLine(problem, lines, cause.variable);
     for (const line of linesOf(problem, lines, cause.variable)) {
       // What makes room has no reason of its own.
       const isRoom = line.action === 'remove' && line !== main && main !== null;
-      const own: Why[] = isRoom ? [{ ...NO_REASON, code: 'taken-out', after: main.key }] : reasons;
-      why.set(line.key, [...(why.get(line.key) ?? []), ...own]);
+      const ofWork = line.work === null ? [] : workReasons(solved, candidate, cause, before, keyOf);
+      const own = ofWork.length > 0 ? ofWork : reasons;
+      const told: readonly Why[] = isRoom
+        ? [{ ...NO_REASON, code: 'taken-out', after: main.key }]
+        : own;
+      why.set(line.key, [...(why.get(line.key) ?? []), ...told]);
     }
   }
   for (const line of lines) {
@@ -79,16 +85,43 @@ function whyOf(solved: Solved, candidate: Candidate): Map<string, Why[]> {
 }
 
 function reasonsFor(
-  { problem, tables }: Solved,
+  solved: Solved,
   { values }: Candidate,
   { variable, code, after, constraint }: Cause,
+  before: readonly number[],
   keyOf: (variable: number) => string | null,
 ): Why[] {
   const first: Why = { code, after: after === null ? null : keyOf(after), constraint, name: null };
-  const others = causesWithout(problem, tables, values, variable)
+  const others = causesWithout(solved, values, variable, before)
     .filter((one) => !(one.code === code && one.constraint?.id === constraint?.id))
-    .map((one): Why => ({ ...one, after: null, name: null }));
+    .map((one) => whyOfCause(one, keyOf));
   return [first, ...others];
+}
+
+function whyOfCause(
+  { code, after, constraint }: Omit<Cause, 'variable'>,
+  keyOf: (variable: number) => string | null,
+): Why {
+  return { code, after: after === null ? null : keyOf(after), constraint, name: null };
+}
+
+/** Why the part is worked: what does not hold of it without its last work. */
+function workReasons(
+  { problem, tables }: Solved,
+  { values }: Candidate,
+  { variable }: Cause,
+  before: readonly number[],
+  keyOf: (variable: number) => string | null,
+): Why[] {
+  const plain = problem.withoutWork(variable, values[variable] ?? 0);
+  if (plain === null) return [];
+  const unworked = values.with(variable, plain);
+  return problem.relations.flatMap((relation, index): Why[] => {
+    if (!relation.scope.includes(variable)) return [];
+    if (tables.stateAt(index, unworked) >= tables.stateAt(index, values)) return [];
+    const after = before.findLast((one) => relation.scope.includes(one)) ?? null;
+    return [whyOfCause(causeOf(problem, relation, unworked, after), keyOf)];
+  });
 }
 
 /** The lines of a change: what is added and taken out at its place, and what is worked there. */

@@ -120,12 +120,15 @@ export class Scene {
   configuration(scope: readonly number[], values: readonly number[]): Configuration {
     const seats = new Map<string, Seats>();
     const adapters = new Map<string, Adapters>();
+    const renewed: string[] = [];
     for (const [at, variable] of scope.entries()) {
       const value = values[at] ?? 0;
       if (value === 0) continue;
       const place = this.places[variable];
       if (place !== undefined) {
-        seats.set(place.position.id, this.seatValue(variable, value).seats);
+        const seat = this.seatValue(variable, value);
+        seats.set(place.position.id, seat.seats);
+        if (seat.renewed.length > 0) renewed.push(place.position.id);
         continue;
       }
       const { mating } = this.adapters[variable - this.places.length] ?? {};
@@ -143,6 +146,7 @@ export class Scene {
       torque,
       use,
       ignorePresent,
+      renewed: new Set(renewed),
     };
   }
 

@@ -147,7 +147,7 @@ function placeCandidates(
 
 const EMPTY: Occupant = { is: 'empty' };
 
-/** Whether the question wants a new piece of an article for a hand, even if one is there already. */
+/** Whether a new piece of an article is wanted for a hand, even if one is there already. */
 function isWantedAnew(
   id: string,
   { id: position }: Position,

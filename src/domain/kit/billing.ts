@@ -81,7 +81,7 @@ export class Billing {
     const key = [...changed].join();
     let known = this.#opened.get(key);
     if (known === undefined) {
-      known = this.#scene.openedBy(changed);
+      known = this.#scene.openedBy(changed).filter((position) => !this.#scene.isEmptyNow(position));
       this.#opened.set(key, known);
     }
     return known;

@@ -196,6 +196,13 @@ export class Scene {
     return { mating: mating.id, pieces: mating.quantity, now, becomes: this.row(variable, value) };
   }
 
+  /** Nothing stands there as the vehicle is: nothing has to be taken out of the way. */
+  isEmptyNow({ id }: Position): boolean {
+    const { seats } = this.seatValue(this.placeVariable(id), 0);
+    const hands = seats.hands ? (['left', 'right'] as const) : [null];
+    return hands.every((hand) => occupantOf(seats, hand).is === 'empty');
+  }
+
   /** The places that a change of these opens, themselves not among them; in layout order. */
   openedBy(changed: ReadonlySet<string>): Position[] {
     const { positions } = this.question.vehicle.layout;

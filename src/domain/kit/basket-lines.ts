@@ -3,12 +3,19 @@
  * come from, one line for each source, and the lots with what of them is left over.
  */
 
-import { fraction, ONE, subtract, ZERO } from '../quantity/rational.js';
+import { fraction, multiply, rational, subtract, ZERO } from '../quantity/rational.js';
 import { ACTIONS, type Line } from './basket.js';
 import { type Draft, lineOf, type Need } from './drafts.js';
 import type { Item } from './items.js';
-import type { Good, LotForSale } from './market.js';
-import { demandsOf, leftOverOf, type Purchase, type Share, sharesOf } from './purchase.js';
+import type { Good } from './market.js';
+import {
+  type BoughtLot,
+  demandsOf,
+  leftOverOf,
+  type Purchase,
+  type Share,
+  sharesOf,
+} from './purchase.js';
 import type { Money } from './question.js';
 
 /** In the order of the actions, and within it in that of the items. */
@@ -18,7 +25,7 @@ export function basketLines(
   rate: Money | null,
 ): Line[] {
   const shares = new Map<Need, readonly Share[]>();
-  const used = new Map<LotForSale, Map<Good, number>>(lots.map((lot) => [lot, new Map()]));
+  const used = new Map<BoughtLot, Map<Good, number>>(lots.map((lot) => [lot, new Map()]));
   for (const [good, demand] of demandsOf(items.flatMap(({ needs }) => needs))) {
     for (const [need, own] of sharesOf(demand, lots)) {
       shares.set(need, own);
@@ -48,7 +55,7 @@ function linesOf(
     const sourced = { ...line, ...sourceOf(share, need.good) };
     if (index === own.length - 1) return sourced;
     const { from } = share;
-    const key = `${line.key}:${typeof from === 'string' ? from : `lot:${from.id}`}`;
+    const key = `${line.key}:${typeof from === 'string' ? from : `lot:${from.lot.id}`}`;
     return lineOf({ ...sourced, key, labourHours: ZERO }, rate);
   });
 }
@@ -58,7 +65,7 @@ function sourceOf(share: Share, good: Good): Partial<Line> {
   const quantity = good.quantityOf(units);
   if (from === 'owned') return { quantity, source: from, leadDays: 0 };
   if (typeof from !== 'string') {
-    return { quantity, source: 'lot', fromLot: from.id, leadDays: leadDaysOf(from) };
+    return { quantity, source: 'lot', fromLot: from.lot.id, leadDays: leadDaysOf(from) };
   }
   if (bought === null) return { quantity, source: 'unpriced', price: null };
   const { offer, packs, price } = bought;
@@ -67,20 +74,22 @@ function sourceOf(share: Share, good: Good): Partial<Line> {
   return { quantity, source: 'offer', offer, packs, over, unitPrice: offer.price, price, leadDays };
 }
 
-function lotLine(lot: LotForSale, used: ReadonlyMap<Good, number>, rate: Money | null): Line {
-  const { id, offer } = lot;
+function lotLine(one: BoughtLot, used: ReadonlyMap<Good, number>, rate: Money | null): Line {
+  const { lot, copies, bought } = one;
   const said = {
-    key: `lot:${id}`,
+    key: `lot:${lot.id}`,
     action: 'lot',
-    lot: id,
-    leftOver: leftOverOf(lot, used),
+    lot: lot.id,
+    quantity: rational(copies),
+    leftOver: leftOverOf(one, used),
   } as const;
-  if (offer === null) return lineOf({ ...said, source: 'unpriced', price: null }, rate);
-  const { price, pack } = offer;
-  const bought = { offer, packs: 1, over: subtract(pack.value, ONE), unitPrice: price, price };
-  return lineOf({ ...said, source: 'offer', ...bought, leadDays: leadDaysOf(lot) }, rate);
+  if (bought === null) return lineOf({ ...said, source: 'unpriced', price: null }, rate);
+  const { offer, packs, price } = bought;
+  const over = subtract(multiply(offer.pack.value, rational(packs)), rational(copies));
+  const sold = { offer, packs, over, unitPrice: offer.price, price };
+  return lineOf({ ...said, source: 'offer', ...sold, leadDays: leadDaysOf(one) }, rate);
 }
 
-function leadDaysOf({ offer }: LotForSale): number | null {
-  return offer?.record.leadDays ?? null;
+function leadDaysOf({ bought }: BoughtLot): number | null {
+  return bought?.offer.record.leadDays ?? null;
 }

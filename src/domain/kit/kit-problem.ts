@@ -68,7 +68,7 @@ export class KitProblem implements Problem {
     this.prices = {
       atLeast,
       floor: (values, decided) =>
-        this.priceList.cost(this.billing.least(this.sceneValues(values), decided)),
+        this.priceList.floor(this.billing.least(this.sceneValues(values), decided)),
       exact: (values) => this.priceList.cost(this.billing.bill(this.sceneValues(values))),
     };
   }

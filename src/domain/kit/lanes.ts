@@ -148,7 +148,7 @@ function mostUnpriced({ vehicle, catalogue, workUpTo }: KitQuestion, market: Mar
   let most = goods * adaptersOf(layout);
   for (const { isHanded } of layout.positions.values())
     most += (isHanded ? 2 : 1) * (goods + works);
-  most += market.lots.filter(({ offer }) => offer === null).length;
+  most += market.lots.filter(({ isOffered }) => !isOffered).length;
   // What a rule uses up may be known in one part and unknown in another.
   const consuming = catalogue.rules.get(layout.id)?.filter((rule) => rule.consumes !== null) ?? [];
   return most + consuming.length * 2;

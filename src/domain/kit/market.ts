@@ -8,36 +8,20 @@
  */
 
 import { byCodeUnit } from '../catalogue/canonical.js';
-import { fraction, inProportion, ONE, type Rational, rational } from '../quantity/rational.js';
+import {
+  compare,
+  decimalText,
+  fraction,
+  inProportion,
+  ONE,
+  type Rational,
+  rational,
+  roundDown,
+} from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
-import { contentsOf, isOutOfLotOnly, type Quantity } from './lot-contents.js';
+import { contentsOf, isOutOfLotOnly } from './lot-contents.js';
+import { type Bought, cheapestOf, type ForSale, LotForSale } from './lot-for-sale.js';
 import type { KitQuestion, Money, Offer } from './question.js';
-
-export interface LotForSale {
-  readonly id: string;
-  /** Null where nobody offers it, and any recorded lot may be bought. */
-  readonly offer: Offer | null;
-  /** The question wants it, so it is bought whatever is in it. */
-  readonly isWanted: boolean;
-  /** Each article once. */
-  readonly contents: readonly Quantity[];
-}
-
-/** So many packs of an offer. */
-export interface Bought {
-  readonly offer: Offer;
-  /** What is in a pack, in the units of the good. */
-  readonly pack: number;
-  readonly packs: number;
-  readonly price: Money;
-}
-
-interface ForSale {
-  readonly offer: Offer;
-  readonly pack: number;
-  /** So many packs at the most. */
-  readonly most: number;
-}
 
 /** Goods of one sort: an article, counted or measured out. All quantities are whole units. */
 export class Good {
@@ -50,6 +34,8 @@ export class Good {
   readonly isOffered: boolean;
   /** Where it is not offered, it may be bought at an unknown price. */
   readonly mayBeUnpriced: boolean;
+  /** As much as the one offer has that has most. */
+  readonly most: number;
   readonly #forSale: readonly ForSale[];
   readonly #cheapest = new Map<number, Bought | null>();
 
@@ -70,6 +56,7 @@ export class Good {
     this.isOffered = goods.forSale.length > 0;
     this.mayBeUnpriced = goods.mayBeUnpriced;
     this.#forSale = goods.forSale;
+    this.most = Math.max(0, ...goods.forSale.map(({ pack, most }) => pack * most));
   }
 
   /** The one offer that covers it all for least; null where none does. */
@@ -189,20 +176,28 @@ export class Market {
     return this.#question.catalogue.works.has(name);
   }
 
+  /** A vehicle that is taken apart is there once, unless an offer says that there are more. */
   #lotForSale(id: string, isWanted: boolean): LotForSale | null {
-    const { catalogue } = this.#question;
+    const { catalogue, limits } = this.#question;
     const lot = catalogue.lots.get(id);
     if (lot === undefined) return null;
-    const pieces = (this.#offers.get(id) ?? []).filter(({ pack }) => pack.dimension === '1');
-    const [first] = pieces;
-    if (first === undefined) {
-      const contents = contentsOf(lot, catalogue);
-      return this.takesUnpriced ? { id, offer: null, isWanted, contents } : null;
-    }
-    // In the order of lead days, so that of equal prices the first is the quickest.
-    const offer = pieces.reduce((best, one) => (one.price < best.price ? one : best), first);
-    return { id, offer, isWanted, contents: contentsOf(lot, catalogue) };
+    const isTakenApart = lot.contains.some(({ is }) => is === 'position');
+    const mostOf = ({ stock }: Offer['record']): number => {
+      if (limits.inStock) return stock ?? 0;
+      return isTakenApart ? Math.max(1, stock ?? 1) : Number.POSITIVE_INFINITY;
+    };
+    const forSale = (this.#offers.get(id) ?? [])
+      .filter(({ pack }) => pack.dimension === '1' && compare(pack.value, ONE) >= 0)
+      .map((offer) => ({ offer, pack: wholeOf(offer), most: mostOf(offer.record) }));
+    if (forSale.length === 0 && !this.takesUnpriced) return null;
+    const contents = contentsOf(lot, catalogue);
+    return new LotForSale({ id, isWanted, contents, forSale });
   }
+}
+
+/** Whole lots in one pack. */
+function wholeOf({ pack }: Offer): number {
+  return wholeNumber(BigInt(decimalText(roundDown(pack.value, 0), 0)));
 }
 
 function isUsable({ record }: Offer, { avoid, limits, catalogue }: KitQuestion): boolean {
@@ -218,19 +213,6 @@ function isUsable({ record }: Offer, { avoid, limits, catalogue }: KitQuestion):
 function byLeadDays(a: Offer, b: Offer): number {
   const days = ({ record }: Offer) => record.leadDays ?? Number.MAX_SAFE_INTEGER;
   return days(a) - days(b) || byCodeUnit(a.record.id, b.record.id);
-}
-
-function cheapestOf(forSale: readonly ForSale[], units: number): Bought | null {
-  let best: Bought | null = null;
-  for (const { offer, pack, most } of forSale) {
-    const packs = Math.ceil(units / pack);
-    const price = packs * offer.price;
-    if (!Number.isSafeInteger(price)) throw new RangeError(`${offer.record.id}: too dear to count`);
-    if (packs <= most && (best === null || price < best.price)) {
-      best = { offer, pack, packs, price };
-    }
-  }
-  return best;
 }
 
 /** @throws RangeError for more units than can be counted exactly. */

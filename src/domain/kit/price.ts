@@ -7,6 +7,8 @@ import type { Position } from '../catalogue/catalogue.js';
 import { exactText } from '../quantity/rational.js';
 import type { AdapterChange, Basket, Bill, Consumed, SeatChange } from './basket.js';
 import { basketLines } from './basket-lines.js';
+import type { Price } from './core/set-purchase.js';
+import type { Need } from './drafts.js';
 import {
   adapterItem,
   byArticle,
@@ -19,7 +21,7 @@ import {
 import { type Lanes, Packing } from './lanes.js';
 import { type Least, leastOfHand, leastOfItem } from './least.js';
 import { Market } from './market.js';
-import { demandsOf, type Purchase, purchaseOf } from './purchase.js';
+import { demandsOf, leastPrice, type Purchase, purchaseOf } from './purchase.js';
 import type { KitQuestion } from './question.js';
 import { totalsOf } from './totals.js';
 
@@ -27,7 +29,6 @@ import { totalsOf } from './totals.js';
 interface Reckoning {
   readonly items: readonly Item[];
   readonly purchase: Purchase;
-  readonly lanes: Lanes;
 }
 
 export class PriceList {
@@ -64,23 +65,36 @@ export class PriceList {
   basket(bill: Bill): Basket | null {
     const reckoned = this.#reckon(bill);
     if (reckoned === null) return null;
-    const { items, purchase, lanes } = reckoned;
+    const { items, purchase } = reckoned;
     const { labourRate } = this.#workshop.question;
     const lines = basketLines(items, purchase, labourRate);
     const partly = new Set(items.flatMap(({ untimed }) => untimed));
-    return { lines, totals: totalsOf(lines, lanes.changed, partly, labourRate) };
+    return { lines, totals: totalsOf(lines, changedOf(items), partly, labourRate) };
   }
 
   /**
-   * The same as one whole number, Infinity where there is no basket. A bill with more in it never
-   * costs less. Changes and positions are known again by identity: it is fastest for the same ones.
+   * The same as one whole number, Infinity where there is no basket. Changes and positions are
+   * known again by identity: it is fastest for the same ones.
    *
    * @throws RangeError for a bill too dear to be counted in one number.
    */
   cost(bill: Bill): number {
     const reckoned = this.#reckon(bill);
     if (reckoned === null) return Number.POSITIVE_INFINITY;
-    return this.#workshop.packing.pack(reckoned.lanes);
+    const { items, purchase } = reckoned;
+    return this.#workshop.packing.pack(this.#lanes(items, purchase.price));
+  }
+
+  /**
+   * What this bill costs at the least, and any with more in it. A larger bill can cost less than a
+   * smaller one: a lot that is bought for what is more may have in it what had no price before.
+   */
+  floor(bill: Bill): number {
+    const items = this.#within(bill);
+    if (items === null) return Number.POSITIVE_INFINITY;
+    const { market, packing } = this.#workshop;
+    const price = leastPrice(demandsOf(needsOf(items)), market, this.#mostMoney(items));
+    return price === null ? Number.POSITIVE_INFINITY : packing.pack(this.#lanes(items, price));
   }
 
   /** What a cost, or the sum of some, is made of. */
@@ -119,30 +133,36 @@ export class PriceList {
   }
 
   #reckon(bill: Bill): Reckoning | null {
-    const { question, market } = this.#workshop;
-    const { limits } = question;
+    const items = this.#within(bill);
+    if (items === null) return null;
+    const demands = demandsOf(needsOf(items));
+    const purchase = purchaseOf(demands, this.#workshop.market, this.#mostMoney(items));
+    return purchase === null ? null : { items, purchase };
+  }
+
+  /** Null where something cannot be done, or is beyond a limit whatever goods cost. */
+  #within(bill: Bill): Item[] | null {
+    const { limits } = this.#workshop.question;
     const items = this.#items(bill);
-    let [money, hours, unpriced, changed] = [0, 0, 0, 0];
-    for (const item of items) {
-      if (item.isImpossible) return null;
-      money += item.money;
-      hours += item.hours;
-      unpriced += item.unpriced;
-      changed += item.isChanged ? 1 : 0;
-    }
-    if (changed > (limits.changedPositions ?? changed) || hours > this.#mostHours) return null;
-    const mostMoney = (limits.cost ?? Number.POSITIVE_INFINITY) - money;
-    const demands = demandsOf(items.flatMap(({ needs }) => needs));
-    const purchase = purchaseOf(demands, market, mostMoney);
-    if (purchase === null) return null;
-    const { price } = purchase;
-    const lanes = {
-      preferred: this.#preferred(changed, hours),
-      unpriced: unpriced + price.unpriced,
-      money: money + price.money,
+    if (items.some(({ isImpossible }) => isImpossible)) return null;
+    const changed = changedOf(items);
+    if (changed > (limits.changedPositions ?? changed)) return null;
+    return sumOf(items, 'hours') > this.#mostHours ? null : items;
+  }
+
+  #mostMoney(items: readonly Item[]): number {
+    const { cost } = this.#workshop.question.limits;
+    return (cost ?? Number.POSITIVE_INFINITY) - sumOf(items, 'money');
+  }
+
+  #lanes(items: readonly Item[], price: Price): Lanes {
+    const changed = changedOf(items);
+    return {
+      preferred: this.#preferred(changed, sumOf(items, 'hours')),
+      unpriced: sumOf(items, 'unpriced') + price.unpriced + price.minor,
+      money: sumOf(items, 'money') + price.money,
       changed,
     };
-    return { items, purchase, lanes };
   }
 
   #preferred(changed: number, hours: number): number {
@@ -220,4 +240,16 @@ export class PriceList {
     }
     return item;
   }
+}
+
+function needsOf(items: readonly Item[]): Need[] {
+  return items.flatMap(({ needs }) => needs);
+}
+
+function changedOf(items: readonly Item[]): number {
+  return items.filter(({ isChanged }) => isChanged).length;
+}
+
+function sumOf(items: readonly Item[], field: 'money' | 'hours' | 'unpriced'): number {
+  return items.reduce((sum, item) => sum + item[field], 0);
 }

@@ -3,13 +3,17 @@
  * lots that are bought, then one offer for what is still missing, else at an unknown price. What
  * is in a lot that the question wants is used before all else, since it is wanted.
  *
- * Which lots are bought is found exactly, for all goods together. Needs are served in their order.
+ * Which lots are bought, and how often, is found exactly, for all goods together. Needs are served
+ * in their order. No money is spent on a lot only to have a price for what a rule uses up: known
+ * prices come before unknown ones for all else, and money comes before these.
  */
 
+import { multiply, rational } from '../quantity/rational.js';
 import type { LeftOver } from './basket.js';
 import { cheapestSets, NOTHING, type Price, plus } from './core/set-purchase.js';
 import type { Need } from './drafts.js';
-import type { Bought, Good, LotForSale, Market } from './market.js';
+import type { Bought, LotForSale } from './lot-for-sale.js';
+import type { Good, Market } from './market.js';
 
 /** All that is needed of one sort of goods. */
 export class Demand {
@@ -34,30 +38,39 @@ export class Demand {
     this.#total += need.units;
   }
 
-  /** What the last so many units cost on their own; null where they are not to be had. */
+  /**
+   * What the last so many units cost on their own; null where they are not to be had. Of what is
+   * used up, the offer that has most is bought whole, and the rest of it has no price.
+   */
   own(units: number): Price | null {
     if (units <= 0) return NOTHING;
     const { good } = this;
-    if (good.isOffered) {
-      const bought = good.cheapest(units);
-      return bought === null ? null : { unpriced: 0, money: bought.price };
-    }
-    let unpriced = 0;
+    const covered = Math.min(units, good.most);
+    const money = covered > 0 ? (good.cheapest(covered)?.price ?? 0) : 0;
+    let [unpriced, minor] = [0, 0];
     let end = 0;
     for (const need of this.#needs) {
       end += need.units;
-      if (end <= this.#total - units || need.units === 0) continue;
-      if (!need.isExtra && !good.mayBeUnpriced) return null;
-      unpriced += 1;
+      if (end <= this.#total - (units - covered) || need.units === 0) continue;
+      if (need.isExtra) minor += 1;
+      else if (good.mayBeUnpriced) unpriced += 1;
+      else return null;
     }
-    return { unpriced, money: 0 };
+    return { unpriced, money, minor };
   }
+}
+
+export interface BoughtLot {
+  readonly lot: LotForSale;
+  readonly copies: number;
+  /** Null where nobody offers it. */
+  readonly bought: Bought | null;
 }
 
 export interface Purchase {
   readonly price: Price;
   /** In the order of their ids, wanted ones too. */
-  readonly lots: readonly LotForSale[];
+  readonly lots: readonly BoughtLot[];
 }
 
 export function demandsOf(needs: Iterable<Need>): Map<Good, Demand> {
@@ -79,46 +92,105 @@ export function purchaseOf(
   market: Market,
   mostMoney: number,
 ): Purchase | null {
+  return cheapest(demands, market, { mostMoney, ownOf: (demand, units) => demand.own(units) });
+}
+
+/**
+ * The least that a purchase costs for these demands and any more: all that has no price counts
+ * alike, since more demands may make any lot worth its price.
+ */
+export function leastPrice(
+  demands: ReadonlyMap<Good, Demand>,
+  market: Market,
+  mostMoney: number,
+): Price | null {
+  const ownOf = (demand: Demand, units: number): Price | null => {
+    const own = demand.own(units);
+    return own === null ? null : { ...own, unpriced: own.unpriced + own.minor, minor: 0 };
+  };
+  return cheapest(demands, market, { mostMoney, ownOf })?.price ?? null;
+}
+
+interface Terms {
+  readonly mostMoney: number;
+  readonly ownOf: (demand: Demand, units: number) => Price | null;
+}
+
+function cheapest(
+  demands: ReadonlyMap<Good, Demand>,
+  market: Market,
+  { mostMoney, ownOf }: Terms,
+): Purchase | null {
   if (market.lacksWantedLot) return null;
   const wanted = market.lots.filter((lot) => lot.isWanted);
-  let fixed = wanted.reduce((sum, lot) => plus(sum, lotPrice(lot)), NOTHING);
-  const touched: Demand[] = [];
-  const chosen = new Map<LotForSale, { good: number; quantity: number }[]>();
+  let fixed = wanted.reduce((sum, lot) => plus(sum, lot.price(1) ?? NOTHING), NOTHING);
+  const touched: { readonly demand: number; own: (units: number) => Price | null }[] = [];
+  const chosen = new Map<LotForSale, LotContent[]>();
   for (const demand of demands.values()) {
     const rest = restOf(demand, wanted);
     if (rest <= 0) continue;
-    const lots = [...demand.good.inLots].filter(([lot]) => !lot.isWanted);
+    const lots = [...demand.good.inLots].filter(([lot]) => lot.price(atLeastOf(lot) + 1) !== null);
     if (lots.length === 0) {
-      const own = demand.own(rest);
+      const own = ownOf(demand, rest);
       if (own === null) return null;
       fixed = plus(fixed, own);
       continue;
     }
     for (const [lot, quantity] of lots) {
       const contents = chosen.get(lot) ?? [];
-      contents.push({ good: touched.length, quantity });
+      contents.push({ good: touched.length, quantity, copies: Math.ceil(rest / quantity) });
       chosen.set(lot, contents);
     }
-    touched.push(demand);
+    touched.push({ demand: rest, own: (units) => ownOf(demand, units) });
   }
   const lots = market.lots.filter((lot) => chosen.has(lot));
-  const sets = lots.map((lot) => ({ price: lotPrice(lot), contents: chosen.get(lot) ?? [] }));
-  const goods = touched.map((demand) => ({
-    demand: restOf(demand, wanted),
-    own: (units: number) => demand.own(units),
-  }));
-  const found = cheapestSets(goods, sets, mostMoney - fixed.money);
+  const sets = lots.map((lot) => {
+    const contents = chosen.get(lot) ?? [];
+    return { prices: pricesOf(lot, contents), contents };
+  });
+  const found = cheapestSets(touched, sets, mostMoney - fixed.money);
   if (found === null) return null;
-  const bought = new Set(found.sets.map((index) => lots[index]));
+  const counts = new Map(market.lots.map((lot) => [lot, atLeastOf(lot)]));
+  for (const lot of found.sets.flatMap((index) => lots[index] ?? [])) {
+    counts.set(lot, (counts.get(lot) ?? 0) + 1);
+  }
   return {
     price: plus(fixed, found.price),
-    lots: market.lots.filter((lot) => lot.isWanted || bought.has(lot)),
+    lots: [...counts].flatMap(([lot, copies]) =>
+      copies === 0 ? [] : [{ lot, copies, bought: lot.cheapest(copies) }],
+    ),
   };
+}
+
+interface LotContent {
+  readonly good: number;
+  readonly quantity: number;
+  /** So many lots have all of it that is needed. */
+  readonly copies: number;
+}
+
+function atLeastOf({ isWanted }: LotForSale): number {
+  return isWanted ? 1 : 0;
+}
+
+/** Of so many more as could be of use, beyond what is bought anyway. */
+function pricesOf(lot: LotForSale, contents: readonly LotContent[]): Price[] {
+  const least = atLeastOf(lot);
+  const before = lot.price(least) ?? NOTHING;
+  const most = Math.max(...contents.map(({ copies }) => copies));
+  const prices: Price[] = [];
+  while (prices.length < most) {
+    const price = lot.price(least + prices.length + 1);
+    if (price === null) break;
+    const { unpriced, money } = before;
+    prices.push({ ...price, unpriced: price.unpriced - unpriced, money: price.money - money });
+  }
+  return prices;
 }
 
 /** A part of a need out of one source. */
 export interface Share {
-  readonly from: 'owned' | 'offer' | 'unpriced' | LotForSale;
+  readonly from: 'owned' | 'offer' | 'unpriced' | BoughtLot;
   readonly units: number;
   /** What this share takes of the offer: the packs that it opens. */
   readonly bought: Bought | null;
@@ -127,17 +199,19 @@ export interface Share {
 }
 
 /** Shares out the supply of one sort of goods, need by need; every need its shares in order. */
-export function sharesOf(demand: Demand, lots: readonly LotForSale[]): Map<Need, Share[]> {
+export function sharesOf(demand: Demand, lots: readonly BoughtLot[]): Map<Need, Share[]> {
   const { good } = demand;
-  const inLots = lots.map((lot) => ({ from: lot, units: good.inLots.get(lot) ?? 0 }));
-  const supplies: { readonly from: 'owned' | LotForSale; units: number }[] = [
-    ...inLots.filter(({ from }) => from.isWanted),
+  const inLots = lots.map((from) => {
+    return { from, units: from.copies * (good.inLots.get(from.lot) ?? 0) };
+  });
+  const supplies: { readonly from: 'owned' | BoughtLot; units: number }[] = [
+    ...inLots.filter(({ from }) => from.lot.isWanted),
     { from: 'owned', units: good.owned },
-    ...inLots.filter(({ from }) => !from.isWanted),
+    ...inLots.filter(({ from }) => !from.lot.isWanted),
   ];
   const supplied = supplies.reduce((sum, { units }) => sum + units, 0);
-  const missing = Math.max(0, demand.total - supplied);
-  const offered = good.isOffered && missing > 0 ? good.cheapest(missing) : null;
+  const missing = Math.min(good.most, Math.max(0, demand.total - supplied));
+  const offered = missing > 0 ? good.cheapest(missing) : null;
   const shares = new Map<Need, Share[]>();
   let covered = 0;
   for (const need of demand.needs) {
@@ -150,10 +224,10 @@ export function sharesOf(demand: Demand, lots: readonly LotForSale[]): Map<Need,
       supply.units -= units;
       rest -= units;
     }
-    if (rest > 0) {
-      own.push(offered === null ? unpriced(rest) : opened(offered, covered, rest, missing));
-      covered += rest;
-    }
+    const units = offered === null ? 0 : Math.min(rest, missing - covered);
+    if (offered !== null && units > 0) own.push(opened(offered, covered, units, missing));
+    covered += units;
+    if (rest > units) own.push(unpriced(rest - units));
     shares.set(need, own);
   }
   return shares;
@@ -173,11 +247,14 @@ function opened(offered: Bought, before: number, units: number, all: number): Sh
 }
 
 /** What of a lot that is bought is of no use to these demands. */
-export function leftOverOf(lot: LotForSale, used: ReadonlyMap<Good, number>): LeftOver[] {
+export function leftOverOf(
+  { lot, copies }: BoughtLot,
+  used: ReadonlyMap<Good, number>,
+): LeftOver[] {
   return lot.contents.flatMap((one) => {
     const [good, units] = usedOf(one, used);
-    if (good === null) return [one];
-    const left = (good.inLots.get(lot) ?? 0) - units;
+    if (good === null) return [{ ...one, quantity: multiply(one.quantity, rational(copies)) }];
+    const left = copies * (good.inLots.get(lot) ?? 0) - units;
     return left === 0 ? [] : [{ ...one, quantity: good.quantityOf(left) }];
   });
 }
@@ -190,10 +267,6 @@ function usedOf(
     if (good.part === part && good.dimension === dimension) return [good, units];
   }
   return [null, 0];
-}
-
-export function lotPrice({ offer }: LotForSale): Price {
-  return offer === null ? { unpriced: 1, money: 0 } : { unpriced: 0, money: offer.price };
 }
 
 function restOf({ good, total }: Demand, wanted: readonly LotForSale[]): number {

@@ -1,11 +1,12 @@
 /**
- * A second, slow way of reckoning a bill that shares no code with the first: every choice of lots
- * is tried, hours are whole minutes, and quantities thousandths.
+ * A second, slow way of reckoning a bill that shares no code with the first: hours are whole
+ * minutes, and quantities thousandths.
  */
 
 import type { Bill, SeatChange } from '../../../src/domain/kit/basket.js';
-import type { KitQuestion, Offer } from '../../../src/domain/kit/question.js';
+import type { KitQuestion } from '../../../src/domain/kit/question.js';
 import { decimalText, type Rational, rational } from '../../../src/domain/quantity/rational.js';
+import { bestPurchase, cheapest, exactThousandths, usable, type Wish } from './naive-purchase.js';
 
 export interface Reckoned {
   readonly unpriced: number;
@@ -14,15 +15,6 @@ export interface Reckoned {
   readonly changed: number;
 }
 
-interface Wish {
-  readonly article: string;
-  readonly dimension: string;
-  readonly amount: number;
-  readonly isExtra: boolean;
-}
-
-const inThousandths = (value: Rational): number => Number(decimalText(value, 3)) * 1000;
-const exactThousandths = (value: Rational): number => Math.round(inThousandths(value));
 const minutesOf = (hours: Rational | null): number | null =>
   hours === null ? null : Number(decimalText(hours.mul(rational(60)), 0));
 
@@ -140,111 +132,4 @@ function tally(change: SeatChange, { catalogue }: KitQuestion, { adds, lines, wo
   } else count(lines, was === '' ? 'reaches here' : `remove ${was}`);
   const before = inPlace ? was.split('+').length - 1 : 0;
   if (isFirst) for (const work of done.slice(before)) count(works, `${base} ${work}`);
-}
-
-function usable(name: string, dimension: string, { offers, avoid, limits }: KitQuestion): Offer[] {
-  return offers.filter(({ record, pack }) => {
-    if (record.for !== name || pack.dimension !== dimension) return false;
-    if (record.supplier !== undefined && avoid.suppliers.has(record.supplier)) return false;
-    if (limits.leadDays === null) return true;
-    return record.leadDays !== undefined && record.leadDays <= limits.leadDays;
-  });
-}
-
-function cheapest(
-  offers: readonly Offer[],
-  amount: number,
-  { limits, catalogue }: KitQuestion,
-  name: string,
-): number | null {
-  const prices = offers.flatMap(({ pack, price, record }) => {
-    const packs = Math.ceil(amount / exactThousandths(pack.value));
-    const isShort = limits.inStock && !catalogue.works.has(name) && packs > (record.stock ?? 0);
-    return isShort ? [] : [packs * price];
-  });
-  return prices.length === 0 ? null : Math.min(...prices);
-}
-
-function bestPurchase(
-  wishes: readonly Wish[],
-  question: KitQuestion,
-  mostMoney: number,
-): { unpriced: number; money: number } | null {
-  const { limits, from } = question;
-  const wanted = question.wants.flatMap((want) => (want.is === 'lot' ? [want.lot] : []));
-  const ids = [...new Set([...question.lots, ...wanted])];
-  const takesUnpriced = from === 'recorded' && !limits.inStock && limits.leadDays === null;
-  let best: { unpriced: number; money: number } | null = null;
-  for (let mask = 0; mask < 2 ** ids.length; mask += 1) {
-    const chosen = ids.filter((_, index) => (mask >> index) % 2 === 1);
-    if (wanted.some((id) => !chosen.includes(id))) continue;
-    let [unpriced, money, isHad] = [0, 0, true];
-    for (const id of chosen) {
-      const price = cheapest(usable(id, '1', question), 1000, question, id);
-      if (price === null && !takesUnpriced) isHad = false;
-      if (price === null) unpriced += 1;
-      else money += price;
-    }
-    const stocks = new Map<string, number>();
-    for (const [part, count] of question.owned) stocks.set(`${part} 1`, count * 1000);
-    for (const id of chosen) {
-      for (const [key, amount] of held(id, question)) {
-        stocks.set(key, (stocks.get(key) ?? 0) + amount);
-      }
-    }
-    const sorts = new Set(wishes.map(({ article, dimension }) => `${article} ${dimension}`));
-    for (const sort of sorts) {
-      let stock = stocks.get(sort) ?? 0;
-      const short: { amount: number; isExtra: boolean }[] = [];
-      for (const wish of wishes) {
-        if (`${wish.article} ${wish.dimension}` !== sort) continue;
-        const taken = Math.min(stock, wish.amount);
-        stock -= taken;
-        if (taken < wish.amount) short.push({ ...wish, amount: wish.amount - taken });
-      }
-      const missing = short.reduce((sum, { amount }) => sum + amount, 0);
-      if (missing === 0) continue;
-      const [article = '', dimension = ''] = sort.split(' ');
-      const offers = usable(article, dimension, question).filter(
-        ({ record }) => !limits.inStock || (record.stock ?? 0) > 0,
-      );
-      const price = cheapest(offers, missing, question, article);
-      if (price !== null) money += price;
-      else if (offers.length > 0) isHad = false;
-      else if (short.some(({ isExtra }) => !isExtra) && !(takesUnpriced && !sort.includes(':'))) {
-        isHad = false;
-      } else unpriced += short.length;
-    }
-    if (!isHad || money > mostMoney) continue;
-    const order = best === null ? -1 : unpriced - best.unpriced || money - best.money;
-    if (order < 0) best = { unpriced, money };
-  }
-  return best;
-}
-
-/** What is in a lot, each thing by its article and dimension. */
-function held(id: string, { catalogue }: KitQuestion): [string, number][] {
-  const spanned = new Set<string>();
-  return (catalogue.lots.get(id)?.contains ?? []).flatMap((item): [string, number][] => {
-    if (item.is === 'part') {
-      const { value, dimension } = item.amount;
-      return [[`${item.part} ${dimension}`, exactThousandths(value)]];
-    }
-    const vehicle = catalogue.vehicles.get(item.vehicle)!;
-    const fitted = vehicle.fitted.get(item.position);
-    const unknown: [string, number] = [`donor:${id}:${item.position} 1`, 1000];
-    if (fitted === undefined) return [unknown];
-    const count = vehicle.layout.positions.get(item.position)!.count;
-    const seats = fitted.hands ? [fitted.left, fitted.right] : [fitted.occupant];
-    const amount = fitted.hands ? 1000 * Math.max(1, count / 2) : 1000 * count;
-    const parts = seats.flatMap((one): [string, number][] => {
-      if (one.is !== 'part') return [];
-      const key = `${item.vehicle} ${one.part}`;
-      const isAgain = spanned.has(key);
-      if (catalogue.parts.get(one.part)?.spans != null) spanned.add(key);
-      return isAgain ? [] : [[`${one.part} 1`, amount]];
-    });
-    const isUnknown = seats.some((one) => one.is === 'as-found' || one.is === 'option');
-    return isUnknown ? [...parts, unknown] : parts;
-  });
 }

@@ -94,7 +94,11 @@ describe('the offer', () => {
       return basket({ ...bill(), consumed: [consumed('bolt-a', amount)] });
     };
     expect(shown(bolts('8'))).toEqual(['extra:bolt-a 8 offer 2.40 0h']);
-    expect(bolts('9')).toBeNull();
+    // One offer serves a line, so the ninth is not to be had in stock; without it the kit stands.
+    expect(shown(bolts('9'))).toEqual([
+      'extra:bolt-a:offer 8 offer 2.40 0h',
+      'extra:bolt-a 1 unpriced ? 0h',
+    ]);
   });
 });
 
@@ -151,6 +155,56 @@ describe('lots', () => {
       'prop-a 1',
       'wheel-a 1',
     ]);
+  });
+
+  test('are bought several times where that is least, as often as there are any', () => {
+    const pair = { places: ['wheel*4'], parts: ['wheel-a'], lots: ['pair: wheel-a*2'] };
+    const four = (offers: string[], more: Asked = {}) => {
+      const { asked, basket } = priced({ offers, from: 'offered', ...more }, shop(pair));
+      return basket(bill(change(asked, 'wheel', [null, 'wheel-a'])));
+    };
+    expect(shown(four(['pair 100.00']))).toEqual([
+      'add:wheel:wheel-a 4 lot 0.00 ?',
+      'lot:pair 2 offer 200.00 0h',
+    ]);
+    // Two pairs in a pack for less than two packs of one; or one pair and two wheels.
+    const packs = four(['pair 100.00', 'pair 180.00 per 2']);
+    expect(shown(packs)[1]).toBe('lot:pair 2 offer 180.00 0h');
+    const line = packs?.lines.find(({ action }) => action === 'lot');
+    expect([line?.packs, exactText(line!.over!)]).toEqual([1, '0']);
+    expect(shown(four(['pair 100.00', 'wheel-a 49.00']))).toEqual([
+      'add:wheel:wheel-a 4 offer 196.00 ?',
+    ]);
+    const limits = { inStock: true } as Asked['limits'];
+    const inStock = (stock: number) => four([`pair 100.00 stock ${stock}`], { limits } as Asked);
+    expect(shown(inStock(2))).toContain('lot:pair 2 offer 200.00 0h');
+    expect(inStock(1)).toBeNull();
+  });
+
+  test('are not paid for only to have a price for what is used up', () => {
+    const tank = {
+      places: ['hub'],
+      parts: ['hub-a', 'oil-a'],
+      lots: ['tank: hub-a, oil-a 20 l'],
+    };
+    const filled = (offers: string[], hub: readonly [string | null, string | null]) => {
+      const { asked, basket } = priced({ offers }, shop(tank));
+      const one = bill(...(hub[1] === null ? [] : [change(asked, 'hub', hub)]));
+      return shown(basket({ ...one, consumed: [consumed('oil-a', '2 l')] }));
+    };
+    const dear = ['tank 9000.00', 'hub-a 30.00'];
+    expect(filled(dear, [null, null])).toEqual(['extra:oil-a 2 unpriced ? 0h']);
+    expect(filled(dear, [null, 'hub-a'])).toContain('extra:oil-a 2 unpriced ? 0h');
+    // It is bought for the hub, and has the oil.
+    expect(filled(['tank 9000.00'], [null, 'hub-a'])).toEqual([
+      'add:hub:hub-a 1 lot 0.00 ?',
+      'lot:tank 1 offer 9000.00 0h',
+      'extra:oil-a 2 lot 0.00 0h',
+    ]);
+    // Money is money: the oil alone would cost more.
+    expect(filled(['tank 10.00', 'oil-a 6.00 per 1 l'], [null, null])).toContain(
+      'lot:tank 1 offer 10.00 0h',
+    );
   });
 
   test('that nobody offers have no price, or are not to be had', () => {

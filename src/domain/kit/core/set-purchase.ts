@@ -1,41 +1,46 @@
 /**
  * Which sets to buy whole so that everything needed is come by at the least cost, as plain data:
- * goods that are needed and have a price of their own, and sets of them at one price each.
+ * goods that are needed and have a price of their own, and sets of them, each to be had once or
+ * several times.
  *
  * What is in a set that is bought costs nothing more; what of it is not needed earns nothing. The
  * search is exact: it takes sets in and leaves them out in the order given, as long as the sets
  * taken, with all undecided ones for nothing, are not dearer than the best found.
  */
 
-/** Fewer things without a price come first, then less money; whole numbers from 0. */
+/** Compared number by number, in this order; whole numbers from 0. */
 export interface Price {
+  /** Things without a price. */
   readonly unpriced: number;
   readonly money: number;
+  /** Things without a price that are worth no money: no set is paid for to have them. */
+  readonly minor: number;
 }
 
 export interface Good {
   /** So much of it is needed, in whole units. */
   readonly demand: number;
   /**
-   * What so much of it costs on its own; null where it cannot be had. Neither number ever falls
-   * as the quantity grows, nor does what cannot be had become to be had.
+   * What so much of it costs on its own; null where it cannot be had. No number ever falls as the
+   * quantity grows, nor does what cannot be had become to be had.
    */
   readonly own: (quantity: number) => Price | null;
 }
 
 export interface GoodsSet {
-  readonly price: Price;
+  /** Of one, of two, and so on, as many as may be bought; no number ever falls. */
+  readonly prices: readonly Price[];
   readonly contents: readonly { readonly good: number; readonly quantity: number }[];
 }
 
 export interface SetPurchase {
-  /** Indices of the sets that are bought, ascending. */
+  /** Indices of the sets that are bought, ascending; twice where it is bought twice. */
   readonly sets: readonly number[];
   /** Of the sets, and of what is bought on its own. */
   readonly price: Price;
 }
 
-export const NOTHING: Price = { unpriced: 0, money: 0 };
+export const NOTHING: Price = { unpriced: 0, money: 0, minor: 0 };
 
 /**
  * The cheapest purchase; of several the one with the fewest sets, then the one whose sets come
@@ -50,12 +55,16 @@ export function cheapestSets(
 }
 
 export function plus(a: Price, b: Price): Price {
-  return { unpriced: a.unpriced + b.unpriced, money: a.money + b.money };
+  return {
+    unpriced: a.unpriced + b.unpriced,
+    money: a.money + b.money,
+    minor: a.minor + b.minor,
+  };
 }
 
 /** Below 0 where `a` comes first. */
 export function comparePrices(a: Price, b: Price): number {
-  return a.unpriced === b.unpriced ? a.money - b.money : a.unpriced - b.unpriced;
+  return a.unpriced - b.unpriced || a.money - b.money || a.minor - b.minor;
 }
 
 class Search {
@@ -71,9 +80,11 @@ class Search {
     this.#sets = sets;
     this.#mostMoney = mostMoney;
     const later: number[][] = [goods.map(() => 0)];
-    for (const { contents } of [...sets].reverse()) {
+    for (const { prices, contents } of [...sets].reverse()) {
       const sum = [...(later[0] ?? [])];
-      for (const { good, quantity } of contents) sum[good] = (sum[good] ?? 0) + quantity;
+      for (const { good, quantity } of contents) {
+        sum[good] = (sum[good] ?? 0) + quantity * prices.length;
+      }
       later.unshift(sum);
     }
     this.#later = later;
@@ -98,12 +109,15 @@ class Search {
       this.#best = { sets: taken, price: least };
       return;
     }
-    if (this.#mayPay(set, rest)) {
+    for (let copies = mostOfUse(set, rest); copies > 0; copies -= 1) {
+      const price = set.prices[copies - 1] ?? NOTHING;
+      if (!this.#mayPay(set, price, rest)) continue;
       const left = [...rest];
       for (const { good, quantity } of set.contents) {
-        left[good] = Math.max(0, (left[good] ?? 0) - quantity);
+        left[good] = Math.max(0, (left[good] ?? 0) - quantity * copies);
       }
-      this.#visit(next + 1, [...taken, next], plus(paid, set.price), left);
+      const more = Array.from({ length: copies }, () => next);
+      this.#visit(next + 1, [...taken, ...more], plus(paid, price), left);
     }
     this.#visit(next + 1, taken, paid, rest);
   }
@@ -111,16 +125,15 @@ class Search {
   /** What the rest costs on its own, with the sets from `next` on for nothing. */
   #ownPrice(rest: readonly number[], next: number): Price | null {
     const free = this.#later[next] ?? [];
-    let [unpriced, money] = [0, 0];
+    let sum = NOTHING;
     for (const [index, good] of this.#goods.entries()) {
       const quantity = (rest[index] ?? 0) - (free[index] ?? 0);
       if (quantity <= 0) continue;
       const price = good.own(quantity);
       if (price === null) return null;
-      unpriced += price.unpriced;
-      money += price.money;
+      sum = plus(sum, price);
     }
-    return { unpriced, money };
+    return sum;
   }
 
   /** Sets are taken in before they are left out, so of equals the first is found first. */
@@ -131,10 +144,10 @@ class Search {
   }
 
   /**
-   * Whether a set can be worth its price: what it has would cost more on its own. It saves no more
+   * Whether a set can be worth this price: what it has would cost more on its own. It saves no more
    * than that whatever is bought beside it, since with less needed its goods cost less.
    */
-  #mayPay({ price, contents }: GoodsSet, rest: readonly number[]): boolean {
+  #mayPay({ contents }: GoodsSet, price: Price, rest: readonly number[]): boolean {
     let saved = NOTHING;
     const seen = new Set<number>();
     for (const { good } of contents) {
@@ -149,4 +162,10 @@ class Search {
     if (this.#mostMoney !== Number.POSITIVE_INFINITY && saved.money > price.money) return true;
     return comparePrices(saved, price) > 0;
   }
+}
+
+/** With so many of them nothing that is in the set is needed any more. */
+function mostOfUse({ prices, contents }: GoodsSet, rest: readonly number[]): number {
+  const uses = contents.map(({ good, quantity }) => Math.ceil((rest[good] ?? 0) / quantity));
+  return Math.min(prices.length, Math.max(0, ...uses));
 }

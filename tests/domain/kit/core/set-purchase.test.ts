@@ -8,7 +8,9 @@ import {
   cheapestSets,
   type Good,
   type GoodsSet,
+  NOTHING,
   type Price,
+  plus,
 } from '../../../../src/domain/kit/core/set-purchase.js';
 
 const CASES = Number(process.env.FAYING_CASES ?? 2000);
@@ -18,12 +20,12 @@ const SEED = Number(process.env.FAYING_SEED ?? 1);
 function good(demand: number, money: number, pack = 1): Good {
   return {
     demand,
-    own: (quantity) => ({ unpriced: 0, money: Math.ceil(quantity / pack) * money }),
+    own: (quantity) => ({ ...NOTHING, money: Math.ceil(quantity / pack) * money }),
   };
 }
 
 function priceless(demand: number): Good {
-  return { demand, own: () => ({ unpriced: 1, money: 0 }) };
+  return { demand, own: () => ({ ...NOTHING, unpriced: 1 }) };
 }
 
 function nowhere(demand: number): Good {
@@ -32,8 +34,11 @@ function nowhere(demand: number): Good {
 
 /** A set at a price, with so much of good 0, of good 1 and so on. */
 function set(money: number | null, ...contents: number[]): GoodsSet {
-  const price = money === null ? { unpriced: 1, money: 0 } : { unpriced: 0, money };
-  return { price, contents: contents.map((quantity, index) => ({ good: index, quantity })) };
+  const price = money === null ? { ...NOTHING, unpriced: 1 } : { ...NOTHING, money };
+  return {
+    prices: [price],
+    contents: contents.map((quantity, index) => ({ good: index, quantity })),
+  };
 }
 
 describe('the cheapest purchase', () => {
@@ -41,7 +46,7 @@ describe('the cheapest purchase', () => {
     // 2 x 30 + 40 = 100 on their own; the set of all of it is 101.
     expect(cheapestSets([good(2, 30), good(1, 40)], [set(101, 2, 1)])).toEqual({
       sets: [],
-      price: { unpriced: 0, money: 100 },
+      price: { ...NOTHING, money: 100 },
     });
   });
 
@@ -49,7 +54,7 @@ describe('the cheapest purchase', () => {
     // The set of one and one for 60 saves 30 + 40 = 70; one more at 30.
     expect(cheapestSets([good(2, 30), good(1, 40)], [set(60, 1, 1)])).toEqual({
       sets: [0],
-      price: { unpriced: 0, money: 90 },
+      price: { ...NOTHING, money: 90 },
     });
   });
 
@@ -70,7 +75,7 @@ describe('the cheapest purchase', () => {
     expect(cheapestSets(goods, [set(40, 1)])?.sets).toEqual([]);
     expect(cheapestSets(goods, [set(40, 1), set(40, 1)])).toEqual({
       sets: [0, 1],
-      price: { unpriced: 0, money: 80 },
+      price: { ...NOTHING, money: 80 },
     });
   });
 
@@ -89,6 +94,29 @@ describe('the cheapest purchase', () => {
     expect(cheapestSets([], [], -1)).toBeNull();
   });
 
+  test('spends no money for what is without a price and worth none, but takes it along', () => {
+    const minor = { demand: 1, own: () => ({ ...NOTHING, minor: 1 }) };
+    expect(cheapestSets([minor], [set(500, 1)])?.sets).toEqual([]);
+    expect(cheapestSets([minor], [set(0, 1)])?.sets).toEqual([0]);
+    // Of two sets at the same price, and for the same good, the one that has it too.
+    const goods = [good(1, 900), minor];
+    expect(cheapestSets(goods, [set(500, 1), set(500, 1, 1)])?.sets).toEqual([1]);
+    expect(cheapestSets([good(1, 30), minor], [set(500, 1, 1)])?.sets).toEqual([]);
+  });
+
+  test('has a set as often as it is of use and to be had', () => {
+    const prices = [70, 140, 200].map((money) => ({ ...NOTHING, money }));
+    const pairs = { prices, contents: [{ good: 0, quantity: 2 }] };
+    expect(cheapestSets([good(4, 50)], [pairs])).toMatchObject({
+      sets: [0, 0],
+      price: { money: 140 },
+    });
+    // A third pair for 60 more would save one at 50.
+    expect(cheapestSets([good(5, 50)], [pairs])?.sets).toEqual([0, 0]);
+    expect(cheapestSets([nowhere(5)], [pairs])?.sets).toEqual([0, 0, 0]);
+    expect(cheapestSets([nowhere(7)], [pairs])).toBeNull();
+  });
+
   test('buys the set that alone has what is needed, or nothing', () => {
     expect(cheapestSets([nowhere(2)], [set(500, 1), set(70, 2)])?.sets).toEqual([1]);
     expect(cheapestSets([nowhere(3)], [set(500, 1), set(70, 1)])).toBeNull();
@@ -104,7 +132,7 @@ interface Drawn {
 /** Goods whose price goes up by some step with each piece, until they are not to be had. */
 const drawnGoods = fc.record({
   demand: fc.nat(4),
-  steps: fc.array(fc.constantFrom(0, 0, 3, 5, 20, -1), { minLength: 4, maxLength: 4 }),
+  steps: fc.array(fc.constantFrom(0, 0, 3, 5, 20, -1, -2), { minLength: 4, maxLength: 4 }),
   until: fc.constantFrom(1, 3, 9, 9, 9),
 });
 
@@ -113,10 +141,16 @@ const drawn: fc.Arbitrary<Drawn> = fc.integer({ min: 0, max: 4 }).chain((count) 
     goods: fc.array(drawnGoods, { minLength: count, maxLength: count }),
     sets: fc.array(
       fc.record({
-        price: fc.record({
-          unpriced: fc.constantFrom(0, 0, 0, 1),
-          money: fc.constantFrom(0, 4, 8, 15, 40),
-        }),
+        prices: fc
+          .array(
+            fc.record({
+              unpriced: fc.constantFrom(0, 0, 0, 1),
+              money: fc.constantFrom(0, 4, 8, 15, 40),
+              minor: fc.constant(0),
+            }),
+            { minLength: 1, maxLength: 2 },
+          )
+          .map(([first = NOTHING, ...more]) => [first, ...more.map((one) => plus(first, one))]),
         contents: fc.array(
           fc.record({
             good: fc.nat(Math.max(0, count - 1)),
@@ -125,31 +159,45 @@ const drawn: fc.Arbitrary<Drawn> = fc.integer({ min: 0, max: 4 }).chain((count) 
           { maxLength: count },
         ),
       }),
-      { maxLength: 9 },
+      { maxLength: 6 },
     ),
     mostMoney: fc.constantFrom(Number.POSITIVE_INFINITY, 60, 20, 8),
   }),
 );
 
-/** A step of -1 is one more thing without a price. */
+/** A step of -1 is one more thing without a price, one of -2 one that is worth no money. */
 function ownOf({ steps, until }: Drawn['goods'][number], quantity: number): Price | null {
   if (quantity >= until) return null;
   const taken = steps.slice(0, quantity);
   return {
-    unpriced: taken.filter((step) => step < 0).length,
+    unpriced: taken.filter((step) => step === -1).length,
+    minor: taken.filter((step) => step === -2).length,
     money: taken.reduce((sum, step) => sum + Math.max(0, step), 0),
   };
+}
+
+/** Every choice of sets, each as often as it is to be had. */
+function choicesOf(sets: readonly GoodsSet[]): number[][] {
+  return sets.reduce<number[][]>(
+    (choices, { prices }, set) =>
+      choices.flatMap((choice) =>
+        Array.from({ length: prices.length + 1 }, (_, copies) => [
+          ...choice,
+          ...Array.from({ length: copies }, () => set),
+        ]),
+      ),
+    [[]],
+  );
 }
 
 /** Every choice of sets, priced one by one; the best and all choices that are as good. */
 function byTrying({ goods, sets, mostMoney }: Drawn): { price: Price; choices: number[][] } | null {
   let best: { price: Price; choices: number[][] } | null = null;
-  for (let mask = 0; mask < 2 ** sets.length; mask += 1) {
-    const choice = sets.flatMap((_, index) => ((mask >> index) % 2 === 1 ? [index] : []));
-    let [unpriced, money] = [0, 0];
-    for (const index of choice) {
-      unpriced += sets[index]!.price.unpriced;
-      money += sets[index]!.price.money;
+  for (const choice of choicesOf(sets)) {
+    let price = NOTHING;
+    for (const index of new Set(choice)) {
+      const copies = choice.filter((one) => one === index).length;
+      price = plus(price, sets[index]!.prices[copies - 1]!);
     }
     let isHad = true;
     for (const [index, one] of goods.entries()) {
@@ -158,14 +206,18 @@ function byTrying({ goods, sets, mostMoney }: Drawn): { price: Price; choices: n
         .filter((content) => content.good === index)
         .reduce((sum, { quantity }) => sum + quantity, 0);
       const missing = Math.max(0, one.demand - inSets);
-      const own = missing === 0 ? { unpriced: 0, money: 0 } : ownOf(one, missing);
+      const own = missing === 0 ? NOTHING : ownOf(one, missing);
       if (own === null) isHad = false;
-      unpriced += own?.unpriced ?? 0;
-      money += own?.money ?? 0;
+      price = plus(price, own ?? NOTHING);
     }
-    if (!isHad || money > mostMoney) continue;
-    const order = best === null ? -1 : unpriced - best.price.unpriced || money - best.price.money;
-    if (order < 0) best = { price: { unpriced, money }, choices: [choice] };
+    if (!isHad || price.money > mostMoney) continue;
+    const order =
+      best === null
+        ? -1
+        : price.unpriced - best.price.unpriced ||
+          price.money - best.price.money ||
+          price.minor - best.price.minor;
+    if (order < 0) best = { price, choices: [choice] };
     else if (order === 0) best?.choices.push(choice);
   }
   return best;
@@ -211,11 +263,11 @@ test('is found among thirty sets without trying a thousand million choices', () 
     demand: 2,
     own: (quantity: number) => {
       asked += 1;
-      return { unpriced: 0, money: quantity * (50 + index) };
+      return { ...NOTHING, money: quantity * (50 + index) };
     },
   }));
   const sets = Array.from({ length: 30 }, (_, index) => ({
-    price: { unpriced: 0, money: 90 + ((index * 37) % 60) },
+    prices: [{ ...NOTHING, money: 90 + ((index * 37) % 60) }],
     contents: [0, 1, 2].map((step) => ({ good: (index * 3 + step * step) % 10, quantity: 1 })),
   }));
   const found = cheapestSets(goods, sets);

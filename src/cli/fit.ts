@@ -2,11 +2,12 @@
  * `faying fit VEHICLE PART`: does this part fit this vehicle?
  */
 
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import type { FitAnswer, FitPositionView } from '../usecases/answer.js';
 import { checkFit, type FitInput } from '../usecases/check-fit.js';
 import { called, place, sayAsides, sayNames, sayOrders, sayVerdict } from './answer-text.js';
 import { cautionTexts, sayFindings } from './finding.js';
+import { sayKit } from './kit-text.js';
 import type { Page } from './page.js';
 import {
   addPair,
@@ -23,6 +24,7 @@ import { wordsIn } from './words/words.js';
 interface FitOptions extends VehicleOptions, StoreOptions {
   readonly position?: string;
   readonly with?: readonly Pair[];
+  readonly changes?: 'yes' | 'no';
 }
 
 const EXAMPLES = `
@@ -37,13 +39,16 @@ Examples:
 export function addFit(program: Command, session: Session): void {
   const command = program
     .command('fit')
-    .summary('does this part fit this vehicle?')
-    .description('Says whether a part fits a vehicle as it is, and why or why not.')
+    .summary('does this part fit this vehicle, and what else is needed?')
+    .description(
+      'Says whether a part fits a vehicle, why or why not, and what must change with it.',
+    )
     .argument('<vehicle>', 'id of the vehicle')
     .argument('<part>', 'the part: its id, number:… or sku:…')
     .option('--position <position>', 'only at this position of the vehicle')
     .option('--with <position=part>', 'a part that is fitted beside it (repeatable)', addPair);
-  addStoreOptions(addVehicleOptions(command))
+  const changes = new Option('--changes <changes>', 'whether to look for changes around it');
+  addStoreOptions(addVehicleOptions(command.addOption(changes.choices(['yes', 'no']))))
     .addHelpText('after', EXAMPLES)
     .action((vehicle: string, part: string, options: FitOptions) => {
       const input: FitInput = {
@@ -51,17 +56,25 @@ export function addFit(program: Command, session: Session): void {
         part,
         position: options.position ?? null,
         with: partsByPlace(options.with ?? [], '--with'),
-        changes: null,
+        changes: options.changes ?? null,
       };
       const answer = session.ask(options, (library) => checkFit(library, input));
       session.tell(answer, options, sayFit);
     });
 }
 
+/** A verdict is as good as a check that comes to this. */
+const OUTCOMES = {
+  fits: 'holds',
+  'fits-with-changes': 'holds',
+  unknown: 'open',
+  'does-not-fit': 'fails',
+} as const;
+
 function sayFit(answer: FitAnswer, page: Page): void {
-  const { summary, alone, name, part, supersededBy, vehicle, positions, at } = answer;
+  const { summary, alone, verdict, name, part, supersededBy, vehicle, positions, at } = answer;
   const words = wordsIn(answer.lang);
-  sayVerdict(summary, alone, page);
+  sayVerdict(summary, verdict === null ? alone : OUTCOMES[verdict], page);
   page.say(words.fit.on(called(name, part, words), vehicle), { tone: 'faint' });
   if (supersededBy !== null) page.say(words.names.superseded(part, supersededBy));
   sayNames(answer, page, words);
@@ -70,6 +83,7 @@ function sayFit(answer: FitAnswer, page: Page): void {
     page.say(words.fit.best(best.map((one) => place(one.name, one.position))));
   }
   for (const position of positions) sayPosition(position, page, words);
+  if (answer.kit !== null) sayKit(answer.kit, answer.currency, page, words);
   const others = positions.filter(({ position }) => !at.includes(position));
   const further = [...positions.filter((one) => !others.includes(one)), ...others];
   sayAsides(

@@ -97,6 +97,26 @@ function sayRoute(route: RouteView, index: number, count: number, style: Style):
   const tone = route.grade === 'proven' ? 'good' : 'doubtful';
   page.say(`${kits.wayOf(index + 1, count)} ${route.summary.text}`, { tone });
   if (route.beatenBy !== null) page.say(kits.beatenBy(route.beatenBy + 1), { indent: 2 });
+  sayWhole(route, style);
+  sayMeasures(route.measure, page, words.answer, 2);
+}
+
+/** What a part needs besides: one route, whatever others there are. */
+export function sayKit(
+  route: RouteView,
+  currency: string | null,
+  page: Page,
+  words: CliWords,
+): void {
+  page.gap();
+  const tone = route.grade === 'proven' ? 'good' : 'doubtful';
+  page.say(`${words.fit.kit} ${route.summary.text}`, { tone });
+  sayWhole(route, { page, words, currency, said: new Set() });
+}
+
+function sayWhole(route: RouteView, style: Style): void {
+  const { page, words } = style;
+  const { kits } = words;
   for (const [action, lines] of byAction(route.lines)) {
     page.say(kits.actions[action] ?? action, { indent: 2, tone: 'strong' });
     for (const line of lines) sayLine(line, style);
@@ -111,7 +131,6 @@ function sayRoute(route: RouteView, index: number, count: number, style: Style):
     for (const text of textsOf(route.loses)) page.say(text, { indent: 4, marker: '- ' });
   }
   sayOrders(route.order, page, words, 2);
-  sayMeasures(route.measure, page, words.answer, 2);
 }
 
 /** In the order in which they come. */

@@ -39,7 +39,13 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     operationId: 'checkFit',
     name: 'not-alone',
     summary: 'A linkage for another gearbox: it does not fit the vehicle as it stands',
-    search: 'vehicle=lirren-1&part=linkage-cables',
+    search: 'vehicle=lirren-1&part=linkage-cables&changes=no',
+  },
+  {
+    operationId: 'checkFit',
+    name: 'with-changes',
+    summary: 'A hub for other wheels, with all that it takes',
+    search: 'vehicle=lirren-1&part=front-hub-117',
   },
   {
     operationId: 'checkFit',
@@ -51,19 +57,24 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     operationId: 'checkFit',
     name: 'unknown',
     summary: "The linkage again, where nobody knows which gearbox is in this customer's vehicle",
-    search: 'vehicle=lirren-1&part=linkage-cables&fitted.gearbox=unknown',
+    search: 'vehicle=lirren-1&part=linkage-cables&fitted.gearbox=unknown&changes=no',
   },
   {
     operationId: 'checkFit',
     name: 'by-number',
     summary: 'The number on the part, as somebody typed it',
-    search: 'vehicle=lirren-1&part=number%3Acbl+2k240%40corrablyn',
+    search: 'vehicle=lirren-1&part=number%3Acbl+2k240%40corrablyn&changes=no',
   },
   {
     operationId: 'askFit',
     name: 'unknown',
     summary: 'A control unit for a gearbox that nobody has looked at',
-    body: { vehicle: 'lirren-1', part: 'control-centre', fitted: { gearbox: 'unknown' } },
+    body: {
+      vehicle: 'lirren-1',
+      part: 'control-centre',
+      fitted: { gearbox: 'unknown' },
+      changes: 'no',
+    },
   },
   {
     operationId: 'findKits',

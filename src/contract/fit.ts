@@ -5,6 +5,7 @@
 import type { FitAnswer } from '../usecases/answer.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { cautionSchema, JUDGED, measureSchema, orderSchema, outcomeSchema } from './judged.js';
+import { KIT_FIELDS } from './kit-question.js';
 import { NAMING, namedBySchema, supersededByField } from './naming.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
@@ -18,7 +19,8 @@ import {
   WITH_GROUP,
 } from './parameters.js';
 import { partField, positionField, VEHICLE_FIELDS, withField } from './question.js';
-import { saidReasonSchema } from './reason.js';
+import { orNull, saidReasonSchema } from './reason.js';
+import { routeSchema } from './route.js';
 import type { Wire } from './wire.js';
 
 const FIT_FIELDS = {
@@ -31,10 +33,11 @@ const FIT_FIELDS = {
     .optional()
     .openapi({
       description:
-        'Whether to look for changes around the part that would make it fit. `yes` is refused ' +
-        'with `changes-not-supported` until the service can; left out, it is `no`.',
+        'Whether to look for changes around the part that would make it fit. Left out, it is ' +
+        '`yes`; `no` is quicker, and leaves the verdict open where the part alone does not do.',
       example: 'no',
     }),
+  steps: KIT_FIELDS.steps,
 };
 
 export const fitQuestionSchema = z
@@ -81,13 +84,24 @@ export const fitAnswerSchema = z
       description: 'The part on the vehicle as it is, with nothing else changed.',
     }),
     verdict: verdictSchema,
-    complete: z.boolean(),
+    complete: z.boolean().openapi({
+      description:
+        'Nothing better is left out. False where a search ended at its limit of steps: then the ' +
+        'verdict may be `unknown` for want of a longer one, and is never `does-not-fit`.',
+    }),
     present: z.boolean().openapi({ description: 'The part is on the vehicle already.' }),
     ambiguous: z.boolean().openapi({ description: 'Positions differ; `at` names the best.' }),
     at: z.array(z.string()).openapi({ description: 'The positions that the verdict is about.' }),
     summary: saidReasonSchema,
     positions: z.array(fitPositionSchema),
-    kit: z.null().openapi({ description: 'What else is needed; null while nothing else is.' }),
+    currency: z.string().nullable().openapi({
+      description: 'What prices of the kit are in, net; null where the catalogue names none.',
+    }),
+    kit: orNull(routeSchema).openapi({
+      description:
+        'What else is needed: the first route of the kit question for this part at its place, ' +
+        'with every default. Null where nothing else is needed, and where no way is known.',
+    }),
     measure: z.array(measureSchema),
     notChecked: z.array(saidReasonSchema),
     cautions: z.array(cautionSchema),
@@ -109,6 +123,7 @@ const FIT_QUERY: QueryGrammar = {
     parameter('use', FIT_FIELDS.use),
     parameter('ignorePresent', FIT_FIELDS.ignorePresent, 'boolean'),
     parameter('changes', FIT_FIELDS.changes),
+    parameter('steps', FIT_FIELDS.steps, 'number'),
     parameter('edition', FIT_FIELDS.edition, 'number'),
     parameter('lang', FIT_FIELDS.lang),
     parameter('units', FIT_FIELDS.units),
@@ -129,7 +144,6 @@ const FIT = {
     'ambiguous-part',
     'unknown-position',
     'invalid-question',
-    'changes-not-supported',
   ],
 } as const satisfies Partial<Operation>;
 
@@ -137,11 +151,11 @@ export const checkFitOperation: Operation = {
   ...FIT,
   method: 'get',
   operationId: 'checkFit',
-  summary: 'Does this part fit this vehicle?',
+  summary: 'Does this part fit this vehicle, and what else is needed?',
   description:
     'The vehicle as it is, with the part put in its place: every face it meets, every length, ' +
-    'ratio and load it takes part in, with both values and the reason. A pinned question ' +
-    '(`edition=`) has a cacheable answer.',
+    'ratio and load it takes part in, with both values and the reason. Where that does not do, ' +
+    'what has to change around it. A pinned question (`edition=`) has a cacheable answer.',
   segment: null,
   query: FIT_QUERY,
   body: null,

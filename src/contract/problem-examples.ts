@@ -94,7 +94,6 @@ const SHOWN: Readonly<Record<ProblemCode, Shown>> = {
   'unknown-position': { by: 'checkFit', as: { search: `${FIT}&position=linkage` } },
   'unknown-interface': { by: 'mateFaces', as: { search: 'a=control-centre&b=gearbox-6-late' } },
   'invalid-question': { by: 'checkFit', as: { search: `${FIT}&torque=400%20N.m` } },
-  'changes-not-supported': { by: 'checkFit', as: { search: `${FIT}&changes=no` } },
   'headers-too-large': {
     refused: { ...LIVE, headers: { 'x-note': ''.padEnd(20_000, 'x') } },
     mended: LIVE,

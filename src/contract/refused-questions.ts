@@ -37,10 +37,6 @@ export const REFUSED_QUESTIONS: Readonly<
       summary: 'A torque without its unit',
       search: 'vehicle=lirren-1&part=linkage-cables&torque=400',
     },
-    'changes-not-supported': {
-      summary: 'Which changes would make it fit',
-      search: 'vehicle=lirren-1&part=linkage-cables&changes=yes',
-    },
   },
   askFit: {
     'unknown-vehicle': {
@@ -74,10 +70,6 @@ export const REFUSED_QUESTIONS: Readonly<
         part: 'control-centre',
         adapters: { 'gearbox-to-prop': ['adapter-70-65'] },
       },
-    },
-    'changes-not-supported': {
-      summary: 'Which changes would make it fit',
-      body: { vehicle: 'lirren-1', part: 'control-centre', changes: 'yes' },
     },
   },
   findKits: {

@@ -26,7 +26,7 @@ interface NamingQuestion<Wire extends Asked, Input extends NamingInput>
   /** The same as the use-case takes it; `common` is what all such questions have. */
   readonly inputOf: (asked: Wire, common: NamingInput) => Input;
   /** The answer has prices in it, whatever parts are named. */
-  readonly hasPrices?: true;
+  readonly hasPrices?: boolean;
 }
 
 export function answerNaming<Wire extends Asked, Input extends NamingInput>(

@@ -45,7 +45,6 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
   'unknown-position': { status: 422, retry: 'with-change' },
   'unknown-interface': { status: 422, retry: 'with-change' },
   'invalid-question': { status: 422, retry: 'with-change' },
-  'changes-not-supported': { status: 422, retry: 'with-change' },
   'headers-too-large': { status: 431, retry: 'with-change' },
   'internal-error': { status: 500, retry: 'later' },
   'no-edition': { status: 503, retry: 'later' },

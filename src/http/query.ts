@@ -265,7 +265,7 @@ function textsOf(value: unknown): string[] | null {
 
 /** What a question means where it does not say so. */
 const DEFAULTS: ReadonlyMap<string, string> = new Map([
-  ['changes', 'no'],
+  ['changes', 'yes'],
   ['from', USUAL_KIT.from],
   ['ignorePresent', 'false'],
   ['limit', String(USUAL_ENTRIES)],

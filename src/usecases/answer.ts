@@ -5,6 +5,7 @@
 
 import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
 import type { ShownUnits } from '../domain/quantity/unit.js';
+import type { RouteView } from './kit-answer.js';
 import type { NamedBy } from './part-names.js';
 
 export type { ShownValue } from '../domain/explain/reason.js';
@@ -158,13 +159,15 @@ export interface JudgedView {
   statements: ConstraintView[];
 }
 
+export type Verdict = 'fits' | 'fits-with-changes' | 'does-not-fit' | 'unknown';
+
 export interface FitPositionView extends JudgedView {
   position: string;
   name: string;
   replaces: string[];
   present: boolean;
   alone: Outcome;
-  verdict: 'fits' | 'does-not-fit' | 'unknown' | null;
+  verdict: Verdict | null;
   order: OrderView[];
 }
 
@@ -190,7 +193,7 @@ export interface NamingView {
 }
 
 export interface FitAnswer extends ValuesHead, NamingView {
-  changes: 'no';
+  changes: 'yes' | 'no';
   /** The part as the question named it. */
   asked: string;
   resolvedBy: NamedBy;
@@ -200,15 +203,19 @@ export interface FitAnswer extends ValuesHead, NamingView {
   /** The part that took its place. */
   supersededBy: string | null;
   alone: Outcome;
-  /** Null where only changes around the part could make it fit: those were not looked for. */
-  verdict: 'fits' | 'does-not-fit' | 'unknown' | null;
+  /** Null where only changes around the part could make it fit, and those were not looked for. */
+  verdict: Verdict | null;
+  /** Nothing that was left out of a search could better the verdict. */
   complete: boolean;
   present: boolean;
   ambiguous: boolean;
   at: string[];
   summary: SaidReason;
   positions: FitPositionView[];
-  kit: null;
+  /** What prices of the kit are in; null where the catalogue names none. */
+  currency: string | null;
+  /** The first route of the kit question for this part; null where nothing else is needed. */
+  kit: RouteView | null;
   measure: MeasureView[];
   notChecked: SaidReason[];
   cautions: CautionView[];

@@ -1,16 +1,23 @@
 /**
- * Does this part fit this vehicle? The vehicle as it is, with the part put in its place.
+ * Does this part fit this vehicle, and what else is needed? The vehicle as it is, with the part put
+ * in its place; and where that does not do, what has to change around it.
  */
 
 import type { Vehicle } from '../domain/catalogue/catalogue.js';
 import type { ReasonData } from '../domain/explain/reason.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
+import type { Judgement } from '../domain/judge/judge.js';
 import type { FitAnswer, FitPositionView, SaidReason } from './answer.js';
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import { AskedParts, type FoundPart } from './asked-parts.js';
 import { cautionViews, once, worksIn } from './cautions.js';
-import { QuestionError } from './errors.js';
 import { Faults } from './faults.js';
+import {
+  type ChangesSought,
+  changesAround,
+  changesSummary,
+  type FitChanges,
+} from './fit-changes.js';
 import { withValuesHead } from './head.js';
 import type { Edition, Library } from './library.js';
 import {
@@ -33,11 +40,13 @@ export interface FitInput extends VehicleInput {
   readonly position: string | null;
   /** Parts fitted beside it, by position; on a handed position one for each hand. */
   readonly with: Readonly<Record<string, CompanionInput>>;
+  /** Whether changes around it are looked for; they are where that is left open. */
   readonly changes: 'yes' | 'no' | null;
+  /** How many steps the search for them may take; as many as usual where that is left out. */
+  readonly steps?: number;
 }
 
 export function checkFit(library: Library, input: FitInput): FitAnswer {
-  refuseChanges(input);
   const edition = library.edition(input.edition);
   const faults = new Faults();
   const names = [input.part, ...Object.values(input.with).flatMap(eachOf), ...namesIn(input)];
@@ -67,7 +76,21 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
     lang: input.lang,
     units: input.units,
   });
-  return answerOf(fit, { input, edition, found, parts }, speaker);
+  const asked = { input, edition, found, parts };
+  if (input.changes === 'no' || fit.isAdapter) return answerAlone(fit, asked, speaker);
+  const sought = { library, edition, input, part, companions: wantedBeside(companions) };
+  return answerChanged(fit, changesAround(fit, sought, speaker), asked, speaker);
+}
+
+/** By id; a part that is made for one hand goes to that one. */
+function wantedBeside(
+  companions: ReadonlyMap<string, readonly Companion[]>,
+): ChangesSought['companions'] {
+  const wanted = [...companions].map(([id, beside]) => {
+    const parts = beside.map(({ part, hand }) => ({ id: part.id, hand: hand ?? part.hand }));
+    return [id, parts] as const;
+  });
+  return new Map(wanted);
 }
 
 function companionsOf(
@@ -99,12 +122,6 @@ function companionsOf(
 
 const HANDS = ['left', 'right'] as const;
 
-/** The resolver is not there yet: an answer must not claim that changes were looked for. */
-function refuseChanges({ changes }: FitInput): void {
-  if (changes !== 'yes') return;
-  throw new QuestionError([{ at: 'changes', code: 'changes-not-supported', data: {} }]);
-}
-
 interface Asked {
   readonly input: FitInput;
   readonly edition: Edition;
@@ -112,15 +129,73 @@ interface Asked {
   readonly parts: AskedParts;
 }
 
-function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
-  const { input, edition, found, parts } = asked;
-  const { part, resolvedBy, supersededBy } = found;
-  const best = fit.positions.filter(({ position }) => fit.at.includes(position.id));
+/** The part alone: changes around it were not looked for. */
+function answerAlone(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
+  const { positions, at, alone, verdict, isAmbiguous, isPresent } = fit;
+  const best = positions.filter(({ position }) => at.includes(position.id));
   const judgements = best.map(({ judgement }) => judgement);
-  const positions = fit.positions.map((one) => positionView(one, speaker));
+  const views = positions.map((one) => positionView(one, one.verdict, speaker));
   const measure = measureViews(judgements, speaker);
-  return withValuesHead(edition, speaker, {
-    changes: 'no',
+  const summary = aloneSummary(fit, views, { facts: measure.length, ...besideIn(asked) }, speaker);
+  return withValuesHead(asked.edition, speaker, {
+    changes: asked.input.changes === 'no' ? 'no' : 'yes',
+    ...namesOf(asked, speaker),
+    alone,
+    verdict,
+    complete: true,
+    present: isPresent,
+    ambiguous: isAmbiguous,
+    at: [...at],
+    summary,
+    positions: views,
+    currency: asked.edition.catalogue.currency,
+    kit: null,
+    measure,
+    ...besides(judgements, speaker),
+  });
+}
+
+/** The part with whatever has to change around it. */
+function answerChanged(fit: Fit, changes: FitChanges, asked: Asked, speaker: Speaker): FitAnswer {
+  const { verdict, rungs, at, isComplete, kit, judgements } = changes;
+  const views = fit.positions.map((one, index) =>
+    positionView(one, rungs[index]?.verdict ?? null, speaker),
+  );
+  const [of = null] = judgements;
+  const own = of === null ? speaker : speaker.of(of.configuration.catalogue);
+  const measure = measureViews(judgements, own);
+  const places = at.map(({ position }) => position.id);
+  const told = changes.first.map(({ position }) => position.id);
+  const alone = changes.first.map(({ judgement }) => judgement);
+  const facts = measureViews(alone, speaker).length;
+  const isAlone = kit === null && changes.first.some(({ alone }) => alone !== 'fails');
+  const summary =
+    isAlone || views.length === 0
+      ? aloneSummary({ ...fit, at: told }, views, { facts, ...besideIn(asked) }, speaker)
+      : changesSummary(changes, placesNamed(views, told), speaker);
+  return withValuesHead(asked.edition, speaker, {
+    changes: 'yes',
+    ...namesOf(asked, speaker),
+    ...(kit === null ? {} : { offers: kit.offers }),
+    alone: fit.alone,
+    verdict,
+    complete: isComplete,
+    present: at.some(({ isPresent }) => isPresent),
+    ambiguous: changes.isAmbiguous,
+    at: places,
+    summary,
+    positions: views,
+    currency: asked.edition.catalogue.currency,
+    kit: kit?.view ?? null,
+    measure,
+    ...besides(judgements, own),
+  });
+}
+
+/** What the part and those beside it were called, and what they are. */
+function namesOf({ input, found, parts }: Asked, speaker: Speaker) {
+  const { part, resolvedBy, supersededBy } = found;
+  return {
     asked: input.part,
     resolvedBy,
     vehicle: input.vehicle,
@@ -129,24 +204,23 @@ function answerOf(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
     supersededBy,
     offers: parts.offers,
     named: parts.namedViews(speaker),
-    alone: fit.alone,
-    verdict: fit.verdict,
-    complete: true,
-    present: fit.isPresent,
-    ambiguous: fit.isAmbiguous,
-    at: [...fit.at],
-    summary: summaryOf(fit, positions, { facts: measure.length, beside: besideIn(input) }, speaker),
-    positions,
-    kit: null,
-    measure,
+  };
+}
+
+function besides(judgements: readonly Judgement[], speaker: Speaker) {
+  return {
     notChecked: once(judgements.flatMap((one) => notCheckedViews(one, speaker))),
     cautions: cautionViews(judgements, speaker),
-  });
+  };
 }
 
 /** What the change does not touch is given and not listed; the state of the rest is. */
-function positionView(fit: FitAt, speaker: Speaker): FitPositionView {
-  const { position, judgement, replaces, alone, verdict, isPresent } = fit;
+function positionView(
+  fit: FitAt,
+  verdict: FitPositionView['verdict'],
+  speaker: Speaker,
+): FitPositionView {
+  const { position, judgement, replaces, alone, isPresent } = fit;
   const touched = judgement.constraints.filter(({ state }) => state !== 'given');
   return {
     position: position.id,
@@ -161,23 +235,27 @@ function positionView(fit: FitAt, speaker: Speaker): FitPositionView {
 }
 
 /** How many other parts the question puts in. */
-function besideIn({ with: companions }: FitInput): number {
-  return Object.keys(companions).length;
+function besideIn({ input }: Asked): { readonly beside: number } {
+  return { beside: Object.keys(input.with).length };
 }
 
 /** It may not fit in its other places: who reads the summary alone is told which are meant. */
-function namesOf(positions: readonly FitPositionView[]): Pick<ReasonData, 'names'> {
-  return { names: positions.map(({ name }) => name) };
+function placesNamed(
+  positions: readonly FitPositionView[],
+  at: readonly string[],
+): Pick<ReasonData, 'names'> {
+  if (positions.length <= 1) return {};
+  return { names: positions.filter((one) => at.includes(one.position)).map(({ name }) => name) };
 }
 
-function summaryOf(
+function aloneSummary(
   fit: Fit,
   positions: readonly FitPositionView[],
   { facts, beside }: { readonly facts: number; readonly beside: number },
   speaker: Speaker,
 ): SaidReason {
   const best = positions.filter(({ position }) => fit.at.includes(position));
-  const places = positions.length > 1 ? namesOf(best) : {};
+  const places = placesNamed(positions, fit.at);
   if (fit.positions.length === 0) {
     return speaker.said(fit.isAdapter ? 'goes-between' : 'no-position', {});
   }
@@ -193,7 +271,11 @@ function summaryOf(
   }
   if (fit.isPresent) {
     const there = best.filter(({ present }) => present);
-    return speaker.said('fits-already-there', positions.length > 1 ? namesOf(there) : {});
+    const named = placesNamed(
+      positions,
+      there.map(({ position }) => position),
+    );
+    return speaker.said('fits-already-there', named);
   }
   const isOrdered = best.some(({ order }) => order.length > 0);
   const others = beside === 0 ? {} : { count: beside };

@@ -19,8 +19,7 @@ export type QuestionErrorCode =
   | 'unknown-layout'
   | 'unknown-role'
   | 'unknown-kind'
-  | 'invalid-question'
-  | 'changes-not-supported';
+  | 'invalid-question';
 
 export class QuestionError extends Error {
   readonly code: QuestionErrorCode;

@@ -111,7 +111,6 @@ export interface QuestionFaultData {
   readonly 'no-part-there': { readonly position: string };
   /** A face that the question writes out has a fault, as a catalogue document could have it. */
   readonly 'face-at-fault': Quoted<FaultCode>;
-  readonly 'changes-not-supported': Nothing;
 }
 
 export type QuestionFaultCode = keyof QuestionFaultData;
@@ -169,5 +168,4 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'which-hand': 'invalid-question',
   'no-part-there': 'invalid-question',
   'face-at-fault': 'invalid-question',
-  'changes-not-supported': 'changes-not-supported',
 };

@@ -43,10 +43,12 @@ describe('fit, for people', () => {
     );
   });
 
-  test('a part that does not fit is an answer, with both values of all that fails', async () => {
+  test('a part that does not fit alone is an answer, with both values of what fails', async () => {
     const { code, out, err } = await ask('fit cart-1 box-b');
     expect([code, err]).toEqual([0, '']);
-    expect(out).toMatch(/^Does not fit the vehicle as it stands/);
+    expect(out).toMatch(/^Fits, with more parts and no other place changed\./);
+    const alone = await ask('fit cart-1 box-b --changes no');
+    expect(alone.out).toMatch(/^Does not fit the vehicle as it stands/);
     const fails = below('Fails:', out).join(' ');
     const values = ['f2', 'f1', '60.10 ±0.02 mm', '70.00 ±0.02 mm'];
     for (const said of [...values, 'box b', 'long shaft a']) expect(fails).toContain(said);

@@ -39,8 +39,9 @@ function asked<Input extends ValuesInput, Answer>(
   });
 }
 
+/** With nothing else changed, unless `changes` says so. */
 export function askFit(vehicle: string, part: string, more: Partial<FitInput> = {}) {
-  const here = { vehicle, part, position: null, with: {}, changes: null };
+  const here = { vehicle, part, position: null, with: {}, changes: 'no' as const };
   return asked<FitInput, FitAnswer>({ ...anew, ...here, ...more }, (input) =>
     checkFit(library, input),
   );

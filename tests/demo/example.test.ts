@@ -24,7 +24,7 @@ const QUESTION: FitInput = {
   part: 'gb6-late',
   position: null,
   with: {},
-  changes: null,
+  changes: 'no',
   edition: null,
   lang: 'en',
   units: 'recorded',

@@ -40,7 +40,7 @@ function bare(asked: object): object {
   const said = Object.entries(asked).filter(
     ([field, value]) =>
       !(typeof value === 'object' && Object.keys(value ?? {}).length === 0) &&
-      !(field === 'changes' && value === 'no') &&
+      !(field === 'changes' && value === 'yes') &&
       !(field === 'ignorePresent' && value === false),
   );
   return Object.fromEntries(said);

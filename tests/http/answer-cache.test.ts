@@ -22,7 +22,7 @@ describe('a question that was answered', () => {
     const first = await client.get(`${FIT}&fitted.engine=motor&with.prop-shaft=shaft-a`);
     const inUrl = [
       '/v1/fit?with.prop-shaft=shaft-a&fitted.engine=motor&part=box-c&vehicle=cart-1',
-      `${FIT}&fitted.engine=motor&with.prop-shaft=shaft-a&edition=1&lang=en-GB&changes=no`,
+      `${FIT}&fitted.engine=motor&with.prop-shaft=shaft-a&edition=1&lang=en-GB&changes=yes`,
       `${FIT}&fitted.engine=motor&with.prop-shaft=shaft-a&ignorePresent=false`,
     ];
     for (const url of inUrl) {

@@ -4,6 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
+import { CART } from '../cli/catalogue.js';
 import { FIT, LARGER_CART, publish, rigOf } from './fixture.js';
 import { NAMED } from './named-parts.js';
 
@@ -53,7 +54,7 @@ describe('the validator', () => {
     const etag = await etagOf(FIT);
     const others = [
       '/v1/fit?part=box-c&vehicle=cart-1',
-      `${FIT}&changes=no`,
+      `${FIT}&changes=yes`,
       `${FIT}&ignorePresent=false`,
       `${FIT}&edition=1`,
       `${FIT}&lang=en`,
@@ -127,9 +128,23 @@ describe('where and for how long', () => {
   test('a pinned answer holds for a day, a floating one for half a minute', async () => {
     const { client } = rigOf();
     const floating = (await client.get(FIT)).headers['cache-control'];
-    const pinned = (await client.get(`${FIT}&edition=1`)).headers['cache-control'];
+    const pinned = (await client.get(`${FIT}&edition=1&changes=no`)).headers['cache-control'];
     expect(floating).toBe('public, max-age=30, stale-while-revalidate=300, stale-if-error=86400');
     expect(pinned).toBe('public, max-age=86400');
+  });
+
+  test('an answer with prices is of their list too, and is kept no longer', async () => {
+    const { client, store } = rigOf();
+    const url = `${FIT}&edition=1`;
+    const first = (await client.get(url)).headers;
+    expect(first['cache-control']).toMatch(/^public, max-age=30,/);
+    const offer = { id: 'o-1', for: 'box-a', price: '90.00' };
+    publish(store, { ...CART, currency: 'EUR', offers: [offer] });
+    expect((await client.get(url)).headers.etag).not.toBe(first.etag);
+    const alone = `${url}&changes=no`;
+    const before = (await client.get(alone)).headers.etag;
+    publish(store, { ...CART, currency: 'EUR', offers: [{ ...offer, price: '91.00' }] });
+    expect((await client.get(alone)).headers.etag).toBe(before);
   });
 
   test('what is missing may be there in half a minute; other problems are not kept', async () => {

@@ -245,7 +245,7 @@ describe('a name of no part', () => {
 
 describe('an answer that looked up an order code', () => {
   const BY_SKU = '/v1/fit?vehicle=cart-1&part=sku:GB-7700&edition=1';
-  const BY_ID = '/v1/fit?vehicle=cart-1&part=strong-box&edition=1';
+  const BY_ID = '/v1/fit?vehicle=cart-1&part=strong-box&edition=1&changes=no';
 
   test('is of the list that it was looked up in, and is kept no longer', async () => {
     const own = rigOf({ documents: [NAMED], answerCacheBytes: 1_000_000 });

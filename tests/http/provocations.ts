@@ -192,7 +192,6 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'unknown-position', url: `${FIT_URL}&with.x=box-a`, says: naming('with.x') },
     { code: 'invalid-question', url: `${FIT_URL}&torque=9`, says: naming('torque') },
     { code: 'invalid-question', url: `${FIT_URL}&adapter.x=box-a`, says: naming('adapter.x') },
-    { code: 'changes-not-supported', url: `${FIT_URL}&changes=yes`, says: naming('changes') },
   ],
   askFit: [
     ...posts('/v1/fit', FIT),
@@ -217,7 +216,6 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       body: { ...FIT, adapters: { x: ['plate-ab'] } },
       says: pointing('/adapters/x'),
     },
-    { code: 'changes-not-supported', url: '/v1/fit', body: { ...FIT, changes: 'yes' } },
   ],
   findKits: [
     ...gets(KITS_URL),

@@ -18,7 +18,7 @@ describe('does this part fit this vehicle?', () => {
   test.each([
     ['box-a', 'fits', 'holds'],
     ['box-c', 'unknown', 'open'],
-    ['box-b', null, 'fails'],
+    ['box-b', 'fits-with-changes', 'fails'],
     ['plate-ab', null, 'fails'],
   ])('%s: %s', async (part, verdict, alone) => {
     const { client } = rigOf();
@@ -90,7 +90,9 @@ describe('does this part fit this vehicle?', () => {
       torque: null,
       use: null,
       ignorePresent: false,
-      changes: 'no',
+      changes: 'yes',
+      // The kit of an answer has prices.
+      offers: 1,
     };
     expect(await fitInput({ search: 'vehicle=cart-1&part=box-b' })).toEqual(bare);
     expect(await fitInput({ body: { vehicle: 'cart-1', part: 'box-b' } })).toEqual(bare);

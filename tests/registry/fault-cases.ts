@@ -123,7 +123,6 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
     url: '/v1/mate',
     body: { a: { part: 'box-a' }, b: { inline: { kind: 'cart-flanges', side: 'recess' } } },
   },
-  'changes-not-supported': ofPart('changes=yes'),
   'repeated-name': text(`${TURN},"part":"box-b"}`),
   'reserved-name': text(`${TURN},"__proto__":{}}`),
   'too-deep': text(`${TURN},"with":${'['.repeat(DEEP)}${']'.repeat(DEEP)}}`),

@@ -8,7 +8,7 @@ import type { Why } from '../../src/domain/kit/route.js';
 import { lossViews } from '../../src/usecases/kit-losses.js';
 import { Speaker } from '../../src/usecases/speaker.js';
 import { ABSENT, flange, optional, type Sketch, world } from '../rules/sketch.js';
-import { found, judged, type Scene } from '../rules/world.js';
+import { fitOf, found, judged, type Scene } from '../rules/world.js';
 import { type MadeRoute, madeLine, madeRoute, type Telling, told } from '../usecases/made-kits.js';
 
 const CART = world({
@@ -57,9 +57,35 @@ function lost(scene: Scene) {
   return () => lossViews(configuration, new Speaker({ catalogue, layout, lang: 'en' }));
 }
 
+/** A gearbox with a shaft behind it; the works have fitted box-c to prop-c. */
+const BOXES = {
+  places: ['box', 'prop'],
+  matings: ['box.rear = prop.front'],
+  parts: {
+    'box-a': { rear: flange('A') },
+    'box-b': { rear: flange('B') },
+    'box-c': { rear: flange() },
+    'prop-a': { front: flange('A') },
+    'prop-c': { front: flange('C') },
+  },
+  cars: { car: { box: 'box-a', prop: 'prop-a' }, sister: { box: 'box-c', prop: 'prop-c' } },
+} satisfies Sketch;
+
+/** Whether a gearbox fits, where there is one more shaft. */
+function fitWith(part: string, pattern?: string, steps?: number) {
+  const parts = { ...BOXES.parts, 'prop-d': { front: flange(pattern) } };
+  const more = steps === undefined ? {} : { steps };
+  return () => fitOf(world({ ...BOXES, parts }), part, { changes: 'yes', ...more });
+}
+
 const same = judged(CART);
 
 export const KIT_CASES: Readonly<Partial<Record<ReasonCode, () => unknown>>> = {
+  'fits-with-changes': fitWith('box-b', 'B'),
+  'fits-unless-alone': fitWith('box-c', 'D'),
+  'may-fit-with-changes': fitWith('box-b'),
+  'search-cut-short': fitWith('box-b', 'D', 1),
+  'does-not-fit': fitWith('box-b', 'D'),
   'ways-proven': route(),
   'ways-open': route({}, {}, unknown),
   'ways-so-far': route({}, { kits: { isComplete: false } }),

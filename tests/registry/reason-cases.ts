@@ -134,7 +134,7 @@ function painted(part: string): Case {
     use: null,
     ignorePresent: false,
     position: null,
-    changes: null,
+    changes: 'no',
     part,
   };
   return () => checkFit(library, question);

@@ -132,6 +132,9 @@ export interface Asked {
   readonly adapters?: Table<readonly string[]>;
   readonly torque?: string;
   readonly ignorePresent?: boolean;
+  /** Changes around the part are looked for only where this says so. */
+  readonly changes?: 'yes';
+  readonly steps?: number;
 }
 
 const libraries = new WeakMap<World, Library>();
@@ -157,14 +160,15 @@ function questionOf(asked: Asked) {
   };
 }
 
-/** The answer to: does this part fit, with nothing else changed? */
+/** The answer to: does this part fit? With nothing else changed, unless the question says so. */
 export function fitOf(one: World, part: string, asked: Asked = {}): FitAnswer {
   return checkFit(libraryFor(one), {
     ...questionOf(asked),
     part,
     position: asked.position ?? null,
     with: asked.with ?? {},
-    changes: null,
+    changes: asked.changes ?? 'no',
+    ...(asked.steps === undefined ? {} : { steps: asked.steps }),
   });
 }
 

@@ -19,7 +19,7 @@ function question(part: string) {
     use: null,
     ignorePresent: false,
   };
-  return { ...vehicle, ...asked, part, position: null, changes: null };
+  return { ...vehicle, ...asked, part, position: null, changes: 'no' as const };
 }
 
 describe('that a part does not fit', () => {

@@ -69,7 +69,7 @@ const vehicle: Omit<VehicleInput, 'lang'> = {
 };
 
 function ask(id: string, lang: string) {
-  const input: FitInput = { ...vehicle, lang, part: id, position: null, with: {}, changes: null };
+  const input: FitInput = { ...vehicle, lang, part: id, position: null, with: {}, changes: 'no' };
   return checkFit(library, input);
 }
 
@@ -108,7 +108,7 @@ describe('the languages of texts', () => {
       position: null,
       with: {},
       fitted: { lamp: 'lamp-a' },
-      changes: null,
+      changes: 'no',
     };
     const answer = checkFit(lit, asked);
     expect(answer.named).toMatchObject([{ part: 'lamp-a', name: 'lamp A' }]);

@@ -84,7 +84,7 @@ const inspect = (vehicle: string) =>
 
 function put(vehicle: string, part: string) {
   const question = { ...COMMON, vehicle, part, fitted: {}, adapters: {}, with: {} };
-  return checkFit(library, { ...question, position: null, changes: null });
+  return checkFit(library, { ...question, position: null, changes: 'no' });
 }
 
 describe('a works option', () => {
@@ -112,7 +112,7 @@ describe('a fact that the question tells', () => {
       adapters: {},
       with: {},
       position: null,
-      changes: null,
+      changes: 'no',
       facts,
     });
 
@@ -133,7 +133,7 @@ describe('a fact that the question tells', () => {
   test('wins over what is recorded, also of what the works fitted for it', () => {
     const told = (part: string, facts: Readonly<Record<string, string>>) => {
       const asked = { ...COMMON, vehicle: 'cart-3', part, fitted: {}, adapters: {}, with: {} };
-      return checkFit(library, { ...asked, position: null, changes: null, facts });
+      return checkFit(library, { ...asked, position: null, changes: 'no', facts });
     };
     expect(told('box-a', {}).present).toBe(true);
     expect(told('box-a', { gate: 'narrow' }).present).toBe(true);

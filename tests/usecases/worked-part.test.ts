@@ -63,7 +63,7 @@ const COMMON = {
 
 function question(part: string, more: Partial<FitInput> = {}): FitInput {
   const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {} };
-  return { position: null, with: {}, changes: null, ...COMMON, ...vehicle, part, ...more };
+  return { position: null, with: {}, changes: 'no', ...COMMON, ...vehicle, part, ...more };
 }
 
 function asked(part: string, more: Partial<FitInput> = {}) {

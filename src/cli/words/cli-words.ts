@@ -66,6 +66,8 @@ export interface FitWords {
   readonly on: (part: string, vehicle: string) => string;
   readonly best: (places: readonly string[]) => string;
   readonly alone: Readonly<Record<Outcome, string>>;
+  /** Above the kit, before its sum. */
+  readonly kit: string;
   readonly present: string;
   readonly replaces: (parts: readonly string[]) => string;
 }

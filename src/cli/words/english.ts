@@ -47,6 +47,7 @@ export const ENGLISH: CliWords = {
       open: 'With nothing changed but what the question names, it is not known to go in.',
       fails: 'With nothing changed but what the question names, it does not go in.',
     },
+    kit: 'What else is needed.',
     present: 'it is there already',
     replaces: (parts) =>
       parts.length === 0 ? 'replaces nothing on record' : `replaces ${parts.join(', ')}`,

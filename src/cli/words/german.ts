@@ -56,6 +56,7 @@ export const GERMAN: CliWords = {
       open: 'Ohne weitere Änderung als die genannten ist nicht bekannt, ob es hineinpasst.',
       fails: 'Ohne weitere Änderung als die genannten passt es nicht hinein.',
     },
+    kit: 'Was dazugehört.',
     present: 'ist schon dort',
     replaces: (parts) =>
       parts.length === 0 ? 'ersetzt nichts Erfasstes' : `ersetzt ${parts.join(', ')}`,

@@ -115,8 +115,6 @@ export const ENGLISH_FAULTS: FaultWords = {
   'no-part-there': ({ position }) =>
     `No part is recorded at ${quoted(position)}: say in "fitted" which one it is.`,
   'face-at-fault': ({ text }) => text,
-  'changes-not-supported': () =>
-    'Changes around the part are not looked for yet; ask with changes=no.',
   'unknown-parameter': ({ name }) => `There is no parameter ${quoted(name)} here.`,
   'repeated-parameter': () => 'It is there more than once.',
   'too-many-parameters': ({ most }) => `A URL has at most ${most} of them.`,

@@ -122,12 +122,6 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
       'Each field is of the right form, but not all of it can be so: a torque without a unit, ' +
       'three adapters where one goes, or several things that are not there. "errors" says which.',
   },
-  'changes-not-supported': {
-    title: 'Changes around the part are not looked for',
-    about:
-      'changes=yes asks which other parts would make it fit. This version of the service only ' +
-      'answers for the vehicle as it is: ask with changes=no, or leave it out.',
-  },
   'headers-too-large': {
     title: 'The headers are too large',
     about: 'The request line and the headers together are more than the service reads.',

@@ -89,7 +89,6 @@ export const FAULT_EXAMPLES: FaultData = {
     text: "There is no kind 'shift-linkages'. Did you mean 'shift-linkage'?",
     lang: 'en',
   },
-  'changes-not-supported': {},
   'repeated-name': { name: 'part' },
   'reserved-name': { name: '__proto__' },
   'too-deep': { most: LIMITS.bodyLevels.value },

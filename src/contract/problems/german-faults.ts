@@ -121,8 +121,6 @@ export const GERMAN_FAULTS: FaultWords = {
   'no-part-there': ({ position }) =>
     `Für ${quoted(position)} ist kein Teil erfasst: In „fitted“ ist zu sagen, welches es ist.`,
   'face-at-fault': ({ text }) => text,
-  'changes-not-supported': () =>
-    'Änderungen um das Teil herum werden noch nicht gesucht; zu fragen ist mit changes=no.',
   'unknown-parameter': ({ name }) => `Hier gibt es keinen Parameter ${quoted(name)}.`,
   'repeated-parameter': () => 'Er steht mehr als einmal da.',
   'too-many-parameters': ({ most }) => `Eine URL hat höchstens ${most} davon; POST nimmt mehr auf.`,

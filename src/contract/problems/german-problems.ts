@@ -131,12 +131,6 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
       'ohne Einheit, drei Adapter, wo einer hingehört, oder mehreres, das es nicht gibt. ' +
       '„errors“ sagt, was.',
   },
-  'changes-not-supported': {
-    title: 'Änderungen um das Teil herum werden nicht gesucht',
-    about:
-      'changes=yes fragt, mit welchen anderen Teilen es passen würde. Dieser Dienst antwortet ' +
-      'bisher nur für das Fahrzeug, wie es ist: mit changes=no fragen, oder ohne.',
-  },
   'headers-too-large': {
     title: 'Die Kopfzeilen sind zu groß',
     about: 'Die erste Zeile der Anfrage und die Kopfzeilen sind mehr, als der Dienst liest.',

@@ -10,6 +10,7 @@ import {
   ofPart,
   oneOf,
   parameter,
+  places,
   shown,
   things,
   upper,
@@ -60,12 +61,27 @@ function isOne({ count, more }: ReasonData): boolean {
   return count === 1 && more !== true;
 }
 
+/** Beside the part itself. */
+function besides({ places: count = 0 }: ReasonData): string {
+  if (count === 0) return 'with more parts and no other place changed';
+  return `with ${number(count)} other ${count === 1 ? 'place' : 'places'} changed`;
+}
+
 function onceSigned({ text }: ReasonData): string {
   if (text === undefined) return '';
   return `, once ${text === 'engineer' ? 'an engineer' : 'the workshop'} has signed for the work`;
 }
 
 const summaries = {
+  'fits-with-changes': (d: ReasonData) => `Fits${places(d)}, ${besides(d)}${onceSigned(d)}.`,
+  'fits-unless-alone': (d: ReasonData) =>
+    `Not known whether it fits${places(d)} alone; ${besides(d)} it does${onceSigned(d)}.`,
+  'may-fit-with-changes': (d: ReasonData) =>
+    `Does not fit alone; not known whether it does ${besides(d)}: ` +
+    `${toFindOut(d) ?? 'see what is open'}.`,
+  'search-cut-short': () =>
+    'Not known whether it fits: the search for changes ended at its limit of steps.',
+  'does-not-fit': () => 'Does not fit: this edition of the catalogue has no way to make it fit.',
   'ways-proven': (d: ReasonData) =>
     isOne(d)
       ? `One way: it is proven, ${comesTo(d)}.`

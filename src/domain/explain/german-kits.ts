@@ -3,7 +3,7 @@
  * there, and what the vehicle loses by it. What has no price is counted, never passed over.
  */
 
-import { compared, label, named, shown, start } from './german-phrases.js';
+import { compared, label, named, places, shown, start } from './german-phrases.js';
 import type { ReasonData } from './reason.js';
 import type { Compared } from './sentence.js';
 
@@ -51,6 +51,13 @@ function isOne({ count, more }: ReasonData): boolean {
   return count === 1 && more !== true;
 }
 
+/** Beside the part itself. */
+function besides({ places: count = 0 }: ReasonData): string {
+  if (count === 0) return 'mit weiteren Teilen am selben Einbauplatz';
+  const others = count === 1 ? 'einem anderen Einbauplatz' : `${count} anderen Einbauplätzen`;
+  return `mit Änderung an ${others}`;
+}
+
 function onceSigned({ text }: ReasonData): string {
   if (text === undefined) return '';
   const who = text === 'engineer' ? 'ein Ingenieur' : 'die Werkstatt';
@@ -58,6 +65,16 @@ function onceSigned({ text }: ReasonData): string {
 }
 
 const summaries = {
+  'fits-with-changes': (d: ReasonData) => `Passt${places(d)}, ${besides(d)}${onceSigned(d)}.`,
+  'fits-unless-alone': (d: ReasonData) =>
+    `Nicht bekannt, ob es${places(d)} allein passt; ${besides(d)} passt es${onceSigned(d)}.`,
+  'may-fit-with-changes': (d: ReasonData) =>
+    `Passt allein nicht; ${besides(d)} nicht bekannt: ` +
+    `${toFindOut(d) ?? 'siehe, was offen ist'}.`,
+  'search-cut-short': () =>
+    'Nicht bekannt, ob es passt: Die Suche nach Änderungen endete an der Grenze ihrer Schritte.',
+  'does-not-fit': () =>
+    'Passt nicht: In dieser Ausgabe des Katalogs gibt es keinen Weg, es passend zu machen.',
   'ways-proven': (d: ReasonData) =>
     isOne(d)
       ? `Ein Weg, belegt: Er ${comesTo(d)}.`

@@ -70,6 +70,8 @@ const WAYS: DataFields = {
 
 const ROUTE: DataFields = { always: ['places'], perhaps: [...COMES_TO, 'text'] };
 
+const CHANGES: DataFields = { always: ['places'], perhaps: ['names', 'text'] };
+
 /** What would not hold without a line: its sentence, and both values. */
 const LINE = perhaps('because', 'a', 'b', 'left', 'right', 'part', 'missing');
 
@@ -142,6 +144,11 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'fits-once-signed': only('names', 'text'),
   unknown: { always: ['count'], perhaps: ['names'] },
   'not-alone': NOTHING,
+  'fits-with-changes': CHANGES,
+  'fits-unless-alone': CHANGES,
+  'may-fit-with-changes': { always: ['places'], perhaps: ['facts'] },
+  'search-cut-short': NOTHING,
+  'does-not-fit': NOTHING,
   'no-position': NOTHING,
   'goes-between': NOTHING,
   'right-as-it-stands': NOTHING,

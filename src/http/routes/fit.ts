@@ -36,16 +36,19 @@ async function askFit(exchange: Exchange, service: Service): Promise<Response> {
 
 function answer(exchange: Exchange, asked: FitQuestion, service: Service): Response {
   const { checkFit: judge } = service.useCases;
-  return answerNaming(service, exchange, { path, query, asked, inputOf, judge });
+  // Whatever is changed around the part has a price.
+  const hasPrices = asked.changes !== 'no';
+  return answerNaming(service, exchange, { path, query, asked, inputOf, judge, hasPrices });
 }
 
 function inputOf(question: FitQuestion, common: NamingInput): FitInput {
-  const { part, position, with: companions, changes } = question;
+  const { part, position, with: companions, changes, steps } = question;
   return {
     ...vehicleInput(question, common),
     part,
     position: position ?? null,
     with: companions ?? {},
-    changes: changes ?? 'no',
+    changes: changes ?? 'yes',
+    ...(steps === undefined ? {} : { steps }),
   };
 }

@@ -103,15 +103,22 @@ function choicesIn({ outcome, readings, orders }: CheckResult, speaker: Speaker)
   });
 }
 
-/** What is picked or ordered; where nothing suits, what the checks that clash say. */
+/**
+ * What is picked or ordered; where nothing suits, what the checks that clash say. Where one check
+ * alone decides, whatever is picked, both of its sides.
+ */
 export function choiceData(constraint: ChoiceConstraint, speaker: Speaker): ReasonData {
-  const { between, checks } = constraint;
+  const { between, checks, code } = constraint;
   const choices = constraint.choices.flatMap((choice) => namedChoices(choice, speaker));
   const clashing = checks.filter(({ check }) =>
     between.some((name) => name === check.id || name.endsWith(`/${check.id}`)),
   );
+  const [first, ...others] =
+    clashing.length > 0 ? clashing : checks.filter((one) => one.code === code);
+  const alone = others.length === 0 && first?.outcome !== 'holds' ? first : undefined;
   const says = clashing.flatMap(({ check: { text } }) => (text === null ? [] : speaker.text(text)));
   return {
+    ...(alone === undefined ? {} : checkData(alone, speaker)),
     between,
     ...(choices.length === 0 ? {} : { choices }),
     ...(says.length === 0 ? {} : { says: [...new Set(says)].join(' ') }),

@@ -6,9 +6,12 @@ import type { ShownUnits } from '../../src/domain/quantity/unit.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
+import type { KitAnswer } from '../../src/usecases/kit-answer.js';
+import { type KitInput, USUAL_KIT } from '../../src/usecases/kit-input.js';
 import type { Library } from '../../src/usecases/library.js';
 import { type MateInput, mateFaces } from '../../src/usecases/mate-faces.js';
 import type { ValuesInput, VehicleInput } from '../../src/usecases/question.js';
+import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { demoDocument, libraryOf } from '../memory-store.js';
 
 const library = libraryOf(demoDocument());
@@ -55,6 +58,17 @@ export function askInspect(vehicle: string, more: Partial<VehicleInput> = {}) {
 export function inspectIn(where: Library, vehicle: string, more: Partial<VehicleInput>) {
   return asked<VehicleInput, InspectAnswer>({ ...anew, vehicle, ...more }, (input) =>
     inspectVehicle(where, input),
+  );
+}
+
+/** Wishes are parts, with @ and a position behind it if need be. */
+export function askKits(vehicle: string, wishes: readonly string[], more: Partial<KitInput> = {}) {
+  const want = wishes.map((wish) => {
+    const [part = '', position = null] = wish.split('@');
+    return { part, position, hand: null, renew: false };
+  });
+  return asked<KitInput, KitAnswer>({ ...anew, ...USUAL_KIT, vehicle, want, ...more }, (input) =>
+    resolveKitQuestion(library, input),
   );
 }
 

@@ -148,6 +148,10 @@ export const kitTotalsSchema = z
     leadDays: z.int().nullable().openapi({
       description: 'Until all is there; null where it is not known of something.',
     }),
+    unknownLimits: z.array(z.string()).openapi({
+      description:
+        'Limits of which nobody can tell whether they are kept: `cost`, `labourHours`, `leadDays`.',
+    }),
     signOff: signOffField,
     reversible: z.boolean().openapi({
       description: 'Everything can be made again what it was.',

@@ -122,6 +122,8 @@ export interface KitTotalsView {
   untimed: string[];
   changedPositions: number;
   leadDays: number | null;
+  /** `cost`, `labourHours`, `leadDays`: limits of which nobody can tell whether they are kept. */
+  unknownLimits: string[];
   signOff: string | null;
   reversible: boolean;
 }

@@ -93,6 +93,7 @@ export function totalsView(totals: Totals): KitTotalsView {
     untimed: [...totals.untimed],
     changedPositions: totals.changedPositions,
     leadDays: totals.leadDays,
+    unknownLimits: [...totals.unknownLimits],
     signOff: totals.signOff,
     reversible: totals.isReversible,
   };

@@ -59,6 +59,7 @@ const NOTHING_BOUGHT: Totals = {
   untimed: [],
   changedPositions: 0,
   leadDays: 0,
+  unknownLimits: [],
   signOff: null,
   isReversible: true,
 };

@@ -95,6 +95,10 @@ export interface Line {
   readonly isReversible: boolean;
 }
 
+/** Limits against which something can stand that is not known. */
+export const LIMITED = ['cost', 'labourHours', 'leadDays'] as const;
+export type Limited = (typeof LIMITED)[number];
+
 export interface Totals {
   /** All that is bought, as far as prices are known. */
   readonly parts: Money;
@@ -111,6 +115,8 @@ export interface Totals {
   readonly changedPositions: number;
   /** Until all is there; null where it is not known of something that is bought. */
   readonly leadDays: number | null;
+  /** Limits of the question of which nobody can tell whether they are kept. */
+  readonly unknownLimits: readonly Limited[];
   /** Whoever must sign for most. */
   readonly signOff: 'workshop' | 'engineer' | null;
   /** Everything can be made again what it was. */

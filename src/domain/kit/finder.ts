@@ -35,9 +35,10 @@ export function candidateOf(solved: Solved, found: Found, grade: RouteGrade): Ca
   const basket = priceList.basket(billing.bill(values));
   if (basket === null) throw new Error('what was found can be bought within the limits');
   const { loads } = problem.wholeAt(found.values);
+  const isKnown = basket.totals.unknownLimits.length === 0;
   return {
     solved,
-    grade,
+    grade: isKnown ? grade : 'open',
     values: found.values,
     cost: found.cost,
     open: found.open,
@@ -49,11 +50,16 @@ export function candidateOf(solved: Solved, found: Found, grade: RouteGrade): Ca
   };
 }
 
+/** What is not known: relations that are open, and limits. */
+export function openPointsOf({ open, basket }: Candidate): number {
+  return open.length + basket.totals.unknownLimits.length;
+}
+
 /** The order of routes of one grade: the cheapest first, by the preference; total. */
 export function compareCandidates(a: Candidate, b: Candidate): number {
   return (
     a.cost - b.cost ||
-    a.open.length - b.open.length ||
+    openPointsOf(a) - openPointsOf(b) ||
     compareMargins(b.weakest?.margin ?? null, a.weakest?.margin ?? null) ||
     compare(a.basket.totals.labourHours, b.basket.totals.labourHours) ||
     leadOf(a) - leadOf(b) ||

@@ -19,6 +19,8 @@ export interface Item {
   readonly needs: readonly Need[];
   /** Keys of lines of whose labour only a part is recorded. */
   readonly untimed: readonly string[];
+  /** Not all of its labour is recorded. */
+  readonly isUntimed: boolean;
   /** Something else stands at the place than before. */
   readonly isChanged: boolean;
   /** Something that it takes, other than goods, is not to be had. */
@@ -41,7 +43,8 @@ export interface Workshop {
 /** @param changes All at one place: one, or one for each hand. */
 export function placeItem(changes: readonly SeatChange[], workshop: Workshop): Item {
   const job = placeJob(changes, workshop.market, workshop.question);
-  return { ...itemOf(job.drafts, workshop), ...job };
+  const item = itemOf(job.drafts, workshop);
+  return { ...item, ...job, isUntimed: item.isUntimed || job.untimed.length > 0 };
 }
 
 export function openItem(position: Position, workshop: Workshop): Item {
@@ -92,10 +95,13 @@ export function byArticle(consumed: readonly Consumed[]): (readonly Consumed[])[
 
 /**
  * All that is used up of one article. What is known of the quantity has a line, and what is not
- * known another, so that the price of the former is still counted.
+ * known another, so that the price of the former is still counted. What must be avoided is not
+ * used up either: then there is no kit.
  */
 export function extraItem(consumed: readonly Consumed[], workshop: Workshop): Item {
-  return itemOf(extraDrafts(consumed, workshop), workshop);
+  const { parts } = workshop.question.avoid;
+  const isImpossible = consumed.some(({ part }) => parts.has(part));
+  return { ...itemOf(extraDrafts(consumed, workshop), workshop), isImpossible };
 }
 
 function extraDrafts(consumed: readonly Consumed[], { market, question }: Workshop): Draft[] {
@@ -139,6 +145,7 @@ function itemOf(drafts: readonly Draft[], { packing }: Workshop): Item {
     drafts,
     needs: drafts.flatMap(({ need }) => need ?? []),
     untimed: [],
+    isUntimed: drafts.some(({ line }) => line.labourHours === null),
     isChanged: false,
     isImpossible: false,
     money,

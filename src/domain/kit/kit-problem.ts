@@ -117,7 +117,8 @@ export class KitProblem implements Problem {
       if (least === Number.POSITIVE_INFINITY) continue;
       const classes = own.map(({ scope, classes: of }) => of[scope.indexOf(variable)]?.[value]);
       const plain = this.#isPlain(variable, value) ? '' : ` ${value}`;
-      const key = `${classes.join()} ${this.billing.keyOf(variable, value)}${plain}`;
+      const priced = this.#isPriced(least) ? '' : ' unpriced';
+      const key = `${classes.join()} ${this.billing.keyOf(variable, value)}${plain}${priced}`;
       const group = groups.get(key) ?? [];
       group.push({ value, least, name: nameOf(this.scene, variable, value) });
       groups.set(key, group);
@@ -135,6 +136,12 @@ export class KitProblem implements Problem {
     const adapter = this.scene.adapterChange(variable, value);
     if (adapter !== null) return this.priceList.atLeast(adapter);
     return this.priceList.atLeast(this.scene.seatChanges(variable, value));
+  }
+
+  /** Whether its price is known, where a limit of cost may keep out just those of a known price. */
+  #isPriced(least: number): boolean {
+    if (this.scene.question.limits.cost === null) return true;
+    return this.priceList.lanesOf(least).unpriced === 0;
   }
 
   /** Bought piece by piece at an offer, or unpriced: nothing else bears on what it costs. */

@@ -5,7 +5,7 @@
 
 import type { Position } from '../catalogue/catalogue.js';
 import { exactText } from '../quantity/rational.js';
-import type { AdapterChange, Basket, Bill, Consumed, SeatChange } from './basket.js';
+import type { AdapterChange, Basket, Bill, Consumed, Limited, SeatChange } from './basket.js';
 import { basketLines } from './basket-lines.js';
 import type { Price } from './core/set-purchase.js';
 import type { Need } from './drafts.js';
@@ -23,7 +23,7 @@ import { type Least, leastOfHand, leastOfItem } from './least.js';
 import { Market } from './market.js';
 import { demandsOf, leastPrice, type Purchase, purchaseOf } from './purchase.js';
 import type { KitQuestion } from './question.js';
-import { totalsOf } from './totals.js';
+import { totalsOf, unknownLimitsOf } from './totals.js';
 
 /** What a bill comes to. */
 interface Reckoning {
@@ -34,6 +34,8 @@ interface Reckoning {
 export class PriceList {
   readonly #workshop: Workshop;
   readonly #mostHours: number;
+  /** Limits of which it must be known that they are kept. */
+  readonly mustKnow: ReadonlySet<Limited>;
   /** By what is done for the first hand, then for the other. */
   readonly #places = new WeakMap<SeatChange, Map<SeatChange | null, Item>>();
   readonly #matings = new WeakMap<AdapterChange, Item>();
@@ -44,8 +46,12 @@ export class PriceList {
   readonly #mayBeOpened: ReadonlySet<string>;
   readonly #matingOrder: ReadonlyMap<string, number>;
 
-  /** @throws RangeError where the costs of the question are too large to be counted exactly. */
-  constructor(question: KitQuestion) {
+  /**
+   * @param mustKnow limits that what is not known does not keep; the others it does.
+   * @throws RangeError where the costs of the question are too large to be counted exactly.
+   */
+  constructor(question: KitQuestion, mustKnow: ReadonlySet<Limited> = new Set()) {
+    this.mustKnow = mustKnow;
     const market = new Market(question);
     const packing = new Packing(question, market);
     this.#workshop = { question, market, packing };
@@ -60,16 +66,17 @@ export class PriceList {
    * All lines of a bill with the cheapest way of coming by everything, exact; the fewest lines
    * without a price come first, then the least money. Null where something cannot be come by, or
    * a limit is passed. Against the limits of cost and of hours stands what is known: what has no
-   * price, or no recorded labour, counts nothing there.
+   * price, or no recorded labour, counts nothing there, unless it must be known; the totals say of
+   * which limits it cannot be told whether they are kept.
    */
   basket(bill: Bill): Basket | null {
     const reckoned = this.#reckon(bill);
     if (reckoned === null) return null;
     const { items, purchase } = reckoned;
-    const { labourRate } = this.#workshop.question;
-    const lines = basketLines(items, purchase, labourRate);
+    const { question } = this.#workshop;
+    const lines = basketLines(items, purchase, question.labourRate);
     const partly = new Set(items.flatMap(({ untimed }) => untimed));
-    return { lines, totals: totalsOf(lines, changedOf(items), partly, labourRate) };
+    return { lines, totals: totalsOf(lines, changedOf(items), partly, question) };
   }
 
   /**
@@ -137,7 +144,19 @@ export class PriceList {
     if (items === null) return null;
     const demands = demandsOf(needsOf(items));
     const purchase = purchaseOf(demands, this.#workshop.market, this.#mostMoney(items));
-    return purchase === null ? null : { items, purchase };
+    if (purchase === null) return null;
+    return this.#isKnownEnough(items, purchase) ? { items, purchase } : null;
+  }
+
+  #isKnownEnough(items: readonly Item[], { price }: Purchase): boolean {
+    const { mustKnow } = this;
+    if (mustKnow.size === 0) return true;
+    const isUnpriced = sumOf(items, 'unpriced') + price.unpriced + price.minor > 0;
+    // Under a limit of lead days only what has no price is not known to be there in time.
+    const isLeadUnknown = isUnpriced;
+    const isUntimed = items.some((item) => item.isUntimed);
+    const known = { isUnpriced, isUntimed, isLeadUnknown };
+    return unknownLimitsOf(this.#workshop.question, known).every((one) => !mustKnow.has(one));
   }
 
   /** Null where something cannot be done, or is beyond a limit whatever goods cost. */

@@ -6,14 +6,15 @@
  */
 
 import { compare, type Rational } from '../quantity/rational.js';
+import { LIMITED } from './basket.js';
 import type { Gathering } from './core/groups.js';
 import type { Budget } from './core/problem.js';
-import { type Candidate, compareMargins, leadOf } from './finder.js';
+import { type Candidate, compareMargins, type Gathered, leadOf, openPointsOf } from './finder.js';
 import type { Solved } from './kit-problem.js';
 import type { KitQuestion } from './question.js';
 import type { Kits, Route, RouteGrade } from './route.js';
 import { routeOf } from './route-of.js';
-import { problemOf, sweep } from './sweep.js';
+import { orderOf, problemOf, sweep } from './sweep.js';
 
 /** Where what is beaten is left out, so many are compared. */
 const MOST_COMPARED = 20;
@@ -53,24 +54,54 @@ interface Searched {
 }
 
 function search(solved: Solved, options: Omit<Gathering, 'passed'>): Searched {
-  const { refusesUnknowns } = solved.problem.scene.question;
+  const { question } = solved.problem.scene;
   const { looksAhead, wanted } = options;
-  const proven = sweep(solved, 'proven', { ...options, passed: new Map() });
+  const limits = LIMITED.filter((limit) => question.limits[limit] !== null);
+  // Proven is what is known to keep the limits, too.
+  const known = limits.length === 0 ? solved : problemOf(question, { mustKnow: new Set(limits) });
+  const proven = sweep(known, 'proven', { ...options, passed: new Map() });
   const sought = looksAhead ? wanted + 1 : wanted;
-  const isEnough = proven.candidates.length >= sought || refusesUnknowns;
+  const isEnough = proven.candidates.length >= sought || question.refusesUnknowns;
   if (isEnough || !proven.isComplete) {
     return { ...proven, bound: boundOf(solved, proven, 'proven') };
   }
   const costs = new Map(
     proven.candidates.map(({ places, cost }) => [places.join(), cost] as const),
   );
-  const left = wanted - proven.candidates.length;
-  const open = sweep(solved, 'open', { ...options, wanted: left, passed: costs });
+  const left = { ...options, wanted: wanted - proven.candidates.length, passed: costs };
+  const doubtful = sweep(solved, 'open', left);
+  const open =
+    limits.length === 0
+      ? doubtful
+      : merged(question, left.wanted, [sweep(solved, 'proven', left), doubtful]);
   return {
     candidates: [...proven.candidates, ...open.candidates],
     isComplete: open.isComplete,
     isAll: open.isAll,
     bound: boundOf(solved, open, 'open'),
+  };
+}
+
+/**
+ * Open routes that were found apart: those of which only a limit is not known to be kept, and those
+ * of which something else is open. The better one of each set of changed places.
+ */
+function merged(
+  { prefer }: KitQuestion,
+  wanted: number,
+  apart: readonly [Gathered, Gathered],
+): Gathered {
+  const all = apart.flatMap(({ candidates }) => candidates).sort(orderOf(prefer));
+  const byPlaces = new Map<string, Candidate>();
+  for (const candidate of all) {
+    const key = candidate.places.join();
+    if (!byPlaces.has(key)) byPlaces.set(key, candidate);
+  }
+  return {
+    candidates: [...byPlaces.values()].slice(0, wanted + 1),
+    isComplete: apart.every(({ isComplete }) => isComplete),
+    isAll: apart.every(({ isAll }) => isAll) && byPlaces.size <= wanted + 1,
+    bound: Math.min(...apart.map(({ bound }) => bound)),
   };
 }
 
@@ -105,17 +136,27 @@ function beats(a: Candidate, b: Candidate): boolean {
 /** On each count: above zero where the first is better, below where it is worse. */
 function countsOf(a: Candidate, b: Candidate): number[] {
   const [x, y] = [a.basket.totals, b.basket.totals];
+  const isPriced = x.labour !== null;
+  const isTimed = isKnownOf(x.untimed, y.untimed);
   const checks = new Set([...a.loads, ...b.loads].map(({ check }) => check));
   return [
     gradeOf(a) - gradeOf(b),
     y.unpriced.length - x.unpriced.length,
-    y.cost - x.cost,
+    isKnownOf(x.unpriced, y.unpriced) && (isTimed || !isPriced) ? y.cost - x.cost : -1,
     y.changedPositions - x.changedPositions,
-    b.open.length - a.open.length,
-    compare(y.labourHours, x.labourHours),
+    openPointsOf(b) - openPointsOf(a),
+    isTimed ? compare(y.labourHours, x.labourHours) : -1,
     leadOf(b) - leadOf(a),
     ...[...checks].map((check) => compareMargins(marginOf(a, check), marginOf(b, check))),
   ];
+}
+
+/**
+ * Whether all that is not known of the first is not known of the second either: else what is known
+ * of it may be the smaller part, and it cannot be told that it is no worse.
+ */
+function isKnownOf(unknown: readonly string[], others: readonly string[]): boolean {
+  return unknown.every((key) => others.includes(key));
 }
 
 function gradeOf({ grade }: Candidate): number {

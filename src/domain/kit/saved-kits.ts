@@ -2,8 +2,8 @@
  * The search behind a kit question as plain data, to be looked at and run again anywhere: what it
  * chose from, all that it asked and was answered, and what it found. A replay needs no catalogue.
  *
- * Left out: the limits of lead days and of capacity that are searched one after the other; what
- * is saved is the search by cost.
+ * Left out: the limits of lead days and of capacity that are searched one after the other, and
+ * whether it is known that limits are kept; what is saved is the search by cost.
  */
 
 import { ENGINE } from '../engine.js';

@@ -6,6 +6,7 @@
 
 import type { Rational } from '../quantity/rational.js';
 import { compare } from '../quantity/rational.js';
+import type { Limited } from './basket.js';
 import type { Gathering } from './core/groups.js';
 import type { Phase } from './core/problem.js';
 import { Tables } from './core/tables.js';
@@ -20,12 +21,22 @@ import {
 import { groundOf } from './ground.js';
 import { KitProblem, type Solved } from './kit-problem.js';
 import { PriceList } from './price.js';
-import type { KitQuestion } from './question.js';
+import type { KitQuestion, Preference } from './question.js';
+
+export interface Demanded {
+  /** Every load must leave more than this; null where it need not. */
+  readonly moreThan?: Rational | null;
+  /** Limits of which it must be known that they are kept. */
+  readonly mustKnow?: ReadonlySet<Limited>;
+}
 
 /** The problem of a question, with nothing asked of it yet. */
-export function problemOf(question: KitQuestion, moreThan: Rational | null = null): Solved {
+export function problemOf(
+  question: KitQuestion,
+  { moreThan = null, mustKnow = new Set() }: Demanded = {},
+): Solved {
   const ground = groundOf(question);
-  const priceList = new PriceList({ ...question, catalogue: ground.scene.catalogue });
+  const priceList = new PriceList({ ...question, catalogue: ground.scene.catalogue }, mustKnow);
   const problem = new KitProblem(ground, priceList, moreThan);
   return { problem, tables: new Tables(problem) };
 }
@@ -34,7 +45,7 @@ export function sweep(solved: Solved, phase: Phase, options: Gathering): Gathere
   const { question } = solved.problem.scene;
   switch (question.prefer) {
     case 'lead-days':
-      return sweepLeadDays(question, phase, options);
+      return sweepLeadDays(solved, phase, options);
     case 'capacity':
       return sweepCapacity(solved, phase, options);
     default:
@@ -43,7 +54,11 @@ export function sweep(solved: Solved, phase: Phase, options: Gathering): Gathere
 }
 
 /** With ever more time: what is found first with some changes needs the least. */
-function sweepLeadDays(question: KitQuestion, phase: Phase, options: Gathering): Gathered {
+function sweepLeadDays({ problem }: Solved, phase: Phase, options: Gathering): Gathered {
+  const { question } = problem.scene;
+  const { mustKnow } = problem.priceList;
+  // What is not known to be there by then is found later, with more time.
+  const inTime = new Set<Limited>([...mustKnow, 'leadDays']);
   const { limits, offers } = question;
   const days = offers.flatMap(({ record }) => record.leadDays ?? []);
   const most = limits.leadDays ?? Number.POSITIVE_INFINITY;
@@ -52,15 +67,25 @@ function sweepLeadDays(question: KitQuestion, phase: Phase, options: Gathering):
   let last: Gathered = NOTHING;
   for (const leadDays of [...steps, limits.leadDays]) {
     if (known.size > options.wanted || !last.isComplete) break;
-    last = gather(problemOf({ ...question, limits: { ...limits, leadDays } }), phase, options);
+    const asked = { ...question, limits: { ...limits, leadDays } };
+    const demanded = { mustKnow: leadDays === limits.leadDays ? mustKnow : inTime };
+    last = gather(problemOf(asked, demanded), phase, options);
     for (const candidate of last.candidates) {
       const key = candidate.places.join();
       if (!known.has(key)) known.set(key, candidate);
     }
   }
-  const order = (a: Candidate, b: Candidate) => leadOf(a) - leadOf(b) || compareCandidates(a, b);
-  const candidates = [...known.values()].sort(order).slice(0, options.wanted + 1);
+  const candidates = [...known.values()].sort(orderOf('lead-days')).slice(0, options.wanted + 1);
   return { ...last, candidates, isAll: last.isAll && known.size === candidates.length };
+}
+
+/** What comes first of two routes of one grade. */
+export function orderOf(prefer: Preference): (a: Candidate, b: Candidate) => number {
+  return (a, b) => {
+    if (prefer === 'lead-days') return leadOf(a) - leadOf(b) || compareCandidates(a, b);
+    if (prefer !== 'capacity') return compareCandidates(a, b);
+    return compareMargins(marginOf(b), marginOf(a)) || compareCandidates(a, b);
+  };
 }
 
 const NOTHING: Gathered = {
@@ -73,10 +98,10 @@ const NOTHING: Gathered = {
 /** For ever more capacity, until nothing leaves more. */
 function sweepCapacity(solved: Solved, phase: Phase, options: Gathering): Gathered {
   const { question } = solved.problem.scene;
+  const { mustKnow } = solved.problem.priceList;
   const { wanted } = options;
   const known = new Map<string, Candidate>();
-  const order = (a: Candidate, b: Candidate) =>
-    compareMargins(marginOf(b), marginOf(a)) || compareCandidates(a, b);
+  const order = orderOf('capacity');
   let last = gather(solved, phase, options);
   let moreThan: Rational | null = null;
   while (last.candidates.length > 0) {
@@ -89,7 +114,7 @@ function sweepCapacity(solved: Solved, phase: Phase, options: Gathering): Gather
     if (next === null || !last.isComplete) break;
     if (moreThan !== null && compare(next, moreThan) <= 0) break;
     moreThan = next;
-    last = gather(problemOf(question, moreThan), phase, options);
+    last = gather(problemOf(question, { moreThan, mustKnow }), phase, options);
   }
   const candidates = [...known.values()].sort(order).slice(0, wanted + 1);
   return { ...last, candidates, isAll: last.isAll && known.size === candidates.length };

@@ -5,7 +5,7 @@
 
 import type { Position } from '../catalogue/catalogue.js';
 import { exactText } from '../quantity/rational.js';
-import type { AdapterChange, Basket, Bill, Consumed, Limited, SeatChange } from './basket.js';
+import type { AdapterChange, Basket, Bill, Consumed, Limited, Line, SeatChange } from './basket.js';
 import { basketLines } from './basket-lines.js';
 import type { Price } from './core/set-purchase.js';
 import type { Need } from './drafts.js';
@@ -80,7 +80,22 @@ export class PriceList {
   }
 
   /**
-   * The same as one whole number, Infinity where there is no basket. Changes and positions are
+   * Lines of what is had beside a bill, of articles that it does not take itself: out of what the
+   * bill leaves of pieces at hand and lots, else bought. It counts against no limit.
+   */
+  beside(bill: Bill, consumed: readonly Consumed[]): Line[] {
+    const reckoned = this.#reckon(bill);
+    if (reckoned === null) return [];
+    const { items, purchase } = reckoned;
+    const all = [...items, ...this.#extraItems(consumed)];
+    const parts = new Set(consumed.map(({ part }) => part));
+    return basketLines(all, purchase, this.#workshop.question.labourRate).filter(
+      ({ action, part }) => action === 'extra' && part !== null && parts.has(part),
+    );
+  }
+
+  /**
+   * A basket as one whole number, Infinity where there is no basket. Changes and positions are
    * known again by identity: it is fastest for the same ones.
    *
    * @throws RangeError for a bill too dear to be counted in one number.

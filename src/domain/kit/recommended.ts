@@ -4,7 +4,7 @@
 
 import type { Recommendation } from '../catalogue/trade.js';
 import { ONE, type Rational } from '../quantity/rational.js';
-import type { Bill, Line } from './basket.js';
+import type { Line } from './basket.js';
 import { quantityOf, speaks } from './billing.js';
 import { partsIn } from './candidates.js';
 import { STATE } from './core/problem.js';
@@ -19,6 +19,7 @@ export function recommendedLines(solved: Solved, candidate: Candidate): Line[] {
   const { layout } = scene.question.vehicle;
   const variables = values.map((_, variable) => variable);
   const configuration = scene.configuration(variables, problem.sceneValues(values));
+  const bill = problem.billing.bill(problem.sceneValues(values));
   const lines: Line[] = [];
   const unchanged = scene.configuration([], []);
   for (const rule of scene.catalogue.rules.get(layout.id) ?? []) {
@@ -27,17 +28,12 @@ export function recommendedLines(solved: Solved, candidate: Candidate): Line[] {
     // What is worth having on the vehicle as it is has nothing to do with the change.
     if (speaks(rule.when, unchanged)) continue;
     const part = recommends.part ?? cheapestFor(solved, candidate, recommends);
-    if (part === null || basket.lines.some((line) => line.part === part)) continue;
+    if (part === null || scene.question.avoid.parts.has(part)) continue;
+    if (basket.lines.some((line) => line.part === part)) continue;
     const quantity = quantityFor(recommends, configuration);
-    const bill: Bill = {
-      seats: [],
-      adapters: [],
-      consumed: [{ part, quantity, dimension: '1', rule: rule.id }],
-      opened: [],
-    };
-    const priced = priceList.basket(bill)?.lines ?? [];
-    for (const line of priced) {
-      if (line.action !== 'extra' || lines.some(({ key }) => key === line.key)) continue;
+    const more = { part, quantity, dimension: '1', rule: rule.id } as const;
+    for (const line of priceList.beside(bill, [more])) {
+      if (lines.some(({ key }) => key === line.key)) continue;
       lines.push({ ...line, position: recommends.position });
     }
   }

@@ -45,7 +45,7 @@ describe('help', () => {
   const files = { 'catalogue.json': readFileSync(path) };
   const database = freshDatabase();
   // The program's own come first: they publish the demo that the others ask.
-  const asking = ['', 'fit', 'inspect', 'mate', 'show', ...SHOWN];
+  const asking = ['', 'fit', 'kits', 'inspect', 'mate', 'show', ...SHOWN];
 
   test.each(asking)(
     'the examples of %j are answered by the demo',

@@ -125,10 +125,10 @@ test('what is worth having beside a route is told whatever the limit of cost', (
   const rule = { id: 'spare', when: { opened: 'hub' }, recommends, because: 'It is at hand then.' };
   const asked = limited(
     { cost: money('50.00') },
-    { wants: [want('hub', 'hub-a')], offers: ['hub-a 49.00', 'oil-b 4.00'] },
+    { wants: [want('hub', 'hub-a')], offers: ['hub-a 49.00', 'oil-b 40.00'] },
   );
   const [route] = routesOf({ ...TWO, rules: [rule] }, asked);
   expect(route?.recommended.map(({ key, price }) => [key, price])).toEqual([
-    ['extra:oil-b', money('8.00')],
+    ['extra:oil-b', money('80.00')],
   ]);
 });

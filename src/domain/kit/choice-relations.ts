@@ -3,10 +3,11 @@
  * must serve them all. Which of them share one hangs on the parts, so all that may are taken.
  */
 
+import { termsOf } from '../check/check.js';
 import { hasChoice } from '../judge/plan.js';
 import { partsIn } from './candidates.js';
 import { STATE } from './core/problem.js';
-import { judgeIn, keptForVehicle, layoutOf, readsMating } from './judged-in.js';
+import { judgeIn, keptForVehicle, layoutOf } from './judged-in.js';
 import { Reads } from './reads.js';
 import { HOLDS, type Judged, type KitRelation, relationOf, worstOf } from './relation.js';
 import type { Scene } from './scene.js';
@@ -64,8 +65,11 @@ function choiceRelation(
   const checks = layout.checks.filter(({ id }) =>
     members.some((member) => member.sort === 'check' && member.id === id),
   );
-  const read = [...layout.matings.keys()].filter((id) => readsMating(scene, reads, id));
-  const own = layoutOf(scene, [...ids, ...read], checks);
+  for (const check of checks) {
+    reads.terms(termsOf(check));
+    if (check.when !== null) reads.condition(check.when);
+  }
+  const own = layoutOf(scene, [...ids, ...reads.matings], checks);
   const name = [...choosers].map((variable) => scene.nameOf(variable)).join('+');
   const memberKey = (variable: number, value: number): string =>
     members.flatMap(({ scope, classes }) => classes[scope.indexOf(variable)]?.[value] ?? []).join();

@@ -63,8 +63,3 @@ export function readStatements(scene: Scene, reads: Reads, positions: readonly s
   }
   return isStated;
 }
-
-export function readsMating(scene: Scene, reads: Reads, mating: string): boolean {
-  const variable = scene.matingVariable(mating);
-  return variable !== null && reads.scope.includes(variable);
-}

@@ -31,6 +31,7 @@ export class Reads {
   readonly #scene: Scene;
   readonly #places = new Map<number, ReadsOfPlace>();
   readonly #matings = new Set<number>();
+  readonly #named = new Set<string>();
 
   constructor(scene: Scene) {
     this.#scene = scene;
@@ -72,7 +73,13 @@ export class Reads {
     }
   }
 
+  /** The matings that are read, those in which nothing can sit too. */
+  get matings(): ReadonlySet<string> {
+    return this.#named;
+  }
+
   mating(mating: string): void {
+    this.#named.add(mating);
     const variable = this.#scene.matingVariable(mating);
     if (variable !== null) this.#matings.add(variable);
   }

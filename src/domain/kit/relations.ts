@@ -16,14 +16,7 @@ import { judgeRule } from '../judge/rule.js';
 import { occupantOf, partsIn } from './candidates.js';
 import { choiceRelations } from './choice-relations.js';
 import { STATE, type State } from './core/problem.js';
-import {
-  isGiven,
-  judgeIn,
-  keptForVehicle,
-  layoutOf,
-  readStatements,
-  readsMating,
-} from './judged-in.js';
+import { isGiven, judgeIn, keptForVehicle, layoutOf, readStatements } from './judged-in.js';
 import { metByIndex } from './met-by-index.js';
 import { Reads } from './reads.js';
 import { HOLDS, type Judged, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
@@ -247,10 +240,7 @@ function checkRelation(scene: Scene, check: Check): KitRelation {
   const reads = new Reads(scene);
   reads.terms(termsOf(check));
   if (check.when !== null) reads.condition(check.when);
-  const matings = [...scene.question.vehicle.layout.matings.keys()].filter((id) =>
-    readsMating(scene, reads, id),
-  );
-  const layout = layoutOf(scene, matings, [check]);
+  const layout = layoutOf(scene, reads.matings, [check]);
   // What sits in a mating speaks of its two ends.
   for (const mating of layout.matings.values()) {
     for (const { position } of mating.ends) reads.change(position);

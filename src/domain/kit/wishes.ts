@@ -14,6 +14,7 @@ import { judgeMeetings, settingOf } from '../judge/judge.js';
 import { add, equals, ONE, type Rational, rational, ZERO } from '../quantity/rational.js';
 import { occupantOf, type SeatValue } from './candidates.js';
 import { STATE } from './core/problem.js';
+import { layoutOf } from './judged-in.js';
 import type { Want } from './question.js';
 import { Reads } from './reads.js';
 import { HOLDS, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
@@ -269,12 +270,7 @@ function demandRelation(scene: Scene, check: Check): KitRelation {
   const reads = new Reads(scene);
   reads.terms(termsOf(check));
   if (check.when !== null) reads.condition(check.when);
-  const { layout } = scene.question.vehicle;
-  const matings = [...layout.matings].filter(([id]) => {
-    const variable = scene.matingVariable(id);
-    return variable !== null && reads.scope.includes(variable);
-  });
-  const own = { ...layout, matings: new Map(matings), checks: [check] };
+  const own = layoutOf(scene, reads.matings, [check]);
   return relationOf(scene, {
     sort: 'demand',
     id: check.id,

@@ -5,6 +5,7 @@
 
 import type { CatalogueDocument, VehicleRecord } from '../../src/domain/catalogue/document.js';
 import { endsOf } from './mating.js';
+import { oncePer } from './memory.js';
 import { type Basis, strongest } from './outcome.js';
 import { basisOf, byId, type Hand, handsOf, worksAdapters } from './scene.js';
 
@@ -23,7 +24,7 @@ export function pairName(a: string, b: string, adapters: readonly string[]): str
     .join(' or ');
 }
 
-export function builtPairs(document: CatalogueDocument): Pairs {
+export const builtPairs: (document: CatalogueDocument) => Pairs = oncePer((document) => {
   const pairs = new Map<string, Basis>();
   for (const vehicle of document.vehicles ?? []) {
     const basis = basisOf(document, vehicle);
@@ -32,7 +33,7 @@ export function builtPairs(document: CatalogueDocument): Pairs {
     }
   }
   return pairs;
-}
+});
 
 function pairsOn(vehicle: VehicleRecord, document: CatalogueDocument): string[] {
   const layout = byId(document.layouts, vehicle.layout ?? '');

@@ -9,7 +9,8 @@ import type { CatalogueDocument } from '../../src/domain/catalogue/document.js';
 import { builtPairs, type Pairs, pairName } from './built-pair.js';
 import { about, type Finding, type Verdict } from './finding.js';
 import { findCheck, planLayoutChecks } from './layout-check.js';
-import { endsOf, type MatingPlan, planMatings } from './mating.js';
+import { endsOf, type MatingPlan, planMating, planMatings } from './mating.js';
+import { numberOf } from './memory.js';
 import {
   type Basis,
   canDecide,
@@ -32,18 +33,23 @@ export interface OracleAnswer {
 }
 
 export function askOracle(document: CatalogueDocument, question: Question): OracleAnswer {
-  const scene = new Scene(document, question);
-  const pairs = builtPairs(document);
+  return judgeScene(new Scene(document, question));
+}
+
+export function judgeScene(scene: Scene): OracleAnswer {
+  const pairs = builtPairs(scene.document);
   const matings = planMatings(scene);
   const layoutChecks = planLayoutChecks(scene);
   const planned = layoutChecks.flatMap((check) => check.planned ?? []);
-  const groups = groupsOf([...matings.flatMap(({ checks }) => checks), ...planned]);
+  const groups = groupsOf([...matings.flatMap(({ checks }) => checks), ...planned], scene);
   const found = [
     ...findPlaces(scene),
     ...matings.map((plan) => findMating(plan, groups, pairs, scene)),
-    ...layoutChecks.map((check) =>
-      findCheck(check, check.planned === null ? [] : outcomesOf(check.planned, groups)),
-    ),
+    ...layoutChecks.map((check) => {
+      const outcomes = check.planned === null ? [] : outcomesOf(check.planned, groups);
+      const name = `found ${numberOf(check)} ${outcomes.join()}`;
+      return scene.memory.once(name, () => findCheck(check, outcomes));
+    }),
     ...groups.map((group) => findChoice(group, matings, pairs, scene)),
     ...findRules(scene),
   ];
@@ -73,9 +79,20 @@ function findMating(
   pairs: Pairs,
   scene: Scene,
 ): Finding {
-  const { mating, hand, positions, settled } = plan;
   const checks = plan.checks.filter(({ severity }) => severity === 'must');
   const range = checks.map((check) => outcomesOf(check, groups));
+  const name = `found ${numberOf(plan)} ${range.map((outcomes) => outcomes.join()).join(' ')}`;
+  return scene.memory.once(name, () => findMatingIn(plan, checks, range, pairs, scene));
+}
+
+/** @param range what each of its checks may be shown to come to, best first. */
+function findMatingIn(
+  { mating, hand, positions, settled, ...plan }: MatingPlan,
+  checks: readonly PlannedCheck[],
+  range: readonly (readonly Outcome[])[],
+  pairs: Pairs,
+  scene: Scene,
+): Finding {
   const best = worst([...settled, ...range.flatMap(([first]) => first ?? [])]);
   const least = worst([...settled, ...range.flatMap((outcomes) => outcomes.at(-1) ?? [])]);
   const judged = checks.map((check) => ({ check, weighed: judgeAlone(check) }));
@@ -84,12 +101,26 @@ function findMating(
     ({ weighed }, index) => weighed.outcome === 'fails' && isFirstHand(bases[index] ?? null),
   );
   const basis = weakest(bases.filter((one) => one !== null));
-  const built = builtBasis(plan, pairs, scene);
+  const built = builtBasis({ mating, hand, ...plan }, pairs, scene);
   const names = about(positions, [mating.id]);
   const verdicts = between(least, best).map((computed) =>
     stand(weighBuilt({ computed, basis, failsFirstHand }, built), scene, names, hand),
   );
   return { form: 'mating', id: mating.id, hand, severity: 'must', names, verdicts };
+}
+
+/** Whether a mating fails as it is, whatever else there is on the vehicle. */
+export function failsAlone(scene: Scene, id: string): boolean {
+  const [mating] = (scene.layout.matings ?? []).filter((one) => one.id === id);
+  if (mating === undefined) throw new Error(`there is no ${id}`);
+  const pairs = builtPairs(scene.document);
+  const findings = planMating(mating, scene).map((plan) => findMating(plan, [], pairs, scene));
+  // A statement may stand against the records.
+  const stated = (scene.document.statements ?? []).map(({ position }) => position);
+  return findings.some(({ names, verdicts: [first] }) => {
+    const isStated = names.positions.some((position) => stated.includes(position));
+    return first?.state === 'fails' && !isStated;
+  });
 }
 
 type Computed = Omit<Verdict, 'state'>;
@@ -112,7 +143,7 @@ function stand(
 
 /** The strongest record of a vehicle on which the same two articles meet there, or null. */
 function builtBasis(
-  { mating, hand, adapters }: MatingPlan,
+  { mating, hand, adapters }: Pick<MatingPlan, 'mating' | 'hand' | 'adapters'>,
   pairs: Pairs,
   scene: Scene,
 ): Basis | null {

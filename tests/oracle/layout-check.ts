@@ -103,18 +103,32 @@ export interface LayoutCheck {
 
 export function planLayoutChecks(scene: Scene): LayoutCheck[] {
   return ((scene.layout.checks ?? []) as readonly RawCheck[]).flatMap((raw) =>
-    handsOfNames(scene, namesInCheck(raw, scene.layout)).flatMap(
-      (hand) => planCheck(raw, scene, hand) ?? [],
-    ),
+    handsOfCheck(raw, scene).flatMap((hand) => {
+      const { positions, matings, opened } = namesOfCheck(raw, scene);
+      const isOpened = opened.map((id) => scene.isOpened(id)).join();
+      const name = `check ${raw.id} ${hand} ${scene.standing(positions, matings)} ${isOpened}`;
+      return scene.memory.once(name, () => planCheck(raw, scene, hand)) ?? [];
+    }),
+  );
+}
+
+function handsOfCheck(raw: RawCheck, scene: Scene): readonly (Hand | null)[] {
+  return scene.memory.once(`hands of check ${raw.id}`, () =>
+    handsOfNames(scene, namesInCheck(raw, scene.layout)),
+  );
+}
+
+function namesOfCheck(raw: RawCheck, { layout, memory }: Scene): Names {
+  return memory.once(`names in check ${raw.id}`, () =>
+    joinNames([namesInCheck(raw, layout), namesInCondition(raw.when, layout)]),
   );
 }
 
 function planCheck(raw: RawCheck, scene: Scene, hand: Hand | null): LayoutCheck | null {
   const applies = appliesIn(raw, scene, 'judged', hand);
   if (applies === 'fails') return null;
-  const { layout } = scene;
   const id = String(raw.id);
-  const names = joinNames([namesInCheck(raw, layout), namesInCondition(raw.when, layout)]);
+  const names = namesOfCheck(raw, scene);
   const common = { raw, id, scene, hand, names, applies };
   const trialWith = (trust: Trust) => trialOf(raw, { scene, when: 'judged', hand, trust });
   if (trialWith(trustAll).empty.length > 0) {

@@ -9,6 +9,7 @@ import type {
   PartRecord,
   PositionRecord,
 } from '../../src/domain/catalogue/document.js';
+import { madeFrom } from './article.js';
 import { faceOf, faceValue } from './face.js';
 import {
   exactly,
@@ -131,7 +132,8 @@ function identityOf(
   if (part === null) {
     return missing({ piece, article: null, path: word }, { type: 'code' });
   }
-  if (word === 'part') return exactly(part.id);
+  // What is said of a part may or may not be so of what was made from it.
+  if (word === 'part') return oneOfWords(`${part.id} part`, madeFrom(part.id));
   const roles = part.roles.filter((role) => position.roles.includes(role));
   return oneOfWords(`${piece} ${word}`, roles);
 }

@@ -43,9 +43,20 @@ export interface MatingPlan {
 }
 
 export function planMatings(scene: Scene): MatingPlan[] {
-  return (scene.layout.matings ?? []).flatMap((mating) =>
-    handsOfMating(scene, mating).flatMap((hand) => planMating(scene, mating, hand) ?? []),
-  );
+  return (scene.layout.matings ?? []).flatMap((mating) => planMating(mating, scene));
+}
+
+/** For each hand. */
+export function planMating(mating: MatingRecord, scene: Scene): MatingPlan[] {
+  return handsOfMating(scene, mating).flatMap((hand) => {
+    const there = scene.standing(positionsOf(mating), [mating.id], hand);
+    const name = `mating ${mating.id} ${hand} ${there}`;
+    return scene.memory.once(name, () => planFor(hand, mating, scene)) ?? [];
+  });
+}
+
+function positionsOf(mating: MatingRecord): string[] {
+  return endsOf(mating).map(([position]) => position);
 }
 
 /** `position.face` as two words. */
@@ -63,7 +74,7 @@ export function handsOfMating(scene: Scene, mating: MatingRecord): readonly (Han
 }
 
 /** Null where nothing stands at either end. */
-function planMating(scene: Scene, mating: MatingRecord, hand: Hand | null): MatingPlan | null {
+function planFor(hand: Hand | null, mating: MatingRecord, scene: Scene): MatingPlan | null {
   const [[from, face], [to, other]] = endsOf(mating) as [[string, string], [string, string]];
   const a = endAt(scene, from, face, hand);
   const b = endAt(scene, to, other, hand);
@@ -74,12 +85,18 @@ function planMating(scene: Scene, mating: MatingRecord, hand: Hand | null): Mati
     const settled = joints.flatMap(([x, y]) => settle(x, y) ?? []);
     const checks = joints.flatMap(([x, y], index) => {
       const place = { mating: mating.id, hand, positions: [from, to], index } as const;
-      return settle(x, y) === null ? jointChecks(scene.document, x, y, place) : [];
+      if (settle(x, y) !== null) return [];
+      const name = `joint ${mating.id} ${hand} ${index} ${nameOfEnd(x)} ${nameOfEnd(y)}`;
+      return scene.memory.once(name, () => jointChecks(scene.document, x, y, place));
     });
     const positions = [from, to] as const;
     return { mating, hand, positions, adapters: parts, settled, checks };
   });
-  return bestWay(ways);
+  return bestWay(ways, scene);
+}
+
+function nameOfEnd(end: End): string {
+  return end.is === 'face' ? `${end.part.id} ${end.name} ${end.piece}` : end.is;
 }
 
 function endAt(scene: Scene, id: string, name: string, hand: Hand | null): End {
@@ -261,11 +278,11 @@ function jointFinder(
 }
 
 /** The way of turning the adapters that comes out best; the first of equals. */
-function bestWay(ways: readonly MatingPlan[]): MatingPlan | null {
+function bestWay(ways: readonly MatingPlan[], scene: Scene): MatingPlan | null {
   const outcomes = ways.map(({ settled, checks }) => {
     const musts = checks.filter(({ severity }) => severity === 'must');
     const alone = musts.map((check) => judgeAlone(check).outcome);
-    return worst([...settled, ...alone, ...groupsOf(musts).map(({ outcome }) => outcome)]);
+    return worst([...settled, ...alone, ...groupsOf(musts, scene).map(({ outcome }) => outcome)]);
   });
   const ranked = [...OUTCOMES].reverse();
   const [first] = ranked.flatMap((outcome) => ways[outcomes.indexOf(outcome)] ?? []);

@@ -3,6 +3,7 @@
  */
 
 import { decide, type Member } from './decide.js';
+import { numberOf, oncePer } from './memory.js';
 import {
   type Basis,
   type Outcome,
@@ -12,7 +13,7 @@ import {
   weakest,
   weigh,
 } from './outcome.js';
-import type { Hand } from './scene.js';
+import type { Hand, Scene } from './scene.js';
 
 export interface PlannedCheck {
   /** `mating/check` for a check of a kind, the id for one of the layout. */
@@ -29,9 +30,9 @@ export interface PlannedCheck {
   readonly memberWith: (trust: Trust) => Member;
 }
 
-export function judgeAlone(check: PlannedCheck): Weighed {
-  return judgeTogether([check]);
-}
+export const judgeAlone: (check: PlannedCheck) => Weighed = oncePer((check) =>
+  judgeTogether([check]),
+);
 
 export function judgeTogether(checks: readonly PlannedCheck[]): Weighed {
   return weigh((trust) => decide(checks.map(({ memberWith }) => memberWith(trust))));
@@ -43,10 +44,10 @@ export function basisOfCheck({ memberWith }: PlannedCheck, { trust }: Weighed): 
   return weakest(sides.flatMap(({ bases }) => bases).filter(trust));
 }
 
-function choicesOf({ memberWith }: PlannedCheck) {
+const choicesOf = oncePer(({ memberWith }: PlannedCheck) => {
   const { trial, condition } = memberWith(trustAll);
   return [...trial.variables.filter(({ isChoice }) => isChoice), ...condition.choices];
-}
+});
 
 export interface Group {
   readonly checks: readonly PlannedCheck[];
@@ -60,7 +61,7 @@ export interface Group {
 }
 
 /** The checks that share a choice, directly or through others, in twos or more. */
-export function groupsOf(checks: readonly PlannedCheck[]): Group[] {
+export function groupsOf(checks: readonly PlannedCheck[], { memory }: Scene): Group[] {
   const groups: PlannedCheck[][] = [];
   for (const check of checks.filter(({ severity }) => severity === 'must')) {
     const own = choicesOf(check).map(({ key }) => key);
@@ -74,7 +75,8 @@ export function groupsOf(checks: readonly PlannedCheck[]): Group[] {
   return groups
     .filter(({ length }) => length > 1)
     .map((members) => {
-      const weighed = judgeTogether(members);
+      const name = `group ${members.map(numberOf).join()}`;
+      const weighed = memory.once(name, () => judgeTogether(members));
       const hasOptions = members.some((one) => choicesOf(one).some(({ isNumber }) => !isNumber));
       return { checks: members, outcome: weighed.outcome, weighed, hasOptions };
     });

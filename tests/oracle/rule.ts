@@ -22,7 +22,22 @@ import type { RawCheck } from './trial.js';
 export function findRules(scene: Scene): Finding[] {
   return (scene.document.rules ?? [])
     .filter(({ layouts }) => layouts?.includes(scene.layout.id) ?? true)
-    .flatMap((rule) => findRule(rule, scene) ?? []);
+    .filter(({ needs, excludes, note, caution }) => {
+      // What is only recommended or used up demands nothing.
+      return [needs, excludes, note, caution].some((effect) => effect !== undefined);
+    })
+    .flatMap((rule) => {
+      const { positions, matings, opened } = namesOf(rule, scene);
+      const isOpened = opened.map((id) => scene.isOpened(id)).join();
+      const name = `rule ${rule.id} ${scene.standing(positions, matings)} ${isOpened}`;
+      return scene.memory.once(name, () => findRule(rule, scene)) ?? [];
+    });
+}
+
+function namesOf({ id, when, needs, excludes }: RuleRecord, { layout, memory }: Scene): Names {
+  return memory.once(`names in rule ${id}`, () =>
+    joinNames([when, needs, excludes].map((one) => namesInCondition(one, layout))),
+  );
 }
 
 function findRule(rule: RuleRecord, scene: Scene): Finding | null {
@@ -31,7 +46,7 @@ function findRule(rule: RuleRecord, scene: Scene): Finding | null {
   const outcomes = hands.flatMap((hand) => outcomeAt(rule, scene, hand) ?? []);
   if (outcomes.length === 0) return null;
   const computed = worst(outcomes);
-  const names = joinNames(conditions.map((one) => namesInCondition(one, scene.layout)));
+  const names = namesOf(rule, scene);
   const { ignorePresent } = scene.question;
   const state = stateOf(computed, standingOf(scene, names, null), { ignorePresent });
   const isDemand = rule.needs !== undefined || rule.excludes !== undefined;

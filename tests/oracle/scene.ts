@@ -12,6 +12,7 @@ import type {
   PositionRecord,
   VehicleRecord,
 } from '../../src/domain/catalogue/document.js';
+import { Memory } from './memory.js';
 import type { Basis } from './outcome.js';
 
 /** What a question puts at a position: as a record does; "?" is something that nobody knows. */
@@ -52,10 +53,13 @@ export class Scene {
   readonly question: Question;
   readonly vehicle: VehicleRecord;
   readonly layout: LayoutRecord;
+  /** Shared by scenes that differ in nothing but what is chosen. */
+  readonly memory: Memory;
   readonly #seats = new Map<string, Seat>();
 
-  constructor(document: CatalogueDocument, question: Question) {
+  constructor(document: CatalogueDocument, question: Question, memory: Memory = new Memory()) {
     this.document = document;
+    this.memory = memory;
     this.question = question;
     this.vehicle = byId(document.vehicles, question.vehicle);
     this.layout = byId(document.layouts, this.vehicle.layout ?? '');
@@ -125,6 +129,22 @@ export class Scene {
     if (this.isChanged(id)) return true;
     const inTheWayOf = this.layout.positions.filter(({ behind }) => behind?.includes(id));
     return inTheWayOf.some((position) => this.isOpened(position.id));
+  }
+
+  /** In words, all that is there at some places and between them after the change. */
+  standing(
+    positions: readonly string[],
+    matings: readonly string[],
+    only: Hand | null = null,
+  ): string {
+    const seats = positions.flatMap((id) =>
+      (only === null ? handsOf(this.position(id)) : [only]).map((hand) => {
+        const { holds } = this.seat('judged', id, hand);
+        return `${id} ${typeof holds === 'object' ? `has ${holds.id}` : holds}`;
+      }),
+    );
+    const rows = matings.map((id) => `${id} ${this.adapters('judged', id).parts.join('-')}`);
+    return [...seats, ...rows].join();
   }
 
   /** The word of a fact, or null where nobody has found it out. */

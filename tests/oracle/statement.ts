@@ -9,7 +9,10 @@
  */
 
 import type { StatementRecord } from '../../src/domain/catalogue/document.js';
+import { madeFrom } from './article.js';
+import type { Names } from './condition.js';
 import { about, type Finding, type Verdict } from './finding.js';
+import { endsOf } from './mating.js';
 import { canDecide, isFirstHand, type Outcome } from './outcome.js';
 import { basisOf, type Hand, handsOf, type Scene } from './scene.js';
 import { standingOf } from './standing.js';
@@ -28,36 +31,55 @@ export function applyStatements(scene: Scene, findings: readonly Finding[]): Fin
   return [...settled, ...denials];
 }
 
-function holdsPart(scene: Scene, id: string, hand: Hand | null, part: string | undefined): boolean {
-  const { holds } = scene.seat('judged', id, hand);
-  return typeof holds === 'object' && holds.id === part;
+/** Whether such a part stands there, by the id of the position and the hand. */
+type Holds = (id: string, hand: Hand | null, part: string | undefined) => boolean;
+
+/** A denial means what has been made from the part too. */
+function holdsIn(scene: Scene, { verdict }: Pick<StatementRecord, 'verdict'>): Holds {
+  return (id, hand, part) => {
+    const { holds } = scene.seat('judged', id, hand);
+    if (typeof holds !== 'object' || part === undefined) return false;
+    return verdict === 'fits' ? holds.id === part : madeFrom(holds.id).includes(part);
+  };
 }
 
-function speaks(statement: StatementRecord, scene: Scene): boolean {
+function speaks(
+  statement: StatementRecord,
+  scene: Scene,
+  holdsPart: Holds = holdsIn(scene, statement),
+): boolean {
   const { vehicles, position: id, part, with: companions = {} } = statement;
   if (!vehicles.includes(scene.vehicle.id)) return false;
   // That a part does not fit is said of one to be fitted, not of one that is there already.
   const isThere = handsOf(scene.position(id)).some((hand) => {
     const isMeant = statement.verdict === 'fits' || scene.isChangedAt(id, hand);
-    return isMeant && holdsPart(scene, id, hand, part);
+    return isMeant && holdsPart(id, hand, part);
   });
   return (
     isThere &&
     Object.entries(companions).every(([other, beside]) =>
-      handsOf(scene.position(other)).every((hand) => holdsPart(scene, other, hand, beside)),
+      handsOf(scene.position(other)).every((hand) => holdsPart(other, hand, beside)),
     )
   );
 }
 
+/** What it speaks of: what sits in a mating speaks of its two ends. */
+function withEnds({ positions, matings, opened }: Names, scene: Scene): Names {
+  const ends = matings.flatMap((id) => endsOf(scene.mating(id)).map(([position]) => position));
+  return { positions: [...new Set([...positions, ...opened, ...ends])], matings, opened: [] };
+}
+
 function concerns(finding: Finding, statement: StatementRecord, scene: Scene): boolean {
-  const { form, names, hand } = finding;
+  const { form, hand } = finding;
+  const names = withEnds(finding.names, scene);
   if (form !== 'mating' && form !== 'check' && form !== 'choice') return false;
   if (!names.positions.includes(statement.position)) return false;
+  const holdsPart = holdsIn(scene, statement);
   const areSeatsSo = names.positions.every((id) => {
     const hands = hand === null ? handsOf(scene.position(id)) : [hand];
     return hands.every((one) => {
-      if (id === statement.position) return holdsPart(scene, id, one, statement.part);
-      if (holdsPart(scene, id, one, statement.with?.[id])) return true;
+      if (id === statement.position) return holdsPart(id, one, statement.part);
+      if (holdsPart(id, one, statement.with?.[id])) return true;
       return scene.seat('judged', id, one).origin === 'works';
     });
   });
@@ -77,7 +99,8 @@ function affirmed(finding: Finding, statement: StatementRecord, scene: Scene): F
     const isContradicted = state === 'fails' && basis !== 'reported' && !failsFirstHand;
     if (!isContradicted) return verdict;
     // What is open in what is only said of the vehicle is as found on it.
-    const isSaid = standingOf(scene, finding.names, finding.hand) === 'said';
+    const names = withEnds(finding.names, scene);
+    const isSaid = standingOf(scene, names, finding.hand) === 'said';
     return { ...verdict, state: isSaid ? 'given' : 'open', basis: null };
   });
   return { ...finding, verdicts };
@@ -94,7 +117,9 @@ function denial(statement: StatementRecord, findings: readonly Finding[], scene:
   const isProven = verdicts.length > 0 && holding.length === verdicts.length;
   const isKnown = holding.every((one) => one.state === 'given' || isFirstHand(one.basis));
   if (isProven && isKnown) return [];
-  const state: Outcome = isProven || !decidesAgainst(basis) ? 'open' : 'fails';
+  // Of what a work has made of the part nobody said that it does not fit.
+  const isOfPart = speaks(statement, scene, holdsIn(scene, { verdict: 'fits' }));
+  const state: Outcome = isProven || !isOfPart || !decidesAgainst(basis) ? 'open' : 'fails';
   return [
     {
       form: 'statement',

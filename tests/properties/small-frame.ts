@@ -32,7 +32,11 @@ export interface Frame {
 }
 
 /** The parts that may stand at a place, for a hand. */
-export function partsFor(frame: Frame, position: PositionRecord, hand: 'left' | 'right' | null) {
+export function partsFor(
+  frame: Pick<Frame, 'parts'>,
+  position: PositionRecord,
+  hand: 'left' | 'right' | null,
+) {
   return frame.parts.filter(
     (part) =>
       part.roles.some((role) => position.roles.includes(role)) &&

@@ -29,7 +29,11 @@ export const vehiclePicks = fc.record({
   trim: weighted<'x' | 'z' | null>([3, 'x'], [2, 'z'], [2, null]),
 });
 
-export function placedAt(pick: SeatPick, position: PositionRecord, frame: Frame): Placed {
+export function placedAt(
+  pick: SeatPick,
+  position: PositionRecord,
+  frame: Pick<Frame, 'parts'>,
+): Placed {
   if (pick.is === 'unknown') return '?';
   if (pick.is === 'empty') return null;
   const idOf = (index: number, hand: 'left' | 'right' | null): string | null => {

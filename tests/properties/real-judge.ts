@@ -57,7 +57,7 @@ export function configurationOf(catalogue: Catalogue, question: Question): Confi
   };
 }
 
-function seatsOf(placed: Placed, position: Position, origin: Origin): Seats {
+export function seatsOf(placed: Placed, position: Position, origin: Origin): Seats {
   const seat = (one: string | null): Seat => ({ occupant: occupantOf(one), origin });
   const isPair = typeof placed === 'object' && placed !== null;
   if (!position.isHanded) {
@@ -73,14 +73,14 @@ function occupantOf(placed: string | null): Occupant {
   return placed === '?' ? { is: 'as-found' } : { is: 'part', part: placed };
 }
 
-function rowsOf(
+export function rowsOf(
   rows: Readonly<Record<string, readonly string[]>>,
   origin: Origin,
 ): Map<string, Adapters> {
   return new Map(Object.entries(rows).map(([mating, parts]) => [mating, { parts, origin }]));
 }
 
-function torqueOf(text: string) {
+export function torqueOf(text: string) {
   const read = parseQuantity(text, { type: 'measured', dimension: 'torque' });
   if (isFault(read)) throw new Error(read.text);
   return { interval: read.interval, text };

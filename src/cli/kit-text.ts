@@ -213,11 +213,13 @@ function packsText({ offer }: KitLineView, words: CliWords): string[] {
   return [words.kits.packs(packs, quantityText(pack, words))];
 }
 
-function priceText({ price, source }: KitLineView, style: Style): string[] {
+/** Lines of no goods have no price, but for works: those that nobody offers say so. */
+function priceText({ price, source, work }: KitLineView, style: Style): string[] {
   const { kits } = style.words;
-  const said = source === null ? undefined : kits.sources[source];
+  const from = work === null ? source : price === null ? 'unpriced' : 'offer';
+  const said = from === null ? undefined : kits.sources[from];
   if (said !== undefined) return [said];
-  return price === null || source === null ? [] : [moneyText(price, style)];
+  return price === null || from === null ? [] : [moneyText(price, style)];
 }
 
 function moneyText(amount: string, { words: { kits }, currency }: Style): string {

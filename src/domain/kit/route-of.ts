@@ -13,6 +13,7 @@ import type { KitProblem, Solved } from './kit-problem.js';
 import type { Load } from './loads.js';
 import { recommendedLines } from './recommended.js';
 import type { LoadView, Route, Why } from './route.js';
+import { sparesAdapter } from './spared-adapter.js';
 
 export function routeOf(candidate: Candidate): Omit<Route, 'beatenBy'> {
   const { solved } = candidate;
@@ -91,7 +92,8 @@ function reasonsFor(
   before: readonly number[],
   keyOf: (variable: number) => string | null,
 ): Why[] {
-  const first: Why = { code, after: after === null ? null : keyOf(after), constraint, name: null };
+  const isSpared = code === 'mating-fails' && sparesAdapter(solved, values, variable);
+  const first = whyOfCause({ code: isSpared ? 'adapter-avoided' : code, after, constraint }, keyOf);
   const others = causesWithout(solved, values, variable, before)
     .filter((one) => !(one.code === code && one.constraint?.id === constraint?.id))
     .map((one) => whyOfCause(one, keyOf));

@@ -139,7 +139,7 @@ describe('a route', () => {
   test('says it in German, with the same numbers', () => {
     const german = told([route], whole, { lang: 'de' });
     expect(german.summary.text).toBe(
-      'Ein Weg, belegt: Er kostet 900,00 EUR netto, dazu 2 ohne Preis und ändert 16 Einbauplätze.',
+      'Ein Weg, belegt: Er kostet 900,00 EUR netto und 2 ohne Preis und ändert 16 Einbauplätze.',
     );
     const [other] = german.routes;
     expect([other?.key, other?.digest]).toEqual([first.key, first.digest]);

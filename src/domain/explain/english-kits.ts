@@ -6,7 +6,6 @@
 import {
   compared,
   label,
-  lower,
   ofPart,
   oneOf,
   parameter,
@@ -43,7 +42,9 @@ function comesTo(d: ReasonData): string {
 
 /** The same in figures, for sentences that have more to say. */
 function inFigures(d: ReasonData): string {
-  return [cost(d) ?? 'price not known', placesChanged(d), toFindOut(d)]
+  const { facts = 0 } = d;
+  const open = facts === 0 ? null : `${facts} to find out`;
+  return [cost(d) ?? 'price not known', placesChanged(d), open]
     .filter((text) => text !== null)
     .join(', ');
 }
@@ -91,8 +92,7 @@ const summaries = {
       ? `One way, not proven: ${inFigures(d)}.`
       : `${ways(d)}, none proven; the first: ${inFigures(d)}.`,
   'ways-so-far': (d: ReasonData) =>
-    `The search ended at its limit of steps; the first of ${lower(ways(d))} so far: ` +
-    `${inFigures(d)}.`,
+    `The search was cut short; the first of ${number(d.count ?? 0)} so far: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Nothing needs to be changed.',
   'no-way': () => 'No way of doing this exists in this edition of the catalogue.',
   'no-way-so-far': () => 'The search ended at its limit of steps, and had found no way by then.',

@@ -17,10 +17,10 @@ function placesChanged({ places: count = 0 }: ReasonData): string {
   return count === 1 ? '1 Einbauplatz' : `${count} Einbauplätze`;
 }
 
-/** `3241,50 EUR netto, dazu 2 ohne Preis`; null where no price is known. */
+/** `3241,50 EUR netto und 2 ohne Preis`; null where no price is known. */
 function cost({ price, unpriced = 0 }: ReasonData): string | null {
   if (price?.text == null) return null;
-  return `${price.text} netto${unpriced === 0 ? '' : `, dazu ${unpriced} ohne Preis`}`;
+  return `${price.text} netto${unpriced === 0 ? '' : ` und ${unpriced} ohne Preis`}`;
 }
 
 /** `kostet … und ändert …`. */
@@ -32,7 +32,9 @@ function comesTo(d: ReasonData): string {
 
 /** The same in figures, for sentences that have more to say. */
 function inFigures(d: ReasonData): string {
-  return [cost(d) ?? 'Preis nicht bekannt', placesChanged(d), toFindOut(d)]
+  const { facts = 0 } = d;
+  const open = facts === 0 ? null : `${facts} zu klären`;
+  return [cost(d) ?? 'Preis nicht bekannt', placesChanged(d), open]
     .filter((text) => text !== null)
     .join(', ');
 }
@@ -45,6 +47,10 @@ function toFindOut({ facts = 0 }: ReasonData): string | null {
 function ways({ count = 0, more }: ReasonData): string {
   if (count === 1) return more === true ? 'Mehr als ein Weg' : 'Ein Weg';
   return start(`${more === true ? 'mehr als ' : ''}${number(count)} Wege`);
+}
+
+function firstSoFar({ count = 0 }: ReasonData): string {
+  return count === 1 ? 'der einzige Weg bisher' : `der erste von bisher ${count} Wegen`;
 }
 
 function isOne({ count, more }: ReasonData): boolean {
@@ -61,13 +67,13 @@ function besides({ places: count = 0 }: ReasonData): string {
 function onceSigned({ text }: ReasonData): string {
   if (text === undefined) return '';
   const who = text === 'engineer' ? 'ein Ingenieur' : 'die Werkstatt';
-  return `, sobald ${who} für die Arbeit unterschrieben hat`;
+  return `, sobald ${who} unterschrieben hat`;
 }
 
 const summaries = {
   'fits-with-changes': (d: ReasonData) => `Passt${places(d)}, ${besides(d)}${onceSigned(d)}.`,
   'fits-unless-alone': (d: ReasonData) =>
-    `Nicht bekannt, ob es${places(d)} allein passt; ${besides(d)} passt es${onceSigned(d)}.`,
+    `Allein${places(d)} unbekannt; ${besides(d)} passt es${onceSigned(d)}.`,
   'may-fit-with-changes': (d: ReasonData) =>
     `Passt allein nicht; ${besides(d)} nicht bekannt: ` +
     `${toFindOut(d) ?? 'siehe, was offen ist'}.`,
@@ -83,15 +89,13 @@ const summaries = {
     isOne(d)
       ? `Ein Weg, nicht belegt: ${inFigures(d)}.`
       : `${ways(d)}, keiner belegt; der erste: ${inFigures(d)}.`,
-  'ways-so-far': (d: ReasonData) =>
-    `Die Suche endete an der Grenze ihrer Schritte. Bisher: ${ways(d)}; ` +
-    `der erste: ${inFigures(d)}.`,
+  'ways-so-far': (d: ReasonData) => `Suche abgebrochen; ${firstSoFar(d)}: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Es muss nichts geändert werden.',
   'no-way': () => 'In dieser Ausgabe des Katalogs gibt es keinen Weg dazu.',
   'no-way-so-far': () =>
     'Die Suche endete an der Grenze ihrer Schritte und hat bis dahin keinen Weg gefunden.',
   'route-proven': (d: ReasonData) => `Belegt: ${inFigures(d)}${onceSigned(d)}.`,
-  'route-open': (d: ReasonData) => `Nicht belegt: ${inFigures(d)}${onceSigned(d)}.`,
+  'route-open': (d: ReasonData) => `Offen: ${inFigures(d)}${onceSigned(d)}.`,
 } as const;
 
 /** What fails or is open without the line, said as the constraint says it. */

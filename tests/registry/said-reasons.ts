@@ -5,6 +5,7 @@
 
 import type { ReasonCode } from '../../src/domain/explain/reason.js';
 import type { SaidReason } from '../../src/usecases/answer.js';
+import { askFit, askKits } from '../demo/ask.js';
 import { frame4x4 } from '../demo/frame-4x4.js';
 import { fits, inspections, matings } from '../demo/questions.js';
 import { rearIrs } from '../demo/rear-irs.js';
@@ -21,10 +22,21 @@ export function saidIn(value: unknown): Said[] {
   return 'code' in value && 'text' in value ? [value as Said, ...inner] : inner;
 }
 
+/** What it takes, as a kit question and beside the verdict. */
+const KITS: readonly (() => unknown)[] = [
+  askKits('lirren-1', ['gearbox-6-late'], { routes: 6 }),
+  askKits('lirren-1', ['gearbox-6-late'], { keep: ['rear-final-drive', 'front-half-shaft'] }),
+  askKits('lirren-1', ['clutch-late'], { fitted: { gearbox: 'gearbox-6-late' } }),
+  askKits('ordale-1', ['tyre-205-80-16@front-tyre']),
+  askFit('lirren-1', 'front-hub-117', { changes: 'yes' }),
+  askFit('lirren-1', 'prop-remade', { changes: 'yes' }),
+];
+
 const QUESTIONS: readonly (() => unknown)[] = [
   ...Object.values(fits),
   ...Object.values(inspections),
   ...Object.values(matings),
+  ...KITS,
   ...[frame4x4, rearIrs, transverse].flatMap((told) => Object.values(told).map(({ ask }) => ask)),
 ];
 

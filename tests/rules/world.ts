@@ -22,7 +22,10 @@ import { exactText } from '../../src/domain/quantity/rational.js';
 import type { FitAnswer } from '../../src/usecases/answer.js';
 import { checkFit } from '../../src/usecases/check-fit.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
+import type { KitAnswer } from '../../src/usecases/kit-answer.js';
+import { type KitInput, USUAL_KIT } from '../../src/usecases/kit-input.js';
 import type { Library } from '../../src/usecases/library.js';
+import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { libraryOf } from '../memory-store.js';
 import type { Table, World } from './sketch.js';
 
@@ -170,6 +173,18 @@ export function fitOf(one: World, part: string, asked: Asked = {}): FitAnswer {
     changes: asked.changes ?? 'no',
     ...(asked.steps === undefined ? {} : { steps: asked.steps }),
   });
+}
+
+/** The answer to: what does it take to have these parts on the vehicle? */
+export function kitsOf(
+  one: World,
+  parts: readonly string[],
+  asked: Asked = {},
+  more: Partial<KitInput> = {},
+): KitAnswer {
+  const want = parts.map((part) => ({ part, position: null, hand: null, renew: false }));
+  const question = { ...questionOf(asked), ...USUAL_KIT, want, ...more };
+  return resolveKitQuestion(libraryFor(one), question);
 }
 
 /** The answer to: is the vehicle right as it stands? */

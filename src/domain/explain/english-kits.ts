@@ -114,7 +114,7 @@ const lines = {
   load: (d: ReasonData) => because(d, 'Without it something is too weak.'),
   check: (d: ReasonData) => because(d, 'Without it a check fails.'),
   place: (d: ReasonData) => because(d, 'Without it a place is not filled as it must be.'),
-  limit: (d: ReasonData) => because(d, 'Without it a limit of the question is passed.'),
+  limit: (d: ReasonData) => because(d, 'Without it a limit that was set is passed.'),
   'becomes-open': (d: ReasonData) =>
     `Without it this is not known: ${because(d, 'whether everything goes together.')}`,
   'present-fails': (d: ReasonData) =>

@@ -50,7 +50,7 @@ function ways({ count = 0, more }: ReasonData): string {
 }
 
 function firstSoFar({ count = 0 }: ReasonData): string {
-  return count === 1 ? 'der einzige Weg bisher' : `der erste von bisher ${count} Wegen`;
+  return count === 1 ? 'der einzige Weg bisher' : `der erste von bisher ${number(count)} Wegen`;
 }
 
 function isOne({ count, more }: ReasonData): boolean {
@@ -112,7 +112,7 @@ const lines = {
   load: (d: ReasonData) => because(d, 'Ohne das ist etwas zu schwach.'),
   check: (d: ReasonData) => because(d, 'Ohne das geht eine Prüfung nicht auf.'),
   place: (d: ReasonData) => because(d, 'Ohne das ist ein Einbauplatz nicht richtig besetzt.'),
-  limit: (d: ReasonData) => because(d, 'Ohne das wird eine Grenze der Frage überschritten.'),
+  limit: (d: ReasonData) => because(d, 'Ohne das wird eine gesetzte Grenze überschritten.'),
   'becomes-open': (d: ReasonData) =>
     `Ohne das ist nicht bekannt: ${because(d, 'ob alles zusammenpasst.')}`,
   'present-fails': (d: ReasonData) =>

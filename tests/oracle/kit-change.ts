@@ -24,6 +24,9 @@ export function sceneWith(change: Change, base: Scene): Scene {
     ...base.question,
     chosen: Object.fromEntries(chosen),
     chosenAdapters: Object.fromEntries(change.rows),
+    renewed: [...change.places].flatMap(([id, pieces]) =>
+      pieces.some(({ isRenewed }) => isRenewed) ? [id] : [],
+    ),
   };
   return new Scene(base.document, question, base.memory);
 }

@@ -204,7 +204,7 @@ function isIrredundant(
 ): boolean {
   const { places, rows } = one.change;
   const units = [
-    ...one.changed.map((id) => ({ position: id })),
+    ...one.touched.map((id) => ({ position: id })),
     ...[...rows].flatMap(([mating, row]) => {
       const isChanged = row.join() !== base.adapters('present', mating).parts.join();
       return isChanged ? [{ mating }] : [];
@@ -220,7 +220,8 @@ function isIrredundant(
       }
       const pieces = (places.get(unit.position) ?? []).map((piece) => {
         const { holds } = base.seat('present', unit.position, piece.hand);
-        return { ...piece, holds: typeof holds === 'object' ? holds.id : holds };
+        const before = typeof holds === 'object' ? holds.id : holds;
+        return { ...piece, holds: before, isRenewed: false };
       });
       back.places.set(unit.position, pieces);
     }

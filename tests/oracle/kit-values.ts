@@ -49,7 +49,9 @@ export function valuesAt(position: PositionRecord, scene: Scene, ask: KitAsk): P
   const isKept = keptIn(scene.document, ask).includes(position.id);
   const hands = handsOf(position).map((hand) => {
     const now = presentAt(scene, position.id, hand);
-    return isKept ? [now] : [now, ...othersAt(position, now, scene, ask)];
+    const others = othersAt(position, now, scene, ask);
+    // A new piece of the same article keeps it as it is.
+    return [now, ...others.filter(({ isRenewed }) => isRenewed || !isKept)];
   });
   const all = hands.reduce<PlaceValue[]>(
     (values, pieces) => values.flatMap((value) => pieces.map((piece) => [...value, piece])),

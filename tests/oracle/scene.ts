@@ -31,6 +31,8 @@ export interface Question {
   readonly torque: string | null;
   readonly use: 'road' | 'off-road' | null;
   readonly ignorePresent: boolean;
+  /** Positions at which the same article is put in anew. */
+  readonly renewed?: readonly string[];
 }
 
 export type Hand = 'left' | 'right';
@@ -124,9 +126,9 @@ export class Scene {
     return handsOf(this.position(id)).some((hand) => this.isChangedAt(id, hand));
   }
 
-  /** Changed, or in the way of something changed. */
+  /** Changed or renewed, or in the way of something that is. */
   isOpened(id: string): boolean {
-    if (this.isChanged(id)) return true;
+    if (this.isChanged(id) || this.question.renewed?.includes(id) === true) return true;
     const inTheWayOf = this.layout.positions.filter(({ behind }) => behind?.includes(id));
     return inTheWayOf.some((position) => this.isOpened(position.id));
   }

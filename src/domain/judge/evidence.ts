@@ -30,6 +30,16 @@ export function pairKey(a: FaceName, b: FaceName, adapters: readonly string[]): 
   return [right, ...adapters.toReversed(), left].join('|');
 }
 
+/** What a key is made of. */
+export function namesInPair(key: string): { ends: FaceName[]; adapters: string[] } {
+  const names = key.split('|');
+  const ends = [names[0], names.at(-1)].map((name = ''): FaceName => {
+    const [part = '', face = ''] = name.split('.');
+    return { part, interface: face };
+  });
+  return { ends, adapters: names.slice(1, -1) };
+}
+
 /** By the vehicles of a catalogue, which it keeps where a question adds parts to it. */
 const pooled = new WeakMap<Catalogue['vehicles'], BuiltPairs>();
 

@@ -242,10 +242,10 @@ function chainOf(
   const sides = [prepared.left, prepared.right].map((side) => {
     if (side === null) return '';
     if (side.is === 'number') return signatureOf(side.polynomial);
-    return exactWordsOf(side.reading);
+    return exactWordsOf(side.reading, setting);
   });
   const codes = prepared.readings.flatMap((reading) =>
-    reading.form === 'code' || reading.form === 'points' ? [exactWordsOf(reading)] : [],
+    reading.form === 'code' || reading.form === 'points' ? [exactWordsOf(reading, setting)] : [],
   );
   return JSON.stringify([sides, codes]);
 }
@@ -258,7 +258,8 @@ function wordsOf(reading: CodeReading | PointsReading): string {
 }
 
 /** Points that are known only so well are those of one piece, however alike they are written. */
-function exactWordsOf(reading: CodeReading | PointsReading): string {
+function exactWordsOf(reading: CodeReading | PointsReading, { trusts }: Setting): string {
+  if (reading.basis !== null && !trusts(reading.basis)) return `? ${reading.key}`;
   if (reading.form === 'code' || reading.points === null) return wordsOf(reading);
   const isExact = reading.points.every(({ x, y }) => isPoint(x) && isPoint(y));
   return isExact ? wordsOf(reading) : `? ${reading.key}`;

@@ -220,11 +220,11 @@ function isUnsaid(reading: Reading): boolean {
 }
 
 /**
- * Whether a check of a kind applies in a joint. Where neither face has alternatives, that is the
- * same however choices are picked, so it is judged once.
+ * Whether a check of a kind applies in a joint. Where neither face leaves one of several to be
+ * picked, that is the same for every pick, so it is judged once.
  */
 export function conditionIn(joint: Pick<Joint, 'ends' | 'environment'>) {
-  const isFixed = joint.ends.every(({ face }) => face.alternatives.length === 1);
+  const isFixed = joint.ends.every(({ face }) => !hasPicks(face));
   const known = new Map<Condition, Outcome>();
   return (condition: Condition | null, setting: Setting): Outcome => {
     if (condition === null) return 'holds';
@@ -236,6 +236,12 @@ export function conditionIn(joint: Pick<Joint, 'ends' | 'environment'>) {
     }
     return outcome;
   };
+}
+
+/** Whether one of several alternatives, or of several values, is to be picked. */
+function hasPicks({ alternatives: [first, ...others] }: Face): boolean {
+  const values = [...(first?.values() ?? [])];
+  return others.length > 0 || values.some(({ form }) => form === 'set');
 }
 
 /** Judges the condition under which a check applies, where it is about values only. */

@@ -4,6 +4,7 @@
 
 import type { Catalogue, Mating, Part } from '../catalogue/catalogue.js';
 import type { Arrangement } from '../judge/configuration.js';
+import { type BuiltPairs, builtPairs, namesInPair } from '../judge/evidence.js';
 import { hasPlace } from '../judge/fit.js';
 import { namesOf } from '../judge/worked-part.js';
 import { type PlaceCandidates, partsIn } from './candidates.js';
@@ -50,7 +51,10 @@ function adapterParts(catalogue: Catalogue): readonly Part[] {
   return known;
 }
 
-/** Adapters one of whose faces is of a kind that some candidate of either end has. */
+/**
+ * Adapters one of whose faces is of a kind that some candidate of either end has, or that some
+ * vehicle was built with between two such faces, whatever the records say of them.
+ */
 function adaptersBetween(
   mating: Mating,
   places: readonly PlaceCandidates[],
@@ -67,7 +71,45 @@ function adaptersBetween(
       );
     }),
   );
+  // In a longer row, one in the middle meets the others alone.
+  for (let inner = 2; inner < mating.adapters; inner += 1) {
+    for (const { faces } of adapterParts(question.catalogue).filter((part) =>
+      reaches(part, kinds),
+    )) {
+      for (const { kind } of faces.values()) if (kind !== null) kinds.add(kind.id);
+    }
+  }
+  const built = builtBetween(question).get(betweenKey(mating.ends.map((end) => end.interface)));
   return adapterParts(question.catalogue)
-    .filter((part) => [...part.faces.values()].some(({ kind }) => kinds.has(kind?.id ?? '')))
+    .filter((part) => built?.has(part.id) === true || reaches(part, kinds))
     .map(({ id }) => id);
+}
+
+function reaches({ faces }: Part, kinds: ReadonlySet<string>): boolean {
+  return [...faces.values()].some(({ kind }) => kind !== null && kinds.has(kind.id));
+}
+
+const builtByFaces = new WeakMap<BuiltPairs, ReadonlyMap<string, ReadonlySet<string>>>();
+
+/** The adapters that vehicles were built with, by the names of the two faces at the ends. */
+function builtBetween({ pairsOf }: KitQuestion): ReadonlyMap<string, ReadonlySet<string>> {
+  const pairs = builtPairs(pairsOf);
+  let known = builtByFaces.get(pairs);
+  if (known === undefined) {
+    const found = new Map<string, Set<string>>();
+    for (const pair of pairs.keys()) {
+      const { ends, adapters } = namesInPair(pair);
+      if (adapters.length === 0) continue;
+      const key = betweenKey(ends.map((end) => end.interface));
+      found.set(key, new Set([...(found.get(key) ?? []), ...adapters]));
+    }
+    known = found;
+    builtByFaces.set(pairs, known);
+  }
+  return known;
+}
+
+/** The same whichever end comes first. */
+function betweenKey(interfaces: readonly string[]): string {
+  return [...interfaces].sort().join('|');
 }

@@ -105,3 +105,25 @@ export function mayAdd(document: CatalogueDocument, ask: KitAsk, article: string
   const isOwned = (ask.owned[part] ?? 0) > 0;
   return isOffered || isOwned || lotsIn(ask).some((lot) => contentsOf(document, lot).has(part));
 }
+
+/** A question about a vehicle that wants nothing, says nothing and allows no works. */
+export const NOTHING_ASKED: Omit<KitAsk, 'vehicle'> = {
+  said: {},
+  saidAdapters: {},
+  wants: [],
+  keep: [],
+  avoid: [],
+  owned: {},
+  lots: [],
+  workUpTo: 'none',
+  costLimit: null,
+  changesLimit: null,
+  labourRate: null,
+  torque: null,
+  use: null,
+  ignorePresent: false,
+  ruleset: null,
+  refusesUnknowns: false,
+  from: 'recorded',
+  prefer: 'cost',
+};

@@ -16,7 +16,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { CatalogueDocument, PartRecord } from '../../src/domain/catalogue/document.js';
-import type { KitAsk } from './kit-ask.js';
+import { type KitAsk, NOTHING_ASKED } from './kit-ask.js';
 import { nameOf } from './kit-change.js';
 import type { KitRoute } from './kit-order.js';
 import { askKits } from './kit-routes.js';
@@ -104,27 +104,7 @@ const BOX_B = {
   renews: false,
 } as const;
 
-const ASK: KitAsk = {
-  vehicle: 'cart',
-  said: {},
-  saidAdapters: {},
-  wants: [BOX_B],
-  keep: [],
-  avoid: [],
-  owned: {},
-  lots: [],
-  workUpTo: 'none',
-  costLimit: null,
-  changesLimit: null,
-  labourRate: null,
-  torque: null,
-  use: null,
-  ignorePresent: false,
-  ruleset: null,
-  refusesUnknowns: false,
-  from: 'recorded',
-  prefer: 'cost',
-};
+const ASK: KitAsk = { ...NOTHING_ASKED, vehicle: 'cart', wants: [BOX_B] };
 
 function shown({ grade, touched, best }: KitRoute): string {
   const [first] = best;

@@ -13,7 +13,7 @@ import type { KitQuestion } from '../../src/domain/kit/question.js';
 import { resolveKits } from '../../src/domain/kit/resolve.js';
 import type { Kits, Route } from '../../src/domain/kit/route.js';
 import { compare } from '../../src/domain/quantity/rational.js';
-import type { KitAsk } from '../oracle/kit-ask.js';
+import { type KitAsk, NOTHING_ASKED } from '../oracle/kit-ask.js';
 import { type KitCase, kitCases } from './kit-case.js';
 import { nameOfRoute, questionOf } from './real-kits.js';
 
@@ -42,27 +42,6 @@ function toldAll({ routes, hasMore }: Kits): string[] {
 function ask(one: KitCase, more: Partial<KitQuestion> = {}): Kits {
   return resolveKits(questionOf(one, more));
 }
-
-const EMPTY: Omit<KitAsk, 'vehicle'> = {
-  said: {},
-  saidAdapters: {},
-  wants: [],
-  keep: [],
-  avoid: [],
-  owned: {},
-  lots: [],
-  workUpTo: 'none',
-  costLimit: null,
-  changesLimit: null,
-  labourRate: null,
-  torque: null,
-  use: null,
-  ignorePresent: false,
-  ruleset: null,
-  refusesUnknowns: false,
-  from: 'recorded',
-  prefer: 'cost',
-};
 
 /** The same with its lists in another order; that of the works tells which is done first. */
 function shuffled(document: CatalogueDocument): CatalogueDocument {
@@ -166,7 +145,10 @@ describe('nothing is left to do', () => {
     for (const { document } of cases) {
       for (const { id: vehicle } of document.vehicles ?? []) {
         for (const lacking of [document, ...lackingOne(document)]) {
-          const { routes } = ask({ document: lacking, ask: { ...EMPTY, vehicle } }, { routes: 1 });
+          const { routes } = ask(
+            { document: lacking, ask: { ...NOTHING_ASKED, vehicle } },
+            { routes: 1 },
+          );
           expect(routes.map(({ grade, basket }) => [grade, basket.lines.length])).toEqual([
             ['proven', 0],
           ]);

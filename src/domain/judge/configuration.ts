@@ -172,24 +172,27 @@ export function isChanged(configuration: Configuration, id: string): boolean {
   return handsOf(position).some((hand) => isSeatChanged(configuration, id, hand));
 }
 
-/** Changed or renewed, or in the way of something that is (see `behind`). */
-export function isOpened(configuration: Configuration, id: string): boolean {
-  const isTouched = (one: string): boolean =>
-    isChanged(configuration, one) || configuration.renewed?.has(one) === true;
-  if (isTouched(id)) return true;
-  const { positions } = configuration.layout;
+/** The positions that must come out before these can, whatever they are behind in turn. */
+export function inTheWayOf({ positions }: Layout, touched: Iterable<string>): ReadonlySet<string> {
   const inTheWay = new Set<string>();
-  const visit = (behind: readonly string[]): void => {
-    for (const other of behind) {
+  const visit = (id: string): void => {
+    for (const other of positions.get(id)?.behind ?? []) {
       if (inTheWay.has(other)) continue;
       inTheWay.add(other);
-      visit(positions.get(other)?.behind ?? []);
+      visit(other);
     }
   };
-  for (const position of positions.values()) {
-    if (isTouched(position.id)) visit(position.behind);
-  }
-  return inTheWay.has(id);
+  for (const id of touched) visit(id);
+  return inTheWay;
+}
+
+/** Changed or renewed, or in the way of something that is (see `behind`). */
+export function isOpened(configuration: Configuration, id: string): boolean {
+  const { layout, renewed } = configuration;
+  const isTouched = (one: string): boolean =>
+    isChanged(configuration, one) || renewed?.has(one) === true;
+  if (isTouched(id)) return true;
+  return inTheWayOf(layout, [...layout.positions.keys()].filter(isTouched)).has(id);
 }
 
 /** The piece that a position's part is: one that spans several positions is one piece. */

@@ -18,8 +18,8 @@ export interface Ground {
   readonly whole: WholeJudge;
 }
 
-/** So many configurations are kept of one vehicle. */
-const MOST_JUDGED = 200;
+/** So many configurations are kept of one vehicle; each may take a megabyte. */
+const MOST_JUDGED = 8;
 
 /** Judges configurations of the vehicle as a whole, each of them once. */
 export class WholeJudge {
@@ -64,7 +64,7 @@ export class Whole {
 }
 
 /** So many are kept of one edition; the one that was asked for longest ago goes first. */
-const MOST_KEPT = 64;
+const MOST_KEPT = 32;
 
 const keptByEdition = new WeakMap<Catalogue, Map<string, Ground>>();
 

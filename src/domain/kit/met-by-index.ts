@@ -10,6 +10,7 @@ import type { Mating } from '../catalogue/catalogue.js';
 import type { Hand } from '../check/reading.js';
 import { allOf, anyOf, type Outcome } from '../check/state.js';
 import type { CompiledIndex } from '../index/compiled-index.js';
+import { sameOccupant } from '../judge/configuration.js';
 import { builtPairs, pairKey } from '../judge/evidence.js';
 import { weighBuilt } from '../judge/judge-mating.js';
 import { occupantOf, type SeatValue } from './candidates.js';
@@ -77,9 +78,7 @@ function isKept(
 ): boolean {
   if (isNow) return true;
   const now = scene.seatValue(scene.placeVariable(position), 0);
-  const was = occupantOf(now.seats, hand);
-  const is = occupantOf(value.seats, hand);
-  return was.is === is.is && (was.is !== 'part' || is.is !== 'part' || was.part === is.part);
+  return sameOccupant(occupantOf(now.seats, hand), occupantOf(value.seats, hand));
 }
 
 /** A part as the edition records it, in one place alone. */

@@ -146,10 +146,10 @@ interface KeptAnswer {
 }
 
 /** So many answers are kept of one edition; then it is begun anew. */
-const MOST_KEPT = 300_000;
+const MOST_KEPT = 100_000;
 
 /** As many explanations, which are large. */
-const MOST_EXPLAINED = 5000;
+const MOST_EXPLAINED = 2000;
 
 /** Kept by name, up to so many. */
 class Kept<T> {

@@ -10,8 +10,10 @@ import {
   asBuilt,
   type Configuration,
   handsOf,
+  inTheWayOf,
   overlay,
   type Seats,
+  sameOccupant,
 } from '../judge/configuration.js';
 import { type AdapterCandidates, adapterCandidates } from './adapter-candidates.js';
 import type { AdapterChange, SeatChange } from './basket.js';
@@ -172,7 +174,8 @@ export class Scene {
         now: occupantOf(now, hand),
         becomes: occupantOf(seats, hand),
       };
-      return renewed.includes(hand) || !isSameOccupant(change) ? [change] : [];
+      const isSame = sameOccupant(change.now, change.becomes);
+      return renewed.includes(hand) || !isSame ? [change] : [];
     });
   }
 
@@ -205,16 +208,9 @@ export class Scene {
 
   /** The places that a change of these opens, themselves not among them; in layout order. */
   openedBy(changed: ReadonlySet<string>): Position[] {
-    const { positions } = this.question.vehicle.layout;
-    const opened = new Set<string>();
-    const visit = (behind: readonly string[]): void => {
-      for (const id of behind) {
-        if (opened.has(id)) continue;
-        opened.add(id);
-        visit(positions.get(id)?.behind ?? []);
-      }
-    };
-    for (const id of changed) visit(positions.get(id)?.behind ?? []);
+    const { layout } = this.question.vehicle;
+    const opened = inTheWayOf(layout, changed);
+    const { positions } = layout;
     return [...positions.values()].filter(({ id }) => opened.has(id) && !changed.has(id));
   }
 }
@@ -231,11 +227,4 @@ function stage(
     (mating) => adapterCandidates(mating, places, question, present) ?? [],
   );
   return { catalogue: { ...catalogue, statements }, present, places, adapters };
-}
-
-function isSameOccupant({ now, becomes }: SeatChange): boolean {
-  return (
-    now.is === becomes.is &&
-    (now.is !== 'part' || becomes.is !== 'part' || now.part === becomes.part)
-  );
 }

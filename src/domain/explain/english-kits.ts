@@ -94,7 +94,7 @@ const summaries = {
   'ways-so-far': (d: ReasonData) =>
     `The search was cut short; the first of ${number(d.count ?? 0)} so far: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Nothing needs to be changed.',
-  'no-way': () => 'No way of doing this exists in this edition of the catalogue.',
+  'no-way': () => 'This edition of the catalogue has no way of doing what is asked.',
   'no-way-so-far': () => 'The search ended at its limit of steps, and had found no way by then.',
   'route-proven': (d: ReasonData) => `Proven: ${inFigures(d)}${onceSigned(d)}.`,
   'route-open': (d: ReasonData) => `Not proven: ${inFigures(d)}${onceSigned(d)}.`,

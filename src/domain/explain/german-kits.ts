@@ -91,7 +91,7 @@ const summaries = {
       : `${ways(d)}, keiner belegt; der erste: ${inFigures(d)}.`,
   'ways-so-far': (d: ReasonData) => `Suche abgebrochen; ${firstSoFar(d)}: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Es muss nichts geändert werden.',
-  'no-way': () => 'In dieser Ausgabe des Katalogs gibt es keinen Weg dazu.',
+  'no-way': () => 'Diese Ausgabe des Katalogs hat keinen Weg zu dem, was gefragt ist.',
   'no-way-so-far': () =>
     'Die Suche endete an der Grenze ihrer Schritte und hat bis dahin keinen Weg gefunden.',
   'route-proven': (d: ReasonData) => `Belegt: ${inFigures(d)}${onceSigned(d)}.`,

@@ -6,6 +6,7 @@ import { type Command, Option } from 'commander';
 import type { FitAnswer, FitPositionView } from '../usecases/answer.js';
 import { checkFit, type FitInput } from '../usecases/check-fit.js';
 import { called, place, sayAsides, sayNames, sayOrders, sayVerdict } from './answer-text.js';
+import { sayConflict } from './conflict-text.js';
 import { cautionTexts, sayFindings } from './finding.js';
 import { sayKit } from './kit-text.js';
 import type { Page } from './page.js';
@@ -84,6 +85,7 @@ function sayFit(answer: FitAnswer, page: Page): void {
   }
   for (const position of positions) sayPosition(position, page, words);
   if (answer.kit !== null) sayKit(answer.kit, answer.currency, page, words);
+  if (answer.conflict !== null) sayConflict(answer.conflict, page, words.kits);
   const others = positions.filter(({ position }) => !at.includes(position));
   const further = [...positions.filter((one) => !others.includes(one)), ...others];
   sayAsides(

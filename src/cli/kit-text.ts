@@ -13,6 +13,8 @@ import {
   sayTexts,
   textsOf,
 } from './answer-text.js';
+import { sayCascade } from './cascade-text.js';
+import { sayConflict } from './conflict-text.js';
 import type { Page, Tone } from './page.js';
 import { type Row, sayTable } from './table.js';
 import type { CliWords } from './words/cli-words.js';
@@ -20,7 +22,7 @@ import { wordsIn } from './words/words.js';
 
 /** What the words of a route need besides. */
 interface Style {
-  /** Why lines are there, by key and sentence, as far as it has been said. */
+  /** Why lines are there, as far as it has been said. */
   readonly said: Set<string>;
   readonly page: Page;
   readonly words: CliWords;
@@ -34,6 +36,7 @@ export function sayKits(answer: KitAnswer, page: Page): void {
   page.say(summary.text, { tone: toneOf(routes) });
   page.say(words.kits.on(vehicle), { tone: 'faint' });
   sayNames(answer, page, words);
+  if (answer.conflict !== null) sayConflict(answer.conflict, page, words.kits);
   if (routes.some(({ lines }) => lines.length > 0)) {
     page.gap();
     sayTable(
@@ -115,7 +118,7 @@ export function sayKit(
 }
 
 function sayWhole(route: RouteView, style: Style): void {
-  const { page, words } = style;
+  const { page, words, said } = style;
   const { kits } = words;
   for (const [action, lines] of byAction(route.lines)) {
     page.say(kits.actions[action] ?? action, { indent: 2, tone: 'strong' });
@@ -126,6 +129,7 @@ function sayWhole(route: RouteView, style: Style): void {
     for (const line of route.recommended) sayLine(line, style);
   }
   page.say(totalsText(route, style), { indent: 2, tone: 'strong' });
+  sayCascade(route, page, words, said);
   if (route.loses.length > 0) {
     page.say(kits.loses, { indent: 2, tone: 'strong' });
     for (const text of textsOf(route.loses)) page.say(text, { indent: 4, marker: '- ' });
@@ -144,7 +148,6 @@ function sayLine(line: KitLineView, style: Style): void {
   const { page, words } = style;
   const { kits } = words;
   page.say(lineText(line, style), { indent: 4, marker: '- ' });
-  for (const text of whyTexts(line, style)) page.say(text, { indent: 6 });
   const { substitutes, alternatives, leftOver } = line;
   if (substitutes.length > 0) page.say(kits.alike(substitutes), { indent: 6 });
   for (const { part, name, priceDifference, openPoints } of alternatives) {
@@ -156,17 +159,6 @@ function sayLine(line: KitLineView, style: Style): void {
     return `${called(name, part, words)}, ${quantityText(quantity, words)}`;
   });
   page.say(kits.leftOver(left), { indent: 6 });
-}
-
-/**
- * What was said of the same line of another route is not said again; nor that what comes out makes
- * room for what comes in.
- */
-function whyTexts({ key, why }: KitLineView, { said }: Style): string[] {
-  const telling = why.filter(({ code }) => code !== 'taken-out');
-  const texts = [...new Set(textsOf(telling))].filter((text) => !said.has(`${key} ${text}`));
-  for (const text of texts) said.add(`${key} ${text}`);
-  return texts;
 }
 
 /** `“Six-speed, late” (gearbox-6-late), Gearbox: 1 piece, 900.00 EUR, 6 h`. */

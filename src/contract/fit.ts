@@ -4,6 +4,7 @@
 
 import type { FitAnswer } from '../usecases/answer.js';
 import { VALUES_HEAD } from './answer-head.js';
+import { conflictSchema } from './conflict.js';
 import { cautionSchema, JUDGED, measureSchema, orderSchema, outcomeSchema } from './judged.js';
 import { KIT_FIELDS } from './kit-question.js';
 import { NAMING, namedBySchema, supersededByField } from './naming.js';
@@ -101,6 +102,10 @@ export const fitAnswerSchema = z
       description:
         'What else is needed: the first route of the kit question for this part at its place, ' +
         'with every default. Null where nothing else is needed, and where no way is known.',
+    }),
+    conflict: orNull(conflictSchema).openapi({
+      description:
+        'Why there is no way to make it fit; null where there is one, or none was sought.',
     }),
     measure: z.array(measureSchema),
     notChecked: z.array(saidReasonSchema),

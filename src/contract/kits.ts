@@ -5,6 +5,7 @@
 import type { KitAnswer } from '../usecases/kit-answer.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { askedKitSchema } from './asked-kit.js';
+import { conflictSchema } from './conflict.js';
 import { moneyField } from './kit-line.js';
 import { KIT_FIELDS, kitQuestionSchema, LIMIT_FIELDS } from './kit-question.js';
 import { LIMITS } from './limits.js';
@@ -55,7 +56,9 @@ export const kitAnswerSchema = z
     }),
     routes: z.array(routeSchema),
     compare: compareSchema,
-    conflict: z.null().openapi({ description: 'Why there is no route; nobody works it out yet.' }),
+    conflict: orNull(conflictSchema).openapi({
+      description: 'Why there is no route; null where there is one, or the search was cut short.',
+    }),
   })
   .openapi('KitAnswer', {
     description:

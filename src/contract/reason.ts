@@ -116,6 +116,10 @@ export const reasonDataSchema = z
     price: shownValueSchema.optional().openapi({
       description: 'What it costs, as far as prices are known; its unit is the currency.',
     }),
+    asked: shownValueSchema.optional().openapi({ description: 'A limit, as it was set.' }),
+    takes: shownValueSchema.optional().openapi({
+      description: 'What it takes of what was limited.',
+    }),
     unpriced: z.int().optional().openapi({ description: 'How many lines have no price.' }),
     more: z.literal(true).optional(),
     cheapest: z.literal(true).optional(),

@@ -5,6 +5,7 @@
 
 import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
 import type { ShownUnits } from '../domain/quantity/unit.js';
+import type { ConflictView } from './conflict-answer.js';
 import type { RouteView } from './kit-answer.js';
 import type { NamedBy } from './part-names.js';
 
@@ -216,6 +217,8 @@ export interface FitAnswer extends ValuesHead, NamingView {
   currency: string | null;
   /** The first route of the kit question for this part; null where nothing else is needed. */
   kit: RouteView | null;
+  /** Why there is no way to make it fit; null where there is one, or nobody looked for it. */
+  conflict: ConflictView | null;
   measure: MeasureView[];
   notChecked: SaidReason[];
   cautions: CautionView[];

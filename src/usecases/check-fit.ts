@@ -150,6 +150,7 @@ function answerAlone(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {
     positions: views,
     currency: asked.edition.catalogue.currency,
     kit: null,
+    conflict: null,
     measure,
     ...besides(judgements, speaker),
   });
@@ -187,6 +188,7 @@ function answerChanged(fit: Fit, changes: FitChanges, asked: Asked, speaker: Spe
     positions: views,
     currency: asked.edition.catalogue.currency,
     kit: kit?.view ?? null,
+    conflict: changes.conflict,
     measure,
     ...besides(judgements, own),
   });

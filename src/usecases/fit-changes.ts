@@ -14,11 +14,13 @@ import type { Judgement } from '../domain/judge/judge.js';
 import { type ChangedVerdict, overallOf, type Rung, rungOf } from '../domain/kit/fit-ladder.js';
 import type { SaidReason } from './answer.js';
 import type { FitInput } from './check-fit.js';
+import type { ConflictView } from './conflict-answer.js';
+import { conflictView } from './conflict-views.js';
 import type { RouteView } from './kit-answer.js';
 import { type KitInput, USUAL_KIT, type WantedPartInput } from './kit-input.js';
 import { routeView } from './kit-views.js';
 import type { Edition, Library } from './library.js';
-import { type FoundKits, findKits } from './resolve-kits.js';
+import { conflictIn, type FoundKits, findKits } from './resolve-kits.js';
 import type { Speaker } from './speaker.js';
 
 /** What was looked for: the part at each place, and what stands beside it, by ids. */
@@ -45,6 +47,8 @@ export interface FitChanges {
   readonly isAmbiguous: boolean;
   readonly isComplete: boolean;
   readonly kit: FitKit | null;
+  /** Why it does not fit, at the first of these places; null where it may. */
+  readonly conflict: ConflictView | null;
   /** What the verdict rests on: the part alone, or with the changes of its kit. */
   readonly judgements: readonly Judgement[];
 }
@@ -74,10 +78,23 @@ export function changesAround(fit: Fit, sought: ChangesSought, speaker: Speaker)
   const isComplete = rungs.every((rung) => rung.isComplete);
   const told = at.filter((index) => fit.positions[index]?.alone === rank);
   const kit = kitOf(fit, told, rungs, found, speaker);
-  return { verdict, rungs, at: best, first, isAmbiguous, isComplete, kit, judgements };
+  const conflict = verdict === 'does-not-fit' ? whyNot(at, found, speaker) : null;
+  return { verdict, rungs, at: best, first, isAmbiguous, isComplete, kit, conflict, judgements };
 }
 
 const OUTCOMES: readonly Outcome[] = ['holds', 'open', 'fails'];
+
+function whyNot(
+  at: readonly number[],
+  found: readonly (FoundKits | null)[],
+  speaker: Speaker,
+): ConflictView | null {
+  const [first] = at.flatMap((index) => found[index] ?? []);
+  if (first === undefined) return null;
+  const { kits, asked, telling } = first;
+  const conflict = conflictIn(kits, asked.question);
+  return conflict === null ? null : conflictView(conflict, telling, speaker);
+}
 
 function kitsAt(position: Position, sought: ChangesSought): FoundKits {
   const { library, edition, input, part, companions } = sought;

@@ -5,8 +5,6 @@
  * Money is a decimal text with at least two places, in the currency of the answer and without
  * tax. What is not known is null and counted, never 0. Closed words: grade, state, severity, hand.
  * Open words: actions, sources, codes, units, keys of the rows of a comparison.
- *
- * Left out: why there is no route (`conflict`), which nobody works out yet.
  */
 
 import type {
@@ -21,6 +19,7 @@ import type {
   ValuesHead,
 } from './answer.js';
 import type { AskedKit } from './asked-kit.js';
+import type { ConflictView } from './conflict-answer.js';
 
 export interface QuantityView {
   /** A decimal, or a fraction where no decimal says it in full; null where nobody knows it. */
@@ -217,5 +216,6 @@ export interface KitAnswer extends ValuesHead {
   bound: BoundView | null;
   routes: RouteView[];
   compare: CompareView;
-  conflict: null;
+  /** Why there is no route; null where there is one, and where the search was cut short. */
+  conflict: ConflictView | null;
 }

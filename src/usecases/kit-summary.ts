@@ -5,6 +5,7 @@
 
 import type { ReasonData } from '../domain/explain/reason.js';
 import type { Judgement } from '../domain/judge/judge.js';
+import type { Conflict } from '../domain/kit/conflict.js';
 import { moneyText } from '../domain/kit/money.js';
 import type { KitQuestion } from '../domain/kit/question.js';
 import type { Kits, Route } from '../domain/kit/route.js';
@@ -33,6 +34,7 @@ export function routeSummary(route: Route, facts: number, speaker: Speaker): Sai
 
 export function kitsSummary(
   kits: Kits,
+  conflict: Conflict | null,
   views: readonly RouteView[],
   { prefer }: Pick<KitQuestion, 'prefer'>,
   speaker: Speaker,
@@ -41,6 +43,8 @@ export function kitsSummary(
   const [first] = routes;
   const [view] = views;
   if (first === undefined || view === undefined) {
+    const count = conflict?.demands.length ?? 0;
+    if (count > 1) return speaker.said('no-way-together', { count });
     return speaker.said(isComplete ? 'no-way' : 'no-way-so-far', {});
   }
   if (first.changes.length === 0 && first.basket.lines.length === 0) {
@@ -63,7 +67,8 @@ export function deciding({ measure }: Pick<RouteView, 'measure'>): number {
   return measure.filter(({ purpose }) => purpose !== 'to-order').length;
 }
 
-function comesTo({ basket }: Route, facts: number, speaker: Speaker): ReasonData {
+/** What a route costs and changes, and how much there is to find out. */
+export function comesTo({ basket }: Route, facts: number, speaker: Speaker): ReasonData {
   const { cost, unpriced, changedPositions: places } = basket.totals;
   const { currency } = speaker.catalogue;
   const isPriced = cost > 0 || unpriced.length === 0;

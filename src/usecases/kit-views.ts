@@ -4,6 +4,7 @@
  */
 
 import type { State } from '../domain/check/state.js';
+import type { Conflict } from '../domain/kit/conflict.js';
 import { moneyText } from '../domain/kit/money.js';
 import type { KitQuestion } from '../domain/kit/question.js';
 import type { Kits, LoadView, Route } from '../domain/kit/route.js';
@@ -13,6 +14,7 @@ import type { CheckView, JudgedView, MeasureView, ShownValue } from './answer.js
 import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import type { AskedKit } from './asked-kit.js';
 import { cautionViews } from './cautions.js';
+import { conflictView } from './conflict-views.js';
 import type {
   BoundView,
   KitAnswer,
@@ -43,16 +45,21 @@ export type KitBody = Pick<
   'summary' | 'complete' | 'more' | 'bound' | 'routes' | 'compare' | 'conflict'
 >;
 
-export function kitBody(kits: Kits, context: Telling, speaker: Speaker): KitBody {
+export function kitBody(
+  kits: Kits,
+  conflict: Conflict | null,
+  context: Telling,
+  speaker: Speaker,
+): KitBody {
   const routes = routeViews(kits, context, speaker);
   return {
-    summary: kitsSummary(kits, routes, context.question, speaker),
+    summary: kitsSummary(kits, conflict, routes, context.question, speaker),
     complete: kits.isComplete,
     more: kits.hasMore,
     bound: boundView(kits),
     routes,
     compare: compareView(kits.routes, routes, speaker.lang),
-    conflict: null,
+    conflict: conflict === null ? null : conflictView(conflict, context, speaker),
   };
 }
 

@@ -2,6 +2,8 @@
  * What does the conversion take? The routes of a kit question, each with its lines and reasons.
  */
 
+import { type Conflict, conflictOf } from '../domain/kit/conflict.js';
+import type { KitQuestion } from '../domain/kit/question.js';
 import { resolveKits } from '../domain/kit/resolve.js';
 import type { Kits } from '../domain/kit/route.js';
 import { Faults } from './faults.js';
@@ -19,7 +21,7 @@ export function resolveKitQuestion(library: Library, input: KitInput): KitAnswer
   const { catalogue, vehicle } = asked.question;
   const { lang, units } = input;
   const speaker = new Speaker({ catalogue, layout: vehicle.layout, lang, units });
-  const body = kitBody(kits, telling, speaker);
+  const body = kitBody(kits, conflictIn(kits, asked.question), telling, speaker);
   return withValuesHead(edition, speaker, {
     offers: asked.offers,
     currency: edition.catalogue.currency,
@@ -29,6 +31,11 @@ export function resolveKitQuestion(library: Library, input: KitInput): KitAnswer
     named: asked.parts.namedViews(speaker),
     ...body,
   });
+}
+
+/** Why there is no route; null where there is one, and where the search was cut short. */
+export function conflictIn(kits: Kits, question: KitQuestion): Conflict | null {
+  return kits.isComplete && kits.routes.length === 0 ? conflictOf(question) : null;
 }
 
 /** What was found, and what is needed to tell it. */

@@ -120,5 +120,5 @@ export function told(
     origins: { edition: 1, offers: 1 },
     digest: sha256,
   };
-  return kitBody(found, context, new Speaker({ catalogue, layout, lang }));
+  return kitBody(found, null, context, new Speaker({ catalogue, layout, lang }));
 }

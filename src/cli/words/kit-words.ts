@@ -40,7 +40,21 @@ export interface KitWords {
   readonly unpriced: (lines: number) => string;
   readonly untimed: (lines: number) => string;
   readonly orMore: (sum: string) => string;
+  /** Heading of why each line is there, from what is asked for onwards. */
+  readonly why: string;
   readonly loses: string;
+  /** Heading of demands that contradict each other. */
+  readonly conflict: string;
+  /** Heading where one demand alone cannot be met. */
+  readonly cannot: string;
+  /** What is said of a conflict that may not be the smallest. */
+  readonly notSmallest: string;
+  /** Heading of what breaks the demands. */
+  readonly because: string;
+  readonly noPath: string;
+  /** Heading of what could be taken back. */
+  readonly waysOut: string;
+  readonly moreWaysOut: string;
   readonly yes: string;
   readonly no: string;
   readonly nobody: string;

@@ -41,7 +41,7 @@ function comesTo(d: ReasonData): string {
 }
 
 /** The same in figures, for sentences that have more to say. */
-function inFigures(d: ReasonData): string {
+export function inFigures(d: ReasonData): string {
   const { facts = 0 } = d;
   const open = facts === 0 ? null : `${facts} to find out`;
   return [cost(d) ?? 'price not known', placesChanged(d), open]
@@ -95,6 +95,8 @@ const summaries = {
     `The search was cut short; the first of ${number(d.count ?? 0)} so far: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Nothing needs to be changed.',
   'no-way': () => 'This edition of the catalogue has no way of doing what is asked.',
+  'no-way-together': (d: ReasonData) =>
+    `Not all of this can be had together: ${number(d.count ?? 0)} demands contradict each other.`,
   'no-way-so-far': () => 'The search ended at its limit of steps, and had found no way by then.',
   'route-proven': (d: ReasonData) => `Proven: ${inFigures(d)}${onceSigned(d)}.`,
   'route-open': (d: ReasonData) => `Not proven: ${inFigures(d)}${onceSigned(d)}.`,

@@ -5,6 +5,7 @@
  * Length: one table, with a sentence for each code.
  */
 
+import { ENGLISH_CONFLICTS } from './english-conflicts.js';
 import { ENGLISH_COMPARED, ENGLISH_KITS } from './english-kits.js';
 import {
   and,
@@ -274,6 +275,7 @@ export const ENGLISH: Words = {
     ...matings,
     ...constraints,
     ...summaries,
+    ...ENGLISH_CONFLICTS,
     ...ENGLISH_KITS,
     ...rest,
   },

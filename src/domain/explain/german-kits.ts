@@ -31,7 +31,7 @@ function comesTo(d: ReasonData): string {
 }
 
 /** The same in figures, for sentences that have more to say. */
-function inFigures(d: ReasonData): string {
+export function inFigures(d: ReasonData): string {
   const { facts = 0 } = d;
   const open = facts === 0 ? null : `${facts} zu klären`;
   return [cost(d) ?? 'Preis nicht bekannt', placesChanged(d), open]
@@ -92,6 +92,8 @@ const summaries = {
   'ways-so-far': (d: ReasonData) => `Suche abgebrochen; ${firstSoFar(d)}: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Es muss nichts geändert werden.',
   'no-way': () => 'Diese Ausgabe des Katalogs hat keinen Weg zu dem, was gefragt ist.',
+  'no-way-together': (d: ReasonData) =>
+    `Das geht nicht alles zugleich: ${start(number(d.count ?? 0))} Forderungen widersprechen sich.`,
   'no-way-so-far': () =>
     'Die Suche endete an der Grenze ihrer Schritte und hat bis dahin keinen Weg gefunden.',
   'route-proven': (d: ReasonData) => `Belegt: ${inFigures(d)}${onceSigned(d)}.`,

@@ -6,6 +6,7 @@
  * Length: one table, with a sentence for each code.
  */
 
+import { GERMAN_CONFLICTS } from './german-conflicts.js';
 import { GERMAN_COMPARED, GERMAN_KITS } from './german-kits.js';
 import {
   and,
@@ -313,6 +314,7 @@ export const GERMAN: Words = {
     ...matings,
     ...constraints,
     ...summaries,
+    ...GERMAN_CONFLICTS,
     ...GERMAN_KITS,
     ...rest,
   },

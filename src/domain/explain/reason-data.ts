@@ -78,6 +78,18 @@ const LINE = perhaps('because', 'a', 'b', 'left', 'right', 'part', 'missing');
 /** As the reason of a line too, where nothing else shows both ends. */
 const NEEDED: DataFields = { always: ['part'], perhaps: ['a', 'b'] };
 
+/** What is wanted, or the choice of it. */
+const WANTED = perhaps('part', 'names');
+
+const LIMIT = only('asked');
+
+const LIMIT_OUT: DataFields = { always: ['asked'], perhaps: ['takes'] };
+
+/** What would stand where, and what is wrong then. */
+const IN_THE_WAY = perhaps('because', 'names');
+
+const WAY_OUT: DataFields = { always: ['names', 'places'], perhaps: ['price', 'unpriced'] };
+
 const TO_IDENTIFY = only('left', 'part');
 
 export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
@@ -162,6 +174,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'ways-so-far': WAYS,
   'nothing-to-change': NOTHING,
   'no-way': NOTHING,
+  'no-way-together': only('count'),
   'no-way-so-far': NOTHING,
   'route-proven': ROUTE,
   'route-open': ROUTE,
@@ -181,6 +194,47 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   consumed: perhaps('because'),
   'in-the-way': perhaps('part'),
   'taken-out': perhaps('part'),
+  'demand-part': WANTED,
+  'demand-lot': only('text'),
+  'demand-condition': PART,
+  'demand-present': NOTHING,
+  'demand-keep': PART,
+  'demand-avoid-part': PART,
+  'demand-avoid-supplier': only('text'),
+  'demand-avoid-condition': PART,
+  'demand-cost': LIMIT,
+  'demand-places': LIMIT,
+  'demand-hours': LIMIT,
+  'demand-days': LIMIT,
+  'demand-stock': NOTHING,
+  'demand-torque': LIMIT,
+  'demand-ruleset-keep': only('part', 'text'),
+  'demand-ruleset-check': only('because', 'text'),
+  'demand-ruleset-rest': only('text'),
+  'demand-unknowns': NOTHING,
+  'drop-part': WANTED,
+  'drop-lot': only('text'),
+  'drop-condition': PART,
+  'drop-present': NOTHING,
+  'drop-keep': PART,
+  'drop-avoid-part': PART,
+  'drop-avoid-supplier': only('text'),
+  'drop-avoid-condition': PART,
+  'drop-cost': LIMIT_OUT,
+  'drop-places': LIMIT_OUT,
+  'drop-hours': LIMIT_OUT,
+  'drop-days': LIMIT_OUT,
+  'drop-stock': NOTHING,
+  'drop-torque': LIMIT,
+  'drop-ruleset-keep': only('part', 'text'),
+  'drop-ruleset-check': only('because', 'text'),
+  'drop-ruleset-rest': only('text'),
+  'drop-unknowns': NOTHING,
+  'in-the-way-fails': IN_THE_WAY,
+  'in-the-way-open': IN_THE_WAY,
+  'way-out-proven': WAY_OUT,
+  'way-out-open': WAY_OUT,
+  'way-out-so-far': only('names'),
   'place-emptied': PART,
   'joint-lost': only('a', 'b'),
   'value-lower': only('left', 'right'),

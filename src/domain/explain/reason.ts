@@ -86,6 +86,10 @@ export interface ReasonData {
   readonly facts?: number;
   /** What it costs, as far as prices are known. */
   readonly price?: ShownValue;
+  /** A limit, as it was set. */
+  readonly asked?: ShownValue;
+  /** What it takes of what was limited. */
+  readonly takes?: ShownValue;
   /** How many lines have no price. */
   readonly unpriced?: number;
   /** There are more ways than are counted. */
@@ -200,6 +204,7 @@ export const KIT_CODES = [
   'ways-so-far',
   'nothing-to-change',
   'no-way',
+  'no-way-together',
   'no-way-so-far',
   'route-proven',
   'route-open',
@@ -207,6 +212,55 @@ export const KIT_CODES = [
 
 /** Why a line of a route is there; a needed face that meets nothing is said as in a mating. */
 export const LINE_CODES = WHY_CODES.filter((code) => code !== 'needed-empty');
+
+/** What a question demands, and the same taken back. */
+export const DEMAND_CODES = [
+  'demand-part',
+  'demand-lot',
+  'demand-condition',
+  'demand-present',
+  'demand-keep',
+  'demand-avoid-part',
+  'demand-avoid-supplier',
+  'demand-avoid-condition',
+  'demand-cost',
+  'demand-places',
+  'demand-hours',
+  'demand-days',
+  'demand-stock',
+  'demand-torque',
+  'demand-ruleset-keep',
+  'demand-ruleset-check',
+  'demand-ruleset-rest',
+  'demand-unknowns',
+  'drop-part',
+  'drop-lot',
+  'drop-condition',
+  'drop-present',
+  'drop-keep',
+  'drop-avoid-part',
+  'drop-avoid-supplier',
+  'drop-avoid-condition',
+  'drop-cost',
+  'drop-places',
+  'drop-hours',
+  'drop-days',
+  'drop-stock',
+  'drop-torque',
+  'drop-ruleset-keep',
+  'drop-ruleset-check',
+  'drop-ruleset-rest',
+  'drop-unknowns',
+] as const;
+
+/** Why demands contradict each other, and what would help. */
+export const CONFLICT_CODES = [
+  'in-the-way-fails',
+  'in-the-way-open',
+  'way-out-proven',
+  'way-out-open',
+  'way-out-so-far',
+] as const;
 
 /** What the vehicle has before a change and no more after it. */
 export const LOSS_CODES = ['place-emptied', 'joint-lost', 'value-lower', 'rating-unknown'] as const;
@@ -250,6 +304,8 @@ export type ReasonCode =
   | (typeof SUMMARY_CODES)[number]
   | (typeof KIT_CODES)[number]
   | (typeof LINE_CODES)[number]
+  | (typeof DEMAND_CODES)[number]
+  | (typeof CONFLICT_CODES)[number]
   | (typeof LOSS_CODES)[number]
   | (typeof NOT_CHECKED_CODES)[number]
   | (typeof MEASURE_CODES)[number]
@@ -264,6 +320,8 @@ export const REASON_CODES: readonly ReasonCode[] = [
   ...SUMMARY_CODES,
   ...KIT_CODES,
   ...LINE_CODES,
+  ...DEMAND_CODES,
+  ...CONFLICT_CODES,
   ...LOSS_CODES,
   ...NOT_CHECKED_CODES,
   ...MEASURE_CODES,

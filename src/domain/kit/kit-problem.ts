@@ -39,11 +39,15 @@ export class KitProblem implements Problem {
   /** By variable, by value of the problem: values of the scene that are alike, cheapest first. */
   readonly #alike: readonly ReadonlyMap<number, readonly number[]>[];
 
-  /** @param moreThan every load must leave more than this; null where it need not. */
+  /**
+   * @param moreThan every load must leave more than this; null where it need not.
+   * @param more relations beside those of the question and of the vehicle; they come last.
+   */
   constructor(
     { scene, relations: ofVehicle, whole }: Ground,
     priceList: PriceList,
     moreThan: Rational | null = null,
+    more: readonly KitRelation[] = [],
   ) {
     this.scene = scene;
     this.#whole = whole;
@@ -53,6 +57,7 @@ export class KitProblem implements Problem {
       ...questionRelations(scene),
       ...(moreThan === null ? [] : capacityRelations(scene, moreThan)),
       ...ofVehicle,
+      ...more,
     ];
     const chosen = Array.from({ length: scene.variables }, (_, variable) =>
       this.#choose(variable, relations),
@@ -175,7 +180,7 @@ function isKeptPlace(scene: Scene, variable: number): boolean {
 }
 
 /** A new piece of what is there keeps a place as it is. */
-function renewsOnly(scene: Scene, variable: number, value: number): boolean {
+export function renewsOnly(scene: Scene, variable: number, value: number): boolean {
   const changes = scene.seatChanges(variable, value);
   return changes.every(
     ({ now, becomes }) => now.is === 'part' && becomes.is === 'part' && now.part === becomes.part,
@@ -183,8 +188,12 @@ function renewsOnly(scene: Scene, variable: number, value: number): boolean {
 }
 
 /** Whether something is put in that must not be; a part that is there already may be worked. */
-function isAvoided(scene: Scene, variable: number, value: number): boolean {
-  const { parts } = scene.question.avoid;
+export function isAvoided(
+  scene: Scene,
+  variable: number,
+  value: number,
+  parts: ReadonlySet<string> = scene.question.avoid.parts,
+): boolean {
   if (parts.size === 0) return false;
   return addedAt(scene, variable, value).some((id) => madeFrom(id).some((one) => parts.has(one)));
 }

@@ -14,6 +14,7 @@ import type { Scene } from './scene.js';
 export type RelationSort =
   | 'want'
   | 'avoided'
+  | 'kept'
   | 'demand'
   | 'place'
   | 'span'

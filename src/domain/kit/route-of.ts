@@ -3,6 +3,7 @@
  * of them is there.
  */
 
+import type { Condition } from '../check/check.js';
 import { isChanged } from '../judge/configuration.js';
 import type { Judgement } from '../judge/judge.js';
 import type { Line } from './basket.js';
@@ -154,7 +155,34 @@ function sideReasons(
   if (line.action !== 'extra') return [sideReason(problem, candidate, line, lines)];
   const { consumed } = problem.billing.bill(problem.sceneValues(candidate.values));
   const rules = consumed.flatMap(({ part, rule }) => (part === line.part ? rule : []));
-  return rules.map((name) => ({ ...NO_REASON, code: 'consumed', after: null, name }));
+  return rules.map((name) => {
+    const after = setOffBy(problem, name, lines)?.key ?? null;
+    return { ...NO_REASON, code: 'consumed', after, name };
+  });
+}
+
+/** The first line by which a place is changed or opened that the rule speaks of. */
+function setOffBy({ scene }: KitProblem, name: string, lines: readonly Line[]): Line | undefined {
+  const { catalogue, question } = scene;
+  const rules = catalogue.rules.get(question.vehicle.layout.id) ?? [];
+  const rule = rules.find(({ id }) => id === name);
+  const touched = new Set(rule === undefined ? [] : touchedIn(rule.when));
+  return lines.find(
+    ({ action, position }) => action !== 'extra' && position !== null && touched.has(position),
+  );
+}
+
+function touchedIn(when: Condition): string[] {
+  switch (when.test) {
+    case 'changed':
+    case 'opened':
+      return [when.position];
+    case 'all':
+    case 'any':
+      return when.of.flatMap(touchedIn);
+    default:
+      return [];
+  }
 }
 
 function sideReason(

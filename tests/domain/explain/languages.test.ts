@@ -56,6 +56,7 @@ const LEAST: ReasonData = {
   choices: [value('Qgamma', '7 mm'), value('Qdelta', null)],
   text: 'Qtext',
   names: ['Qname'],
+  asked: shown('8 mm'),
 };
 
 /** Data with every field but the choices, which two sentences turn on. */
@@ -85,6 +86,8 @@ const UNCHOSEN: ReasonData = {
   needed: shown('±0.1 mm'),
   tool: 'Qtool',
   names: ['Qname'],
+  asked: shown('8 mm'),
+  takes: shown('9 mm'),
 };
 
 const FULL: ReasonData = { ...UNCHOSEN, ...LEAST };

@@ -37,11 +37,12 @@ export class Tables {
   readonly #values: number[];
   readonly #decided: boolean[];
 
-  constructor(problem: Problem, keepsPrices = false) {
+  /** @param asked what has been asked of its relations, where something has been. */
+  constructor(problem: Problem, keepsPrices = false, asked: readonly Table[] = []) {
     this.problem = problem;
     this.variables = problem.variables;
     this.atLeast = problem.prices.atLeast;
-    this.tables = problem.relations.map((relation) => new Table(relation));
+    this.tables = problem.relations.map((relation, index) => asked[index] ?? new Table(relation));
     const of: number[][] = problem.variables.map(() => []);
     problem.relations.forEach(({ scope }, relation) => {
       for (const variable of scope) of[variable]?.push(relation);
@@ -51,6 +52,13 @@ export class Tables {
     this.#prices = problem.prices;
     this.#values = problem.variables.map(() => 0);
     this.#decided = problem.variables.map(() => false);
+  }
+
+  /** Some of the relations, at other prices; what has been asked of them is known to both. */
+  only(relations: readonly number[], prices: Prices): Tables {
+    const tables = relations.map((relation) => this.tables[relation] as Table);
+    const own = tables.map(({ relation }) => relation);
+    return new Tables({ variables: this.variables, relations: own, prices }, false, tables);
   }
 
   /** What a relation says where the variables of the problem have these values. */

@@ -1,0 +1,111 @@
+/**
+ * The sentences about demands that contradict each other, in German: each demand as it was made
+ * and as it can be taken back, what is in its way, and what taking it back comes to.
+ */
+
+import { inFigures } from './german-kits.js';
+import { fittedAt, label, start } from './german-phrases.js';
+import type { ReasonData } from './reason.js';
+
+function wanted({ part, names }: ReasonData): string {
+  return names === undefined ? label(part) : `eines von ${quoted(names)}`;
+}
+
+function quoted(names: readonly string[]): string {
+  return names.map((name) => `„${name}“`).join(', ');
+}
+
+const places = ({ text }: { readonly text: string | null }): string =>
+  text === '1' ? '1 Einbauplatz' : `${text} Einbauplätze`;
+
+const days = ({ text }: { readonly text: string | null }): string =>
+  text === '1' ? '1 Tag' : `${text} Tage`;
+
+const NONE = { text: null };
+
+const demands = {
+  'demand-part': (d: ReasonData) => `${start(wanted(d))} soll eingebaut werden.`,
+  'demand-lot': (d: ReasonData) => `„${d.text}“ soll gekauft und verwendet werden.`,
+  'demand-condition': (d: ReasonData) =>
+    `Was ${fittedAt(d.part)} sitzt, soll die Bedingung erfüllen.`,
+  'demand-present': () =>
+    'Was am Fahrzeug sein soll und nicht zusammenpasst, soll in Ordnung gebracht werden.',
+  'demand-keep': (d: ReasonData) => `${start(label(d.part))} soll bleiben.`,
+  'demand-avoid-part': (d: ReasonData) => `${start(label(d.part))} soll nicht dazukommen.`,
+  'demand-avoid-supplier': (d: ReasonData) => `Nichts soll von ${d.text} kommen.`,
+  'demand-avoid-condition': (d: ReasonData) =>
+    `Was ${fittedAt(d.part)} neu dazukommt, darf die Bedingung nicht erfüllen.`,
+  'demand-cost': (d: ReasonData) => `Es soll höchstens ${d.asked?.text} netto kosten.`,
+  'demand-places': (d: ReasonData) => `Höchstens ${places(d.asked ?? NONE)} zu ändern.`,
+  'demand-hours': (d: ReasonData) => `Höchstens ${d.asked?.text} Arbeit.`,
+  'demand-days': (d: ReasonData) => `Alles soll da sein in höchstens: ${days(d.asked ?? NONE)}.`,
+  'demand-stock': () => 'Nur was auf Lager ist, soll gekauft werden.',
+  'demand-torque': (d: ReasonData) => `Alles soll ${d.asked?.text} des Motors tragen.`,
+  'demand-ruleset-keep': (d: ReasonData) => `„${d.text}“ verlangt: ${label(d.part)} bleibt.`,
+  'demand-ruleset-check': (d: ReasonData) =>
+    `„${d.text}“ verlangt: ${d.because ?? 'eine Prüfung.'}`,
+  'demand-ruleset-rest': (d: ReasonData) =>
+    `„${d.text}“ verlangt mehr, als sich von einem Fahrzeug dieser Bauart sagen lässt.`,
+  'demand-unknowns': () => 'Nichts soll unbekannt bleiben.',
+} as const;
+
+/** `2838,00 EUR statt 2500,00 EUR`; only what was asked where it is not known. */
+function instead(
+  { asked, takes }: ReasonData,
+  say: (value: { readonly text: string | null }) => string,
+): string {
+  const limit = say(asked ?? NONE);
+  return takes === undefined ? `mehr als ${limit}` : `${say(takes)} statt ${limit}`;
+}
+
+const plain = ({ text }: { readonly text: string | null }): string => text ?? '';
+
+const drops = {
+  'drop-part': (d: ReasonData) => `Verzicht auf ${wanted(d)}.`,
+  'drop-lot': (d: ReasonData) => `Verzicht auf „${d.text}“.`,
+  'drop-condition': (d: ReasonData) => `Keine Bedingung an das, was ${fittedAt(d.part)} sitzt.`,
+  'drop-present': () => 'Was am Fahrzeug sein soll, bleibt, wie es ist.',
+  'drop-keep': (d: ReasonData) => `Auch ${label(d.part)} darf geändert werden.`,
+  'drop-avoid-part': (d: ReasonData) => `${start(label(d.part))} darf dazukommen.`,
+  'drop-avoid-supplier': (d: ReasonData) => `Auch was von ${d.text} kommt, darf dabei sein.`,
+  'drop-avoid-condition': (d: ReasonData) =>
+    `Nichts wird vermieden, was ${fittedAt(d.part)} dazukommt.`,
+  'drop-cost': (d: ReasonData) => `Ausgaben von ${instead(d, plain)}, netto.`,
+  'drop-places': (d: ReasonData) => `Zu ändern: ${instead(d, places)}.`,
+  'drop-hours': (d: ReasonData) => `Arbeit: ${instead(d, plain)}.`,
+  'drop-days': (d: ReasonData) => `Wartezeit: ${instead(d, days)}.`,
+  'drop-stock': () => 'Auch was nicht auf Lager ist, wird gekauft.',
+  'drop-torque': (d: ReasonData) => `Was vom Motor erfasst ist, statt ${d.asked?.text}.`,
+  'drop-ruleset-keep': (d: ReasonData) =>
+    `Außerhalb von „${d.text}“: ${label(d.part)} darf geändert werden.`,
+  'drop-ruleset-check': (d: ReasonData) =>
+    `Außerhalb von „${d.text}“, das verlangt: ${d.because ?? 'eine Prüfung.'}`,
+  'drop-ruleset-rest': (d: ReasonData) => `Außerhalb von „${d.text}“.`,
+  'drop-unknowns': () => 'Was noch nicht bekannt ist, wird hingenommen und zuerst geklärt.',
+} as const;
+
+/** All that is taken back, in one breath. */
+function together({ names = [] }: ReasonData): string {
+  return names.map((text) => text.replace(/\.$/, '')).join('; und: ');
+}
+
+function thenIs(d: ReasonData): string {
+  return d.places === 0 ? 'nichts muss geändert werden' : inFigures(d);
+}
+
+function withNames({ names = [] }: ReasonData): string {
+  return names.length === 0 ? '' : `Mit ${quoted(names)}: `;
+}
+
+const conflicts = {
+  'in-the-way-fails': (d: ReasonData) =>
+    `${withNames(d)}${d.because ?? 'Etwas passt nicht zusammen.'}`,
+  'in-the-way-open': (d: ReasonData) =>
+    `${withNames(d)}${d.because ?? 'Es ist nicht bekannt, ob alles zusammenpasst.'}`,
+  'way-out-proven': (d: ReasonData) => `${together(d)} – dann: ${thenIs(d)}; belegt.`,
+  'way-out-open': (d: ReasonData) => `${together(d)} – dann: ${thenIs(d)}; nicht belegt.`,
+  'way-out-so-far': (d: ReasonData) =>
+    `${together(d)} – dann gibt es einen Weg; die Suche nach dem besten wurde abgebrochen.`,
+} as const;
+
+export const GERMAN_CONFLICTS = { ...demands, ...drops, ...conflicts } as const;

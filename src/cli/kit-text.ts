@@ -126,7 +126,10 @@ function sayWhole(route: RouteView, style: Style): void {
   }
   if (route.recommended.length > 0) {
     page.say(kits.recommended, { indent: 2, tone: 'strong' });
-    for (const line of route.recommended) sayLine(line, style);
+    for (const line of route.recommended) {
+      sayLine(line, style);
+      for (const text of new Set(textsOf(line.why))) page.say(text, { indent: 6 });
+    }
   }
   page.say(totalsText(route, style), { indent: 2, tone: 'strong' });
   sayCascade(route, page, words, said);
@@ -149,10 +152,8 @@ function sayLine(line: KitLineView, style: Style): void {
   const { kits } = words;
   page.say(lineText(line, style), { indent: 4, marker: '- ' });
   const { substitutes, alternatives, leftOver } = line;
-  if (substitutes.length > 0) page.say(kits.alike(substitutes), { indent: 6 });
-  for (const { part, name, priceDifference, openPoints } of alternatives) {
-    const difference = priceDifference === null ? null : differenceText(priceDifference, style);
-    page.say(kits.instead(called(name, part, words), difference, openPoints), { indent: 6 });
+  for (const { part, text } of [...substitutes, ...alternatives]) {
+    page.say(`${text} (${part})`, { indent: 6 });
   }
   if (leftOver.length === 0) return;
   const left = leftOver.map(({ part, name, quantity }) => {
@@ -216,10 +217,6 @@ function priceText({ price, source, work }: KitLineView, style: Style): string[]
 
 function moneyText(amount: string, { words: { kits }, currency }: Style): string {
   return kits.money(kits.decimal(amount), currency);
-}
-
-function differenceText(amount: string, style: Style): string {
-  return amount.startsWith('-') ? moneyText(amount, style) : `+${moneyText(amount, style)}`;
 }
 
 function totalsText({ totals }: RouteView, style: Style): string {

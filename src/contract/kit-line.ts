@@ -69,8 +69,16 @@ const otherPartSchema = z
       example: '-120.00',
     }),
     openPoints: z.int(),
+    ...SAID,
   })
-  .openapi('OtherPart', { description: 'Another part that does as well, all else as it is.' });
+  .openapi('OtherPart', {
+    description: 'Another part that would do, all else as it is.',
+    ...BY_CODE,
+  });
+
+const substituteSchema = z
+  .strictObject({ part: z.string(), name: z.string(), ...SAID })
+  .openapi('Substitute', { description: 'A part alike in everything that counts.', ...BY_CODE });
 
 const leftOverSchema = z
   .strictObject({ part: z.string(), name: z.string(), quantity: quantitySchema })
@@ -121,7 +129,7 @@ export const kitLineSchema = z
     }),
     labour: moneyOrNull.openapi({ description: 'Null without a rate, or without hours.' }),
     why: z.array(whySchema),
-    substitutes: z.array(z.string()).openapi({
+    substitutes: z.array(substituteSchema).openapi({
       description: 'Parts that are alike in everything, the cheapest first.',
     }),
     alternatives: z.array(otherPartSchema),

@@ -51,8 +51,14 @@ export interface WhyView extends SaidReason {
   constraint: string | null;
 }
 
+/** A part that does just as well. */
+export interface SubstituteView extends SaidReason {
+  part: string;
+  name: string;
+}
+
 /** Another part at the place of a line, with everything else as it is. */
-export interface OtherPartView {
+export interface OtherPartView extends SaidReason {
   part: string;
   name: string;
   /** Dearer by so much; below zero where it is cheaper, null where one price is not known. */
@@ -98,7 +104,7 @@ export interface KitLineView {
   labour: string | null;
   why: WhyView[];
   /** Parts that are alike in everything, the cheapest first. */
-  substitutes: string[];
+  substitutes: SubstituteView[];
   alternatives: OtherPartView[];
   leftOver: LeftOverView[];
   /** `workshop` or `engineer`. */

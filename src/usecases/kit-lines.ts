@@ -4,6 +4,7 @@
  */
 
 import type { Amount } from '../domain/catalogue/amount.js';
+import { NOWHERE } from '../domain/check/reading.js';
 import type { Line, Totals } from '../domain/kit/basket.js';
 import { moneyText } from '../domain/kit/money.js';
 import type { KitQuestion, Money, Offer } from '../domain/kit/question.js';
@@ -17,6 +18,7 @@ import type {
   OfferView,
   OtherPartView,
   QuantityView,
+  SubstituteView,
 } from './kit-answer.js';
 import { lotName, whyViews } from './kit-why.js';
 import type { Speaker } from './speaker.js';
@@ -64,7 +66,7 @@ export function lineView(line: Line, route: Route, skus: SkusOf, speaker: Speake
     labourHours: line.labourHours === null ? null : exactText(line.labourHours),
     labour: moneyOrNull(line.labourPrice),
     why: whyViews(line, route, speaker),
-    substitutes: [...(route.substitutes.get(key) ?? [])],
+    substitutes: (route.substitutes.get(key) ?? []).map((one) => substituteView(one, speaker)),
     alternatives: alternatives.map((one) => otherPartView(one, speaker)),
     leftOver: line.leftOver.map((one) => leftOverView(one, speaker)),
     signOff: line.signOff,
@@ -132,7 +134,24 @@ function otherPartView(
   speaker: Speaker,
 ): OtherPartView {
   const name = speaker.partName(part) ?? part;
-  return { part, name, priceDifference: moneyOrNull(priceDifference), openPoints };
+  const difference = moneyOrNull(priceDifference);
+  const { currency } = speaker.catalogue;
+  const data = {
+    part: speaker.named({ ...NOWHERE, part }),
+    count: openPoints,
+    ...(difference === null ? {} : { price: speaker.values.money(difference, currency) }),
+  };
+  const said = speaker.said('alternative', data);
+  return { part, name, priceDifference: difference, openPoints, ...said };
+}
+
+function substituteView(part: string, speaker: Speaker): SubstituteView {
+  const name = speaker.partName(part) ?? part;
+  return {
+    part,
+    name,
+    ...speaker.said('substitute', { part: speaker.named({ ...NOWHERE, part }) }),
+  };
 }
 
 function leftOverView(

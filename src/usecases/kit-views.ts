@@ -101,12 +101,14 @@ class RouteViews {
   at(index: number): RouteView {
     const route = this.#routes[index];
     if (route === undefined) throw new RangeError(`there is no route ${index}`);
-    const measure = (this.#measured[index] ?? []).map((one) => ({
-      ...one,
-      settlesRoutes: this.#routes.flatMap((other, at) =>
-        settles(one, other, this.#measured[at] ?? []) ? [at] : [],
-      ),
-    }));
+    const measure = ranked(
+      (this.#measured[index] ?? []).map((one) => ({
+        ...one,
+        settlesRoutes: this.#routes.flatMap((other, at) =>
+          settles(one, other, this.#measured[at] ?? []) ? [at] : [],
+        ),
+      })),
+    );
     const telling = { ...this.#telling, skus: this.#skus };
     return viewOf(route, measure, telling, this.#speakerOf(route));
   }
@@ -114,6 +116,23 @@ class RouteViews {
   #speakerOf({ judgement }: Route): Speaker {
     return this.#speaker.of(judgement.configuration.catalogue);
   }
+}
+
+/**
+ * What settles most routes first, then what bears on most of this one, then by the layout; what is
+ * only measured to order something comes last. They are numbered as they then stand.
+ */
+function ranked(measure: readonly KitMeasureView[]): KitMeasureView[] {
+  const touches = ({ settles: own, helps }: KitMeasureView): number => own.length + helps.length;
+  const isLater = ({ purpose }: KitMeasureView): number => (purpose === 'to-order' ? 1 : 0);
+  return measure
+    .toSorted(
+      (a, b) =>
+        isLater(a) - isLater(b) ||
+        b.settlesRoutes.length - a.settlesRoutes.length ||
+        touches(b) - touches(a),
+    )
+    .map((one, index) => ({ ...one, id: `m${index + 1}` }));
 }
 
 /** Whether a fact is all that a route still lacks, and decides everything that is open in it. */

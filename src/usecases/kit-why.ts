@@ -33,6 +33,7 @@ function whyData(why: Why, line: Line, { basket }: Route, speaker: Speaker): Rea
     case 'donor-content':
       return { text: lotName(why.name ?? line.fromLot, speaker) };
     case 'consumed':
+    case 'recommended':
       return ruleData(why.name, speaker);
     case 'in-the-way':
     case 'taken-out':

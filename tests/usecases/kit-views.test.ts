@@ -224,7 +224,7 @@ describe('several routes', () => {
 describe('where nothing was found', () => {
   test('no way is no way in this edition, and no more than that', () => {
     expect(told([], whole).summary.code).toBe('no-way');
-    expect(told([], whole).summary.text).toContain('in this edition');
+    expect(told([], whole).summary.text).toContain('This edition of the catalogue');
   });
 
   test('a search that ended early never says that there is none', () => {

@@ -42,12 +42,6 @@ export const ENGLISH_KITS: KitWords = {
   signOff: (who) => `to be signed for by ${who}`,
   signers: { workshop: 'the workshop', engineer: 'an engineer' },
   notReversible: 'cannot be undone',
-  alike: (parts) => `Just as well: ${parts.join(', ')}.`,
-  instead: (part, difference, openPoints) => {
-    const price = difference === null ? 'price not known' : difference;
-    const open = openPoints === 0 ? '' : `, ${counted(openPoints, 'open point')}`;
-    return `Or ${part}: ${price}${open}.`;
-  },
   total: (cost, beside) =>
     `Together ${cost} net${beside.length === 0 ? '' : `: ${beside.join(', ')}`}.`,
   parts: (amount) => `parts ${amount}`,

@@ -45,13 +45,6 @@ export const GERMAN_KITS: KitWords = {
   signOff: (who) => `zu unterschreiben: ${who}`,
   signers: { workshop: 'Werkstatt', engineer: 'Ingenieur' },
   notReversible: 'nicht rückgängig zu machen',
-  alike: (parts) => `Ebenso gut: ${parts.join(', ')}.`,
-  instead: (part, difference, openPoints) => {
-    const price = difference === null ? 'Preis nicht bekannt' : difference;
-    const open =
-      openPoints === 0 ? '' : `, ${counted(openPoints, 'offener Punkt', 'offene Punkte')}`;
-    return `Oder ${part}: ${price}${open}.`;
-  },
   total: (cost, beside) =>
     `Zusammen ${cost} netto${beside.length === 0 ? '' : `: ${beside.join(', ')}`}.`,
   parts: (amount) => `Teile ${amount}`,

@@ -30,9 +30,6 @@ export interface KitWords {
   readonly signOff: (who: string) => string;
   readonly signers: Readonly<Record<string, string>>;
   readonly notReversible: string;
-  readonly alike: (parts: readonly string[]) => string;
-  /** Another part that does as well, dearer or cheaper by so much. */
-  readonly instead: (part: string, difference: string | null, openPoints: number) => string;
   readonly total: (cost: string, beside: readonly string[]) => string;
   readonly parts: (amount: string) => string;
   readonly works: (amount: string) => string;

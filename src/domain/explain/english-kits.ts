@@ -125,10 +125,29 @@ const lines = {
     `Instead of an adapter: ${because(d, 'two faces do not meet without one.')}`,
   'donor-content': (d: ReasonData) => `Comes with what is bought whole: ${d.text ?? 'a lot'}.`,
   consumed: (d: ReasonData) => because(d, 'Used up by the work.'),
+  recommended: (d: ReasonData) => because(d, 'Worth having besides.'),
   'in-the-way': (d: ReasonData) =>
     d.part === undefined ? 'In the way of the work.' : `In the way of ${label(d.part)}.`,
   'taken-out': (d: ReasonData) =>
     d.part === undefined ? 'Comes out.' : `Comes out to make room for ${label(d.part)}.`,
+} as const;
+
+/** Dearer or cheaper by so much; null where a price is not known. */
+function difference({ price }: ReasonData): string {
+  if (price?.text == null) return 'price not known';
+  if (price.text.startsWith('-')) return `${price.text.slice(1)} cheaper`;
+  return /[1-9]/.test(price.low ?? '') ? `${price.text} dearer` : 'at the same price';
+}
+
+function pointsMore({ count = 0 }: ReasonData): string {
+  return count === 0 ? '' : `, with ${things(count)} to find out`;
+}
+
+const instead = {
+  substitute: (d: ReasonData) =>
+    `${upper(label(d.part))} does just as well: alike in every face, value and rule.`,
+  alternative: (d: ReasonData) =>
+    `${upper(label(d.part))} would do here too: ${difference(d)}${pointsMore(d)}.`,
 } as const;
 
 const losses = {
@@ -142,7 +161,7 @@ const losses = {
     `The ${parameter(d.left)}${ofPart(d.left)} is not known; before it was ${shown(d.right)}.`,
 } as const;
 
-export const ENGLISH_KITS = { ...summaries, ...lines, ...losses } as const;
+export const ENGLISH_KITS = { ...summaries, ...lines, ...instead, ...losses } as const;
 
 export const ENGLISH_COMPARED: Readonly<Record<Compared, string>> = {
   cost: 'Cost, net',

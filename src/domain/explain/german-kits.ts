@@ -124,10 +124,30 @@ const lines = {
   'donor-content': (d: ReasonData) =>
     `Gehört zu dem, was als Ganzes gekauft wird: ${d.text ?? ''}.`,
   consumed: (d: ReasonData) => because(d, 'Wird bei der Arbeit verbraucht.'),
+  recommended: (d: ReasonData) => because(d, 'Außerdem ratsam.'),
   'in-the-way': (d: ReasonData) =>
     d.part === undefined ? 'Ist der Arbeit im Weg.' : `Ist im Weg zu: ${label(d.part)}.`,
   'taken-out': (d: ReasonData) =>
     d.part === undefined ? 'Kommt heraus.' : `Kommt heraus und macht Platz für ${label(d.part)}.`,
+} as const;
+
+/** Dearer or cheaper by so much; null where a price is not known. */
+function difference({ price }: ReasonData): string {
+  if (price?.text == null) return 'Preis nicht bekannt';
+  if (price.text.startsWith('-')) return `${price.text.slice(1)} billiger`;
+  return /[1-9]/.test(price.low ?? '') ? `${price.text} teurer` : 'zum gleichen Preis';
+}
+
+function pointsMore({ count = 0 }: ReasonData): string {
+  if (count === 0) return '';
+  return count === 1 ? ', eine Sache ist zu klären' : `, ${count} Sachen sind zu klären`;
+}
+
+const instead = {
+  substitute: (d: ReasonData) =>
+    `Ebenso gut: ${label(d.part)}, gleich in allen Anschlüssen, Werten und Regeln.`,
+  alternative: (d: ReasonData) =>
+    `Ginge hier auch: ${label(d.part)}, ${difference(d)}${pointsMore(d)}.`,
 } as const;
 
 const losses = {
@@ -145,7 +165,7 @@ function kindOf({ a, b }: ReasonData): string {
   return kind === null ? '' : `: ${kind}`;
 }
 
-export const GERMAN_KITS = { ...summaries, ...lines, ...losses } as const;
+export const GERMAN_KITS = { ...summaries, ...lines, ...instead, ...losses } as const;
 
 export const GERMAN_COMPARED: Readonly<Record<Compared, string>> = {
   cost: 'Kosten, netto',

@@ -262,6 +262,9 @@ export const CONFLICT_CODES = [
   'way-out-so-far',
 ] as const;
 
+/** What would do in place of the part of a line. */
+export const INSTEAD_CODES = ['substitute', 'alternative'] as const;
+
 /** What the vehicle has before a change and no more after it. */
 export const LOSS_CODES = ['place-emptied', 'joint-lost', 'value-lower', 'rating-unknown'] as const;
 
@@ -304,6 +307,7 @@ export type ReasonCode =
   | (typeof SUMMARY_CODES)[number]
   | (typeof KIT_CODES)[number]
   | (typeof LINE_CODES)[number]
+  | (typeof INSTEAD_CODES)[number]
   | (typeof DEMAND_CODES)[number]
   | (typeof CONFLICT_CODES)[number]
   | (typeof LOSS_CODES)[number]
@@ -320,6 +324,7 @@ export const REASON_CODES: readonly ReasonCode[] = [
   ...SUMMARY_CODES,
   ...KIT_CODES,
   ...LINE_CODES,
+  ...INSTEAD_CODES,
   ...DEMAND_CODES,
   ...CONFLICT_CODES,
   ...LOSS_CODES,

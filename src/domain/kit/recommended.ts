@@ -11,8 +11,14 @@ import { STATE } from './core/problem.js';
 import type { Candidate } from './finder.js';
 import type { Solved } from './kit-problem.js';
 
+export interface Recommended {
+  readonly line: Line;
+  /** The rule that says so. */
+  readonly rule: string;
+}
+
 /** Parts that are recommended and no part of the route already. */
-export function recommendedLines(solved: Solved, candidate: Candidate): Line[] {
+export function recommendedLines(solved: Solved, candidate: Candidate): Recommended[] {
   const { problem } = solved;
   const { values, basket } = candidate;
   const { scene, priceList } = problem;
@@ -20,7 +26,7 @@ export function recommendedLines(solved: Solved, candidate: Candidate): Line[] {
   const variables = values.map((_, variable) => variable);
   const configuration = scene.configuration(variables, problem.sceneValues(values));
   const bill = problem.billing.bill(problem.sceneValues(values));
-  const lines: Line[] = [];
+  const lines: Recommended[] = [];
   const unchanged = scene.configuration([], []);
   for (const rule of scene.catalogue.rules.get(layout.id) ?? []) {
     const { recommends } = rule;
@@ -33,8 +39,8 @@ export function recommendedLines(solved: Solved, candidate: Candidate): Line[] {
     const quantity = quantityFor(recommends, configuration);
     const more = { part, quantity, dimension: '1', rule: rule.id } as const;
     for (const line of priceList.beside(bill, [more])) {
-      if (lines.some(({ key }) => key === line.key)) continue;
-      lines.push({ ...line, position: recommends.position });
+      if (lines.some((one) => one.line.key === line.key)) continue;
+      lines.push({ line: { ...line, position: recommends.position }, rule: rule.id });
     }
   }
   return lines;

@@ -12,7 +12,7 @@ import type { Candidate } from './finder.js';
 import { insteadOf } from './instead.js';
 import type { KitProblem, Solved } from './kit-problem.js';
 import type { Load } from './loads.js';
-import { recommendedLines } from './recommended.js';
+import { type Recommended, recommendedLines } from './recommended.js';
 import type { LoadView, Route, Why } from './route.js';
 import { sparesAdapter } from './spared-adapter.js';
 
@@ -20,14 +20,15 @@ export function routeOf(candidate: Candidate): Omit<Route, 'beatenBy'> {
   const { solved } = candidate;
   const { problem } = solved;
   const { grade, basket, weakest } = candidate;
+  const recommended = recommendedLines(solved, candidate);
   return {
     grade,
     judgement: judgedAs(solved, candidate),
     changes: changesOf(solved, candidate),
     basket,
-    why: whyOf(solved, candidate),
+    why: new Map([...whyOf(solved, candidate), ...whyRecommended(solved, candidate, recommended)]),
     ...insteadOf(solved, candidate),
-    recommended: recommendedLines(solved, candidate),
+    recommended: recommended.map(({ line }) => line),
     loads: loadViews(problem, candidate.loads),
     weakest,
   };
@@ -158,6 +159,18 @@ function sideReasons(
   return rules.map((name) => {
     const after = setOffBy(problem, name, lines)?.key ?? null;
     return { ...NO_REASON, code: 'consumed', after, name };
+  });
+}
+
+/** By key of a recommended line: the rule, and the line that sets it off. */
+function whyRecommended(
+  { problem }: Solved,
+  { basket }: Candidate,
+  recommended: readonly Recommended[],
+): [string, Why[]][] {
+  return recommended.map(({ line, rule }) => {
+    const after = setOffBy(problem, rule, basket.lines)?.key ?? null;
+    return [line.key, [{ ...NO_REASON, code: 'recommended', after, name: rule }]];
   });
 }
 

@@ -27,6 +27,7 @@ export const WHY_CODES = [
   'adapter-avoided',
   'donor-content',
   'consumed',
+  'recommended',
   'in-the-way',
   'taken-out',
 ] as const;
@@ -39,7 +40,7 @@ export interface Why {
   readonly after: string | null;
   /** What fails or is open with everything up to `after` done and this line not. */
   readonly constraint: Constraint | null;
-  /** The rule that uses something up, or the lot that a piece comes with. */
+  /** The rule that uses something up or recommends it, or the lot that a piece comes with. */
   readonly name: string | null;
 }
 

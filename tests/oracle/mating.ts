@@ -73,13 +73,13 @@ export function handsOfMating(scene: Scene, mating: MatingRecord): readonly (Han
   return handed === undefined ? [null] : handsOf(handed);
 }
 
-/** Null where nothing stands at either end. */
+/** Null where nothing stands at either end, and nothing sits between them. */
 function planFor(hand: Hand | null, mating: MatingRecord, scene: Scene): MatingPlan | null {
   const [[from, face], [to, other]] = endsOf(mating) as [[string, string], [string, string]];
   const a = endAt(scene, from, face, hand);
   const b = endAt(scene, to, other, hand);
-  if (a.is === 'empty' && b.is === 'empty') return null;
   const { parts } = scene.adapters('judged', mating.id);
+  if (a.is === 'empty' && b.is === 'empty' && parts.length === 0) return null;
   const ways = waysBetween(scene, mating.id, parts, hand).map((between) => {
     const joints = pairsOf([a, ...between, b]);
     const settled = joints.flatMap(([x, y]) => settle(x, y) ?? []);

@@ -4,7 +4,7 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { faultsOf, type Sketch, world } from './sketch.js';
+import { faultsOf, flange, type Sketch, world } from './sketch.js';
 import { factsOf, found, judged, stateOf } from './world.js';
 
 describe('C3 a check that names an empty place does not apply', () => {
@@ -173,5 +173,25 @@ describe('C4 derived values are terms of the role and are never recorded twice',
   it('recording one is a fault', () => {
     const parts = { ...plan.parts, 'box-twice': { gears: ['4/1'], 'first-gear': '4/1' } };
     expect(faultsOf({ ...plan, parts })).toEqual(['derived-value']);
+  });
+});
+
+describe('B1 an adapter is something that is there', () => {
+  const cars = world({
+    places: ['box?', 'prop?'],
+    matings: ['box.rear = prop.front +1'],
+    parts: {
+      'box-a': { rear: flange('A') },
+      'prop-a': { front: flange('A') },
+      'stub-aa': { near: flange('A'), far: flange('A') },
+    },
+    cars: { car: { box: 'box-a', prop: 'prop-a' } },
+  });
+
+  it('and needs what is at its ends: nothing holds it where both are empty', () => {
+    const put = { box: null, prop: null };
+    expect(stateOf(judged(cars, { put }), 'box-prop')).toBe('not judged');
+    const one = judged(cars, { put, between: { 'box-prop': ['stub-aa'] } });
+    expect(stateOf(one, 'box-prop')).toBe('fails needed-empty');
   });
 });

@@ -3,7 +3,7 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { world } from './sketch.js';
+import { type Sketch, type World, world } from './sketch.js';
 import { computedOf, fitOf, judged, stateOf } from './world.js';
 
 const roles = {
@@ -180,5 +180,54 @@ describe('V4 a part is not refused for a fault of the present that it does not t
       alone: 'open',
       verdict: 'unknown',
     });
+  });
+});
+
+describe('A5 like for like is what allows the same values', () => {
+  const car = { pump: 'pump-a', pipe: 'pipe-a' };
+  const cars = (checks: readonly unknown[], parts: Sketch['parts'] = {}) =>
+    world({
+      roles: { pump: { length: 'length', style: 'code' }, pipe: { length: 'length' } },
+      places: ['pump', 'pipe'],
+      checks,
+      parts: {
+        'pump-a': { length: '5 ±0 mm', style: 'a' },
+        'pump-five': { length: { choose: { of: ['5 mm', '10 mm'] } }, style: 'a' },
+        'pump-ten': { length: { choose: { of: ['10 mm', '5 mm'] } }, style: 'a' },
+        'pump-long': { length: '6 ±0 mm', style: 'a' },
+        'pump-either': { length: '5 ±0 mm', style: { choose: { of: ['a', 'b'] } } },
+        'pipe-a': { length: '20 ±0 mm' },
+        ...parts,
+      },
+      cars: { car, unread: { pump: 'pump-a' } },
+    });
+  const changedBy = (one: World, pump: string, on = 'car') =>
+    stateOf(judged(one, { on, put: { pump } }), 'check');
+
+  it('what there is to choose from counts, in whatever order it is written', () => {
+    const one = cars([{ id: 'check', 'at-least': ['pump.length', '12 mm'] }]);
+    expect(['pump-five', 'pump-ten'].map((pump) => changedBy(one, pump))).toEqual([
+      'fails too-small',
+      'fails too-small',
+    ]);
+  });
+
+  it('and what stands beside something of which nobody recorded how long it is', () => {
+    const sum = { sum: ['pump.length', 'pipe.length'] };
+    const one = cars([{ id: 'check', within: ['pipe.length', sum], tolerance: '2 mm' }]);
+    expect(changedBy(one, 'pump-long', 'unread')).toBe('fails too-small');
+    expect(changedBy(one, 'pump-long')).toBe('fails too-small');
+  });
+
+  it('a choice that makes no difference leaves it given', () => {
+    const longest = { max: ['pump.length', 'pipe.length'] };
+    const one = cars([{ id: 'check', 'at-most': [longest, '12 mm'] }]);
+    expect(changedBy(one, 'pump-five')).toMatch(/^given /);
+  });
+
+  it('so does one that only its condition reads, where that comes to the same', () => {
+    const kept = { any: [{ 'one-of': ['pump.style', ['a', 'b']] }, { kept: 'pipe' }] };
+    const one = cars([{ id: 'check', 'at-least': ['pump.length', '12 mm'], when: kept }]);
+    expect(changedBy(one, 'pump-either')).toMatch(/^given /);
   });
 });

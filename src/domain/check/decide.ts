@@ -9,11 +9,12 @@
  * Choices are eliminated exactly (Fourier-Motzkin: each lower bound is paired with each upper
  * bound), which leaves requirements on the unknowns alone. `holds` asks each of those for its
  * worst value; `fails` asks whether one is never met or, where all are linear, whether the
- * unknowns have no common solution at all.
+ * unknowns have no common solution at all. Comparisons of codes (`codes.ts`) may clash too.
  */
 
 import { type Interval, intersect, interval, isPoint } from '../quantity/interval.js';
 import { divide, isZero, negate, ONE, type Rational, sign } from '../quantity/rational.js';
+import { codeClash } from './codes.js';
 import { type Decided, domainsOf, type Prepared, type Requirement } from './evaluate.js';
 import type { Unknown } from './evaluator.js';
 import {
@@ -87,8 +88,7 @@ function worldsOf(prepared: readonly Prepared[]): (readonly PreparedWorld[])[] {
       worlds.map((world) => {
         const requirements = 'decided' in world ? [] : world.requirements;
         const settled = 'decided' in world ? world : HELD;
-        const { decided, reason } = settled;
-        return [...chosen, { index, requirements, decided, reason }];
+        return [...chosen, { ...settled, index, requirements }];
       }),
     );
   }
@@ -107,9 +107,9 @@ function decideWorld(
   domains: Domains,
 ): Decision {
   const broken = world.find(({ decided }) => decided === 'fails');
-  if (broken !== undefined) {
-    const from = [broken.index];
-    const { reason } = broken;
+  const from = broken === undefined ? codeClash(world.map(({ codes }) => codes)) : [broken.index];
+  if (from !== null) {
+    const reason = broken?.reason ?? 'not-equal';
     return { outcome: 'fails', reason, from, orders: NO_ORDERS, reduced: null };
   }
   const inequalities = world.flatMap(({ index, requirements }) =>
@@ -117,10 +117,9 @@ function decideWorld(
   );
   const decision = decideInequalities(inequalities, unknowns, domains);
   const unsure = world.find(({ decided }) => decided === 'open');
-  if (unsure === undefined || decision.outcome === 'fails') return decision;
-  if (decision.outcome === 'open') return decision;
-  const from = [unsure.index];
-  return { ...decision, outcome: 'open', reason: 'not-recorded', from, reduced: null };
+  if (unsure === undefined || decision.outcome !== 'holds') return decision;
+  const { index } = unsure;
+  return { ...decision, outcome: 'open', reason: 'not-recorded', from: [index], reduced: null };
 }
 
 function decideInequalities(

@@ -16,6 +16,7 @@ import type {
   CoincideCheck,
   OneOfCheck,
 } from './check.js';
+import type { CodeComparison } from './codes.js';
 import { type Coincidence, coincidence, type OddPoint } from './coincide.js';
 import { refusalOf } from './coupling.js';
 import {
@@ -44,6 +45,8 @@ export type World = Decided | { readonly requirements: Requirement[] };
 export interface Decided {
   readonly decided: Outcome;
   readonly reason: string;
+  /** Of codes, where it is open: what others that read the same code may contradict. */
+  readonly codes?: CodeComparison;
 }
 
 /** Must be >= 0 wherever the check holds; `reason` is the code if it is below. */
@@ -175,22 +178,25 @@ function equalCodes(
 ): World {
   const a = left.reading;
   const b = right.reading;
+  const open: Decided = { ...decided('open'), codes: { is: 'equal', sides: [a, b] } };
   if (a.key !== null && a.key === b.key) return decided('holds');
-  if (a.codes === null || b.codes === null) return decided('open');
+  if (a.codes === null || b.codes === null) return open;
   const common = a.codes.filter((code) => b.codes?.includes(code));
   if (common.length === 0) return decided('fails');
-  return decided(a.codes.length === 1 && b.codes.length === 1 ? 'holds' : 'open');
+  return a.codes.length === 1 && b.codes.length === 1 ? decided('holds') : open;
 }
 
 function oneOf(check: OneOfCheck, left: Side, evaluator: Evaluator): World[] {
   const { options } = check;
   if ('codes' in options) {
     if (left.is !== 'code') throw new Error('a number was compiled against codes');
-    const { codes } = left.reading;
-    if (codes === null) return [decided('open')];
-    const found = codes.filter((code) => options.codes.includes(code)).length;
-    if (found === codes.length) return [decided('holds')];
-    return [decided(found === 0 ? 'fails' : 'open')];
+    const { reading } = left;
+    const among = options.codes;
+    const open: Decided = { ...decided('open'), codes: { is: 'one-of', code: reading, among } };
+    if (reading.codes === null) return [open];
+    const found = reading.codes.filter((code) => among.includes(code)).length;
+    if (found === reading.codes.length) return [decided('holds')];
+    return [found === 0 ? decided('fails') : open];
   }
   if (left.is !== 'number') throw new Error('a code was compiled against numbers');
   const range = rangeOf(left.polynomial, evaluator.domains);

@@ -49,7 +49,7 @@ export function finiteChoices({ check, environment }: Member): Map<string, numbe
 /** Decides the members as one constraint. */
 export function decideTogether(members: readonly Member[], setting: Setting): Combined {
   const choices = new Map(members.flatMap((member) => [...finiteChoices(member)]));
-  const combinations = picksOf(choices, setting.picks);
+  const combinations = combinationsOf(choices, setting.picks);
   if (combinations === null) {
     const first = tryPicks(members, setting, new Map());
     return { ...first, outcome: 'open', reason: 'too-many-choices' };
@@ -68,7 +68,8 @@ export function decideTogether(members: readonly Member[], setting: Setting): Co
   return best;
 }
 
-function picksOf(
+/** Every way of picking one option of each choice; null where there are too many. */
+export function combinationsOf(
   choices: ReadonlyMap<string, number>,
   fixed: ReadonlyMap<string, number>,
 ): ReadonlyMap<string, number>[] | null {

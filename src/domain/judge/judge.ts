@@ -7,18 +7,8 @@
 import type { Check } from '../check/check.js';
 import { type NotApplying, prepare } from '../check/evaluate.js';
 import type { Setting } from '../check/evaluator.js';
-import { signatureOf } from '../check/polynomial.js';
-import type { CodeReading, PointsReading } from '../check/reading.js';
-import {
-  type CheckResult,
-  type GroupResult,
-  isUnrecorded,
-  judgeCheck,
-  judgeGroup,
-} from '../check/result.js';
-import { allOf, type Basis, gradeOf, type Outcome } from '../check/state.js';
-import { finiteChoices } from '../check/together.js';
-import { equalIntervals, isPoint } from '../quantity/interval.js';
+import { type CheckResult, type GroupResult, judgeCheck, judgeGroup } from '../check/result.js';
+import { allOf, type Outcome } from '../check/state.js';
 import { choiceConstraint } from './choice.js';
 import { judgeCondition, positionsOf } from './condition.js';
 import type { Configuration } from './configuration.js';
@@ -27,6 +17,7 @@ import type { CheckConstraint, ChoiceConstraint, Constraint } from './constraint
 import { LayoutEnvironment } from './environment.js';
 import { type BuiltPairs, builtPairs } from './evidence.js';
 import { judgeMating } from './judge-mating.js';
+import { isAsWide, sameChain } from './like-for-like.js';
 import { judgePlaces } from './place.js';
 import { type Plan, type PlannedCheck, planConfiguration } from './plan.js';
 import { judgeRules } from './rule.js';
@@ -199,7 +190,8 @@ function settleChain(
   if (outcome !== 'fails') return { state: outcome };
   const present = judgeCheck({ check, environment: before }, setting);
   if ('empty' in present || present.outcome !== 'fails') return { state: 'fails' };
-  if (!isAsWide(present, result) || !isWorks(planned, configuration)) return { state: 'fails' };
+  const isAsBuilt = isWorks(planned, configuration);
+  if (!isAsBuilt || !isAsWide(check, before, planned, setting)) return { state: 'fails' };
   return { state: 'open', code: 'fails-as-built-too' };
 }
 
@@ -213,72 +205,6 @@ function appliedBefore({ check, applies, hand }: PlannedCheck, bench: Bench): bo
 
 function readsAsked({ readings }: CheckResult): boolean {
   return readings.some((reading) => reading.form === 'number' && reading.isAsked === true);
-}
-
-/**
- * Whether both arrangements give a check the same unknowns and the same exact values. A value
- * that weak evidence has is as unknown as one that nobody has.
- */
-function sameChain(
-  check: Check,
-  before: LayoutEnvironment,
-  { environment }: PlannedCheck,
-  setting: Setting,
-): boolean {
-  const deciding = { ...setting, trusts: (basis: Basis) => gradeOf(basis) === 'decides' };
-  const was = chainOf(check, before, deciding);
-  if (was === null || was !== chainOf(check, environment, deciding)) return false;
-  const choices = [...finiteChoices({ check, environment: before }).keys()];
-  return choices.join() === [...finiteChoices({ check, environment }).keys()].join();
-}
-
-function chainOf(
-  check: Check,
-  environment: PlannedCheck['environment'],
-  setting: Setting,
-): string | null {
-  const prepared = prepare(check, environment, setting);
-  if ('empty' in prepared) return null;
-  const sides = [prepared.left, prepared.right].map((side) => {
-    if (side === null) return '';
-    if (side.is === 'number') return signatureOf(side.polynomial);
-    return exactWordsOf(side.reading, setting);
-  });
-  const codes = prepared.readings.flatMap((reading) =>
-    reading.form === 'code' || reading.form === 'points' ? [exactWordsOf(reading, setting)] : [],
-  );
-  return JSON.stringify([sides, codes]);
-}
-
-/** What is no number: codes by name, points by where they are. */
-function wordsOf(reading: CodeReading | PointsReading): string {
-  const words =
-    reading.form === 'code' ? reading.codes : reading.points?.map(({ text }) => text).sort();
-  return words?.join(';') ?? `? ${reading.key}`;
-}
-
-/** Points that are known only so well are those of one piece, however alike they are written. */
-function exactWordsOf(reading: CodeReading | PointsReading, { trusts }: Setting): string {
-  if (reading.basis !== null && !trusts(reading.basis)) return `? ${reading.key}`;
-  if (reading.form === 'code' || reading.points === null) return wordsOf(reading);
-  const isExact = reading.points.every(({ x, y }) => isPoint(x) && isPoint(y));
-  return isExact ? wordsOf(reading) : `? ${reading.key}`;
-}
-
-/** The same sets of values on both sides, though of other articles: like for like. */
-function isAsWide(present: CheckResult, result: CheckResult): boolean {
-  const same = (a: CheckResult['left'] | null, b: CheckResult['left'] | null) =>
-    a?.interval == null || b?.interval == null || equalIntervals(a.interval, b.interval);
-  const isSame = same(present.left, result.left) && same(present.right, result.right);
-  return isSame && codesOf(present) === codesOf(result);
-}
-
-/** Another coupling sets other limits on the same mismatch; other points meet others. */
-function codesOf({ readings }: CheckResult): string {
-  const words = readings.flatMap((one) =>
-    one.form === 'code' || one.form === 'points' ? [isUnrecorded(one) ? null : wordsOf(one)] : [],
-  );
-  return JSON.stringify(words);
 }
 
 function isWorks({ scope, hand }: PlannedCheck, configuration: Configuration) {

@@ -59,7 +59,7 @@ export interface MatingPlan {
   readonly joints: readonly JointPlan[];
 }
 
-/** Lays out one mating; null where there is nothing to judge (both ends empty, or one piece). */
+/** Lays out one mating; null where there is nothing to judge: nothing is there, or one piece. */
 export function planMating(
   configuration: Configuration,
   arrangement: Arrangement,
@@ -71,9 +71,10 @@ export function planMating(
     stationAt(configuration, arrangement, end.position, end.interface, hand),
   );
   if (left === undefined || right === undefined) throw new Error('a mating has two ends');
-  if (left.state.is === 'empty' && right.state.is === 'empty') return null;
-  if (isOnePiece(configuration, arrangement, mating, hand)) return null;
   const adapters = adaptersIn(arrangement, mating.id);
+  // An adapter is something there, and needs what is at its ends.
+  if (left.state.is === 'empty' && right.state.is === 'empty' && adapters === null) return null;
+  if (isOnePiece(configuration, arrangement, mating, hand)) return null;
   const between = adapterTurns(configuration, mating, adapters, hand);
   const joints =
     between.length === 0 ? [jointOf(left, right)] : best(left, between, right, setting);

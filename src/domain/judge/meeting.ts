@@ -220,18 +220,20 @@ function isUnsaid(reading: Reading): boolean {
 }
 
 /**
- * Whether a check of a kind applies in a joint. Where neither face leaves one of several to be
- * picked, that is the same for every pick, so it is judged once.
+ * Whether a check of a kind applies in a joint. Its condition is a question of its own and weighs
+ * all evidence itself, however little of it counts for the check. Where neither face leaves one of
+ * several to be picked, that is the same for every pick, so it is judged once.
  */
 export function conditionIn(joint: Pick<Joint, 'ends' | 'environment'>) {
   const isFixed = joint.ends.every(({ face }) => !hasPicks(face));
   const known = new Map<Condition, Outcome>();
   return (condition: Condition | null, setting: Setting): Outcome => {
     if (condition === null) return 'holds';
-    if (!isFixed) return valueCondition(condition, joint.environment, setting);
+    const own = { ...setting, trusts: AS_RECORDED.trusts };
+    if (!isFixed) return valueCondition(condition, joint.environment, own);
     let outcome = known.get(condition);
     if (outcome === undefined) {
-      outcome = valueCondition(condition, joint.environment, setting);
+      outcome = valueCondition(condition, joint.environment, own);
       known.set(condition, outcome);
     }
     return outcome;

@@ -19,6 +19,7 @@ export const savedSearchSchema = z.object({
   wanted: whole,
   steps: whole,
   refusesUnknowns: z.boolean(),
+  priceLane: z.object({ below: z.int().min(1), width: z.int().min(1) }),
   words: z.array(z.array(z.string())),
   problem: z.object({
     variables: z.array(z.object({ name: z.string(), size: z.int().min(1), isPlace: z.boolean() })),

@@ -101,6 +101,10 @@ function presentOf(document: CatalogueDocument, ask: KitAsk): Scene {
 
 const RULESET = 'ruleset ';
 
+function isDemanded(name: string): boolean {
+  return name.startsWith(RULESET);
+}
+
 /** All that meet the wishes and in which no mating fails whatever else there is. */
 function allChanges(base: Scene, ask: KitAsk, bounds: Bounds): Change[] {
   const { positions, matings = [] } = base.layout;
@@ -163,7 +167,7 @@ function judgeChange(
     const [first] = verdicts;
     if (severity === 'caution' || first === undefined) continue;
     // What is demanded of a vehicle is demanded of all of it, touched or not.
-    const state = id.startsWith(RULESET) ? first.computed : first.state;
+    const state = id.split('+').some(isDemanded) ? first.computed : first.state;
     if (state === 'fails') {
       failed.add(form);
       for (const word of wordsOf(id, base)) failed.add(word);

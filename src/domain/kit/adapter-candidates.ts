@@ -7,7 +7,8 @@ import type { Arrangement } from '../judge/configuration.js';
 import { type BuiltPairs, builtPairs, namesInPair } from '../judge/evidence.js';
 import { hasPlace } from '../judge/fit.js';
 import { namesOf } from '../judge/worked-part.js';
-import { type PlaceCandidates, partsIn } from './candidates.js';
+import { askedMatings, ruledMatings } from './asked-adapters.js';
+import { occupantOf, type PlaceCandidates, partsIn } from './candidates.js';
 import type { KitQuestion } from './question.js';
 
 /** A mating with what could sit in it, from its first end to its second. */
@@ -27,7 +28,11 @@ export function adapterCandidates(
   if (mating.adapters === 0 && now.length === 0) return null;
   const rows: (readonly string[])[] = [];
   if (now.length > 0) rows.push([]);
-  const fitting = adaptersBetween(mating, places, question);
+  const isOpenToAll =
+    isAskedFor(mating, question) && mating.ends.some((end) => mayBeFaceless(end, places, question));
+  const fitting = isOpenToAll
+    ? adapterParts(question.catalogue).map(({ id }) => id)
+    : adaptersBetween(mating, places, question, now);
   let shorter: (readonly string[])[] = [[]];
   for (let length = 1; length <= mating.adapters; length += 1) {
     shorter = shorter.flatMap((row) => fitting.map((id) => [...row, id]));
@@ -35,6 +40,36 @@ export function adapterCandidates(
   }
   const isNow = (row: readonly string[]) => row.join() === now.join();
   return { mating, values: [now, ...rows.filter((row) => !isNow(row))] };
+}
+
+/** Somebody asks what sits there, or denies that something fits as it is. */
+function isAskedFor({ id, ends }: Mating, question: KitQuestion): boolean {
+  const { catalogue, vehicle } = question;
+  const isDenied = catalogue.statements.some(
+    ({ verdict, vehicles, position }) =>
+      verdict === 'does-not-fit' &&
+      vehicles.includes(vehicle.id) &&
+      ends.some((end) => end.position === position),
+  );
+  return isDenied || ruledMatings(question).has(id) || askedMatings(question).has(id);
+}
+
+/** Whether nothing may stand at an end, or something of which no face is recorded there. */
+function mayBeFaceless(
+  end: Mating['ends'][number],
+  places: readonly PlaceCandidates[],
+  { catalogue }: KitQuestion,
+): boolean {
+  const place = places.find(({ position }) => position.id === end.position);
+  return (place?.values ?? []).some(({ seats }) => {
+    const hands = seats.hands ? (['left', 'right'] as const) : [null];
+    return hands.some((hand) => {
+      const occupant = occupantOf(seats, hand);
+      if (occupant.is !== 'part') return true;
+      const face = catalogue.parts.get(namesOf(occupant.part)[0])?.faces.get(end.interface);
+      return face === undefined || face.isAbsent;
+    });
+  });
 }
 
 const betweenParts = new WeakMap<Catalogue, readonly Part[]>();
@@ -53,12 +88,14 @@ function adapterParts(catalogue: Catalogue): readonly Part[] {
 
 /**
  * Adapters one of whose faces is of a kind that some candidate of either end has, or that some
- * vehicle was built with between two such faces, whatever the records say of them.
+ * vehicle was built with between two such faces, whatever the records say of them; and those that
+ * sit there now.
  */
 function adaptersBetween(
   mating: Mating,
   places: readonly PlaceCandidates[],
   question: KitQuestion,
+  now: readonly string[],
 ): string[] {
   const kinds = new Set(
     mating.ends.flatMap((end) => {
@@ -81,7 +118,7 @@ function adaptersBetween(
   }
   const built = builtBetween(question).get(betweenKey(mating.ends.map((end) => end.interface)));
   return adapterParts(question.catalogue)
-    .filter((part) => built?.has(part.id) === true || reaches(part, kinds))
+    .filter((part) => now.includes(part.id) || built?.has(part.id) === true || reaches(part, kinds))
     .map(({ id }) => id);
 }
 

@@ -3,7 +3,10 @@
  * must serve them all. Which of them share one hangs on the parts, so all that may are taken.
  */
 
+import type { Check } from '../check/check.js';
 import { termsOf } from '../check/check.js';
+import type { Constraint } from '../judge/constraint.js';
+import { judgeMeetings } from '../judge/judge.js';
 import { hasChoice } from '../judge/plan.js';
 import { partsIn } from './candidates.js';
 import { STATE } from './core/problem.js';
@@ -30,8 +33,17 @@ function choosesAt(scene: Scene, variable: number, value: number): boolean {
   });
 }
 
-/** Relations that may share a choice are judged together, since one choice must serve them all. */
-export function choiceRelations(scene: Scene, joined: readonly KitRelation[]): KitRelation[] {
+/**
+ * Relations that may share a choice are judged together, since one choice must serve them all.
+ *
+ * @param demanded the checks of the question's ruleset, each of which is a relation among those
+ * that are joined
+ */
+export function choiceRelations(
+  scene: Scene,
+  joined: readonly KitRelation[],
+  demanded: readonly Check[] = [],
+): KitRelation[] {
   const groups: { choosers: Set<number>; members: Set<KitRelation> }[] = [];
   for (let variable = 0; variable < scene.variables; variable += 1) {
     if (!offersChoice(scene, variable)) continue;
@@ -46,13 +58,14 @@ export function choiceRelations(scene: Scene, joined: readonly KitRelation[]): K
   }
   return groups
     .filter(({ members }) => members.size > 0)
-    .map(({ choosers, members }) => choiceRelation(scene, choosers, [...members]));
+    .map(({ choosers, members }) => choiceRelation(scene, choosers, [...members], demanded));
 }
 
 function choiceRelation(
   scene: Scene,
   choosers: ReadonlySet<number>,
   members: readonly KitRelation[],
+  demanded: readonly Check[],
 ): KitRelation {
   const { layout } = scene.question.vehicle;
   const reads = new Reads(scene);
@@ -62,9 +75,10 @@ function choiceRelation(
     else reads.mating(name);
   }
   const ids = members.filter(({ sort }) => sort === 'mating').map(({ id }) => id);
-  const checks = layout.checks.filter(({ id }) =>
-    members.some((member) => member.sort === 'check' && member.id === id),
-  );
+  const isMember = (own: KitRelation['sort'], { id }: Check) =>
+    members.some((member) => member.sort === own && member.id === id);
+  const demands = demanded.filter((check) => isMember('demand', check));
+  const checks = [...layout.checks.filter((check) => isMember('check', check)), ...demands];
   for (const check of checks) {
     reads.terms(termsOf(check));
     if (check.when !== null) reads.condition(check.when);
@@ -73,12 +87,16 @@ function choiceRelation(
   const name = [...choosers].map((variable) => scene.nameOf(variable)).join('+');
   const memberKey = (variable: number, value: number): string =>
     members.flatMap(({ scope, classes }) => classes[scope.indexOf(variable)]?.[value] ?? []).join();
+  // What a ruleset demands is of this question alone.
+  const kept = {
+    keptAs: () => keptForVehicle(scene, 'choice', name),
+    keptKeyOf: (variable: number, value: number) => scene.articlesOf(variable, value),
+  };
   return relationOf(scene, {
     sort: 'choice',
     id: name,
     reads,
-    keptAs: () => keptForVehicle(scene, 'choice', name),
-    keptKeyOf: (variable, value) => scene.articlesOf(variable, value),
+    ...(demands.length === 0 ? kept : {}),
     keyOf: (variable, value) =>
       choosesAt(scene, variable, value)
         ? `${memberKey(variable, value)} ${value}`
@@ -86,10 +104,21 @@ function choiceRelation(
     judge: (scope, values) => {
       const isIdle = !scope.some((variable, at) => choosesAt(scene, variable, values[at] ?? 0));
       if (isIdle) return HOLDS;
-      const found = judgeIn(scene, own, scope, values).filter(({ form }) => form === 'choice');
-      return blamed(scene, worstOf(found));
+      const found =
+        demands.length === 0
+          ? judgeIn(scene, own, scope, values)
+          : judgeMeetings({ ...scene.configuration(scope, values), layout: own });
+      const choices = found.filter(({ form }) => form === 'choice');
+      return blamed(scene, worstOf(choices.map((one) => demandedOf(one, demands))));
     },
   });
+}
+
+/** What is demanded of a vehicle is demanded of all of it, touched or not. */
+function demandedOf(constraint: Constraint, demands: readonly Check[]): Constraint {
+  if (constraint.form !== 'choice') return constraint;
+  const isDemanded = constraint.checks.some(({ check }) => demands.includes(check));
+  return isDemanded ? { ...constraint, state: constraint.computed } : constraint;
 }
 
 /** Only what the constraints speak of, of all that was read. */

@@ -14,8 +14,12 @@ import type { KitQuestion } from './question.js';
 import type { Judged, KitRelation } from './relation.js';
 import type { Scene } from './scene.js';
 
-/** The demands that are left out of a problem of their own. */
+/**
+ * The demands that are left out of a problem of their own. A check of a ruleset is judged with what
+ * shares a choice with it, so that without it the vehicle itself is another one.
+ */
 export const BEARS_ON_ALL: ReadonlySet<DemandSort> = new Set([
+  'ruleset-check',
   'present',
   'avoid-supplier',
   'limit',

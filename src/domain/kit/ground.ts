@@ -6,6 +6,7 @@
 import type { Catalogue } from '../catalogue/catalogue.js';
 import type { Configuration } from '../judge/configuration.js';
 import { type Judgement, judge } from '../judge/judge.js';
+import { askedMatings } from './asked-adapters.js';
 import { type Load, loadsOf } from './loads.js';
 import type { KitQuestion } from './question.js';
 import type { KitRelation } from './relation.js';
@@ -87,7 +88,10 @@ function lay(scene: Scene): Ground {
   return { scene, relations: vehicleRelations(scene), whole: new WholeJudge() };
 }
 
-/** Null where the question says something of the vehicle, or brings records of its own. */
+/**
+ * Null where the question says something of the vehicle, asks for something between its parts, or
+ * brings records of its own.
+ */
 function keyOf(question: KitQuestion): string | null {
   const { catalogue, pairsOf, vehicle, said, torque, use, ignorePresent, workUpTo } = question;
   const isAsRecorded =
@@ -97,6 +101,6 @@ function keyOf(question: KitQuestion): string | null {
     vehicle.saidFacts.size === 0 &&
     torque === null;
   const renews = question.wants.some((want) => want.is === 'part' && want.renews);
-  if (!isAsRecorded || renews) return null;
+  if (!isAsRecorded || renews || askedMatings(question).size > 0) return null;
   return [vehicle.id, use ?? '', ignorePresent ? 'as it is' : '', workUpTo].join(' ');
 }

@@ -17,6 +17,7 @@ import type { Ground, Whole, WholeJudge } from './ground.js';
 import type { PriceList } from './price.js';
 import type { KitQuestion } from './question.js';
 import type { KitRelation } from './relation.js';
+import { withRuleset } from './ruleset-relations.js';
 import type { Scene } from './scene.js';
 import { questionRelations } from './wishes.js';
 
@@ -56,7 +57,7 @@ export class KitProblem implements Problem {
     const relations = [
       ...questionRelations(scene),
       ...(moreThan === null ? [] : capacityRelations(scene, moreThan)),
-      ...ofVehicle,
+      ...withRuleset(scene, ofVehicle),
       ...more,
     ];
     const chosen = Array.from({ length: scene.variables }, (_, variable) =>

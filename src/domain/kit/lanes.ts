@@ -40,6 +40,19 @@ export interface Lanes {
   readonly changed: number;
 }
 
+/** What of a packed number is its price, unpriced lines and money together: plain data. */
+export interface PriceLane {
+  /** The lanes below it count to this. */
+  readonly below: number;
+  /** The price counts to this. */
+  readonly width: number;
+}
+
+/** Greater for what is dearer; what is preferred to the price, and what is behind it, left out. */
+export function priceIn(packed: number, { below, width }: PriceLane): number {
+  return Math.floor(packed / below) % width;
+}
+
 /** No article is worked more often. */
 const MOST_WORKS = 8;
 
@@ -70,6 +83,10 @@ export class Packing {
     const others = this.#preferred * this.#unpriced * this.#changed;
     this.#money = Math.floor(Number.MAX_SAFE_INTEGER / others);
     if (this.#money < 1) throw new RangeError(`no digit is left for money: ${others} combinations`);
+  }
+
+  get priceLane(): PriceLane {
+    return { below: this.#changed, width: this.#unpriced * this.#money };
   }
 
   /** Hours as a whole number; those of the question are exact, others are cut. */

@@ -18,7 +18,7 @@ import {
   placeItem,
   type Workshop,
 } from './items.js';
-import { type Lanes, Packing } from './lanes.js';
+import { type Lanes, Packing, type PriceLane } from './lanes.js';
 import { type Least, leastOfHand, leastOfItem } from './least.js';
 import { Market } from './market.js';
 import { demandsOf, leastPrice, type Purchase, purchaseOf } from './purchase.js';
@@ -117,6 +117,10 @@ export class PriceList {
     const { market, packing } = this.#workshop;
     const price = leastPrice(demandsOf(needsOf(items)), market, this.#mostMoney(items));
     return price === null ? Number.POSITIVE_INFINITY : packing.pack(this.#lanes(items, price));
+  }
+
+  get priceLane(): PriceLane {
+    return this.#workshop.packing.priceLane;
   }
 
   /** What a cost, or the sum of some, is made of. */

@@ -7,10 +7,11 @@
 
 import { compare, type Rational } from '../quantity/rational.js';
 import { LIMITED } from './basket.js';
-import type { Gathering } from './core/groups.js';
+import { type Gathering, hiddenBy } from './core/groups.js';
 import type { Budget } from './core/problem.js';
 import { type Candidate, compareMargins, type Gathered, leadOf, openPointsOf } from './finder.js';
 import type { Solved } from './kit-problem.js';
+import { priceIn } from './lanes.js';
 import type { KitQuestion } from './question.js';
 import type { Kits, Route, RouteGrade } from './route.js';
 import { routeOf } from './route-of.js';
@@ -53,22 +54,21 @@ interface Searched {
   readonly bound: Kits['bound'];
 }
 
-function search(solved: Solved, options: Omit<Gathering, 'passed'>): Searched {
+function search(solved: Solved, options: Omit<Gathering, 'isPassed'>): Searched {
   const { question } = solved.problem.scene;
   const { looksAhead, wanted } = options;
   const limits = LIMITED.filter((limit) => question.limits[limit] !== null);
   // Proven is what is known to keep the limits, too.
   const known = limits.length === 0 ? solved : problemOf(question, { mustKnow: new Set(limits) });
-  const proven = sweep(known, 'proven', { ...options, passed: new Map() });
+  const proven = sweep(known, 'proven', { ...options, isPassed: () => false });
   const sought = looksAhead ? wanted + 1 : wanted;
   const isEnough = proven.candidates.length >= sought || question.refusesUnknowns;
   if (isEnough || !proven.isComplete) {
     return { ...proven, bound: boundOf(solved, proven, 'proven') };
   }
-  const costs = new Map(
-    proven.candidates.map(({ places, cost }) => [places.join(), cost] as const),
-  );
-  const left = { ...options, wanted: wanted - proven.candidates.length, passed: costs };
+  const { priceLane } = solved.problem.priceList;
+  const isPassed = hiddenBy(proven.candidates, (cost) => priceIn(cost, priceLane));
+  const left = { ...options, wanted: wanted - proven.candidates.length, isPassed };
   const doubtful = sweep(solved, 'open', left);
   const open =
     limits.length === 0

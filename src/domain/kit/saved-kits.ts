@@ -7,10 +7,11 @@
  */
 
 import { ENGINE } from '../engine.js';
-import { type Groups, gatherGroups } from './core/groups.js';
+import { type Groups, gatherGroups, hiddenBy } from './core/groups.js';
 import type { Budget, Phase } from './core/problem.js';
 import { replay, type SavedProblem, save } from './core/saved.js';
 import { Tables } from './core/tables.js';
+import { type PriceLane, priceIn } from './lanes.js';
 import type { KitQuestion } from './question.js';
 import { problemOf } from './sweep.js';
 
@@ -28,6 +29,7 @@ export interface SavedKits {
   readonly wanted: number;
   readonly steps: number;
   readonly refusesUnknowns: boolean;
+  readonly priceLane: PriceLane;
   /** By variable, by value: what it is. */
   readonly words: readonly (readonly string[])[];
   readonly problem: SavedProblem;
@@ -55,7 +57,8 @@ export function saveKits(question: KitQuestion): SavedKits {
       return problem.scene.articlesOf(variable, problem.sceneValues(values)[variable] ?? 0);
     }),
   );
-  const outcome = run(tables, { wanted, steps, refusesUnknowns, words });
+  const { priceLane } = problem.priceList;
+  const outcome = run(tables, { wanted, steps, refusesUnknowns, priceLane, words });
   return {
     saved: 1,
     engine: ENGINE,
@@ -63,6 +66,7 @@ export function saveKits(question: KitQuestion): SavedKits {
     wanted,
     steps,
     refusesUnknowns,
+    priceLane,
     words,
     problem: save(tables),
     outcome,
@@ -74,21 +78,24 @@ export function replayKits(saved: SavedKits): Replayed {
   return { ...outcome, isSame: JSON.stringify(outcome) === JSON.stringify(saved.outcome) };
 }
 
-type Run = Pick<SavedKits, 'wanted' | 'steps' | 'refusesUnknowns' | 'words'>;
+type Run = Pick<SavedKits, 'wanted' | 'steps' | 'refusesUnknowns' | 'priceLane' | 'words'>;
 
 /** As a question is searched: what is open only where too little is proven. */
-function run(tables: Tables, { wanted, steps, refusesUnknowns, words }: Run): SavedOutcome {
+function run(
+  tables: Tables,
+  { wanted, steps, refusesUnknowns, priceLane, words }: Run,
+): SavedOutcome {
   const budget: Budget = { left: steps };
   const ahead = { looksAhead: true, budget };
-  const proven = gatherGroups(tables, 'proven', { ...ahead, wanted, passed: new Map() });
+  const proven = gatherGroups(tables, 'proven', { ...ahead, wanted, isPassed: () => false });
   const results = resultsOf(tables, proven, 'proven', words);
   const isEnough = refusesUnknowns || proven.groups.length > wanted || !proven.isComplete;
   if (isEnough) {
     return { results, stepsTaken: steps - budget.left, isComplete: proven.isComplete };
   }
-  const passed = new Map(proven.groups.map(({ places, cost }) => [places.join(), cost] as const));
+  const isPassed = hiddenBy(proven.groups, (cost) => priceIn(cost, priceLane));
   const left = wanted - proven.groups.length;
-  const open = gatherGroups(tables, 'open', { ...ahead, wanted: left, passed });
+  const open = gatherGroups(tables, 'open', { ...ahead, wanted: left, isPassed });
   return {
     results: [...results, ...resultsOf(tables, open, 'open', words)],
     stepsTaken: steps - budget.left,

@@ -1,23 +1,20 @@
 /**
- * What the question itself demands, as relations: what is wanted, what must not be put in, and
- * what a ruleset asks for.
+ * What the question itself demands, as relations: what is wanted, and what must not be put in.
  */
 
 import type { Position } from '../catalogue/catalogue.js';
 import { type LotItem, madeFrom } from '../catalogue/trade.js';
-import type { Check, Condition } from '../check/check.js';
-import { termsOf } from '../check/check.js';
+import type { Condition } from '../check/check.js';
 import type { Hand } from '../check/reading.js';
 import { judgeCondition } from '../judge/condition.js';
 import { handsOf } from '../judge/configuration.js';
-import { judgeMeetings, settingOf } from '../judge/judge.js';
+import { settingOf } from '../judge/judge.js';
 import { add, equals, ONE, type Rational, rational, ZERO } from '../quantity/rational.js';
 import { occupantOf, type SeatValue } from './candidates.js';
 import { STATE } from './core/problem.js';
-import { layoutOf } from './judged-in.js';
 import type { Want } from './question.js';
 import { Reads } from './reads.js';
-import { HOLDS, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
+import { HOLDS, type KitRelation, relationOf, STATES } from './relation.js';
 import type { Scene } from './scene.js';
 
 /** The relations of the question, its wants first, in its own order. */
@@ -28,7 +25,6 @@ export function questionRelations(scene: Scene): KitRelation[] {
     ...avoid.conditions.map(({ position, condition }, index) =>
       avoidedRelation(scene, position, condition, index),
     ),
-    ...demandRelations(scene),
   ];
 }
 
@@ -195,7 +191,10 @@ function piecesRelation(
 ): KitRelation {
   const reads = new Reads(scene);
   for (const position of places) reads.named(position.id, part);
-  const room = places.reduce((sum, { count }) => sum + count, 0);
+  const own = scene.catalogue.parts.get(part)?.hand ?? null;
+  // What is made for one hand has room on that side alone.
+  const roomAt = ({ count, isHanded }: Position) => (isHanded && own !== null ? count / 2 : count);
+  const room = places.reduce((sum, position) => sum + roomAt(position), 0);
   const wanted = Math.min(room, wholeOf(pieces));
   const countAt = (variable: number, value: number): number => {
     const { position } = scene.places[variable] ?? {};
@@ -245,42 +244,6 @@ function avoidedRelation(
       const outcome = judgeCondition(condition, configuration, settingOf(configuration), null);
       if (outcome === 'fails') return HOLDS;
       return { ...HOLDS, state: outcome === 'holds' ? STATE.fails : STATE.open };
-    },
-  });
-}
-
-/** What a ruleset demands must hold, also of what is not changed. */
-function demandRelations(scene: Scene): KitRelation[] {
-  const { ruleset, vehicle } = scene.question;
-  if (ruleset === null) return [];
-  const demands = ruleset.demands.get(vehicle.layout.id);
-  const checks = (demands?.checks ?? []).map((check) => demandRelation(scene, check));
-  if (demands?.isWhole === true) return checks;
-  // It asks for what this layout has no words for: nobody can say that it is met.
-  const open = relationOf(scene, {
-    sort: 'demand',
-    id: ruleset.id,
-    reads: new Reads(scene),
-    judge: () => ({ ...HOLDS, state: STATE.open }),
-  });
-  return [...checks, open];
-}
-
-function demandRelation(scene: Scene, check: Check): KitRelation {
-  const reads = new Reads(scene);
-  reads.terms(termsOf(check));
-  if (check.when !== null) reads.condition(check.when);
-  const own = layoutOf(scene, reads.matings, [check]);
-  return relationOf(scene, {
-    sort: 'demand',
-    id: check.id,
-    reads,
-    judge: (scope, values) => {
-      const found = judgeMeetings({ ...scene.configuration(scope, values), layout: own });
-      const computed = found
-        .filter(({ form, id }) => form === 'check' && id === check.id)
-        .map((one) => ({ ...one, state: one.computed }));
-      return worstOf(computed);
     },
   });
 }

@@ -20,8 +20,17 @@ export interface Gathering {
   /** One more is looked for, to know whether there is one. */
   readonly looksAhead: boolean;
   readonly budget: Budget;
-  /** Sets of places that are passed over where they cost no less than this. */
-  readonly passed: ReadonlyMap<string, number>;
+  /** Whether what changes these places at this cost is passed over. */
+  readonly isPassed: (places: string, cost: number) => boolean;
+}
+
+/** What is proven and no dearer hides what is open and changes the same places. */
+export function hiddenBy(
+  proven: readonly { readonly places: readonly number[]; readonly cost: number }[],
+  priceOf: (cost: number) => number,
+): Gathering['isPassed'] {
+  const prices = new Map(proven.map(({ places, cost }) => [places.join(), priceOf(cost)]));
+  return (places, cost) => (prices.get(places) ?? Number.POSITIVE_INFINITY) <= priceOf(cost);
 }
 
 export interface Groups {
@@ -43,7 +52,7 @@ export function placesOf(variables: readonly Variable[], values: readonly number
 }
 
 export function gatherGroups(tables: Tables, phase: Phase, gathering: Gathering): Groups {
-  const { wanted, looksAhead, budget, passed } = gathering;
+  const { wanted, looksAhead, budget, isPassed } = gathering;
   const search = new Search(tables, phase, budget);
   const groups = new Map<string, { places: number[]; cost: number; found: Found[] }>();
   const costs: number[] = [];
@@ -56,7 +65,7 @@ export function gatherGroups(tables: Tables, phase: Phase, gathering: Gathering)
     if (found === null) break;
     const places = placesOf(tables.variables, found.values);
     const key = places.join();
-    if ((passed.get(key) ?? Number.POSITIVE_INFINITY) <= found.cost) continue;
+    if (isPassed(key, found.cost)) continue;
     const group = groups.get(key);
     if (group !== undefined) {
       if (group.cost === found.cost) group.found.push(found);

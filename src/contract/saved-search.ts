@@ -22,7 +22,14 @@ export const savedSearchSchema = z.object({
   priceLane: z.object({ below: z.int().min(1), width: z.int().min(1) }),
   words: z.array(z.array(z.string())),
   problem: z.object({
-    variables: z.array(z.object({ name: z.string(), size: z.int().min(1), isPlace: z.boolean() })),
+    variables: z.array(
+      z.object({
+        name: z.string(),
+        size: z.int().min(1),
+        isPlace: z.boolean(),
+        less: z.array(whole).exactOptional(),
+      }),
+    ),
     relations: z.array(
       z.object({
         name: z.string(),

@@ -20,7 +20,7 @@ import {
 } from './kit-change.js';
 import { type Candidate, grouped, isHidden, type KitRoute } from './kit-order.js';
 import { billOf } from './kit-takes.js';
-import { rowsIn, valuesAt, withWorkedParts } from './kit-values.js';
+import { addedTo, rowsIn, valuesAt, withWorkedParts } from './kit-values.js';
 import { endsOf } from './mating.js';
 import { Scene } from './scene.js';
 
@@ -200,7 +200,10 @@ function wordsOf(id: string, { layout }: Scene): string[] {
   return Object.keys(check ?? {});
 }
 
-/** Whatever is put back, alone or together, something fails or opens. */
+/**
+ * Whatever is put back, alone or together, something fails or opens. A row of adapters goes back to
+ * the one that is there now, or only what is new in it goes.
+ */
 function isIrredundant(
   one: Candidate,
   valid: ReadonlyMap<string, Candidate>,
@@ -210,8 +213,9 @@ function isIrredundant(
   const units = [
     ...one.touched.map((id) => ({ position: id })),
     ...[...rows].flatMap(([mating, row]) => {
-      const isChanged = row.join() !== base.adapters('present', mating).parts.join();
-      return isChanged ? [{ mating }] : [];
+      const now = base.adapters('present', mating).parts;
+      const others = [now, withoutNew(row, now)].filter((one) => one.join() !== row.join());
+      return others.map((other) => ({ mating, row: other }));
     }),
   ];
   return subsetsOf(units).every((group) => {
@@ -219,7 +223,7 @@ function isIrredundant(
     const back = { places: new Map(places), rows: new Map(rows) };
     for (const unit of group) {
       if ('mating' in unit) {
-        back.rows.set(unit.mating, base.adapters('present', unit.mating).parts);
+        back.rows.set(unit.mating, unit.row);
         continue;
       }
       const pieces = (places.get(unit.position) ?? []).map((piece) => {
@@ -231,6 +235,15 @@ function isIrredundant(
     }
     const other = valid.get(keyOf(back));
     return other === undefined || [...other.open].some((name) => !one.open.has(name));
+  });
+}
+
+function withoutNew(row: readonly string[], now: readonly string[]): string[] {
+  const added = addedTo(row, now);
+  return row.filter((id) => {
+    const index = added.indexOf(id);
+    if (index >= 0) added.splice(index, 1);
+    return index < 0;
   });
 }
 

@@ -67,7 +67,11 @@ export class KitProblem implements Problem {
     this.#alike = chosen.map(({ alike }) => alike);
     this.variables = chosen.map(({ kept }, variable) => {
       const isPlace = variable < scene.places.length;
-      return { name: scene.nameOf(variable), size: kept.length, isPlace };
+      const common = { name: scene.nameOf(variable), size: kept.length, isPlace };
+      if (isPlace || scene.row(variable, 0).length === 0) return common;
+      // What is taken out costs nothing, so what is left of a row is among the values.
+      const less = kept.map((value) => Math.max(0, kept.indexOf(leftOf(scene, variable, value))));
+      return { ...common, less };
     });
     this.relations = relations.map((relation) => this.#narrowed(relation));
     const atLeast = chosen.map(({ least }) => least);
@@ -199,16 +203,31 @@ export function isAvoided(
   return addedAt(scene, variable, value).some((id) => madeFrom(id).some((one) => parts.has(one)));
 }
 
+/** What of a row comes from outside, and what of it is there now. */
+function splitRow(scene: Scene, variable: number, value: number) {
+  const left = [...scene.row(variable, 0)];
+  const added: string[] = [];
+  const stays: string[] = [];
+  for (const id of scene.row(variable, value)) {
+    const at = left.indexOf(id);
+    if (at >= 0) left.splice(at, 1);
+    (at < 0 ? added : stays).push(id);
+  }
+  return { added, stays };
+}
+
+/** The value of a mating that is left of a row where what is new in it goes. */
+function leftOf(scene: Scene, variable: number, value: number): number {
+  const { stays } = splitRow(scene, variable, value);
+  for (let other = 0; other < scene.sizeOf(variable); other += 1) {
+    if (scene.row(variable, other).join() === stays.join()) return other;
+  }
+  return value;
+}
+
 /** The articles that come from outside. */
 function addedAt(scene: Scene, variable: number, value: number): readonly string[] {
-  if (variable >= scene.places.length) {
-    const left = [...scene.row(variable, 0)];
-    return scene.row(variable, value).filter((id) => {
-      const at = left.indexOf(id);
-      if (at >= 0) left.splice(at, 1);
-      return at < 0;
-    });
-  }
+  if (variable >= scene.places.length) return splitRow(scene, variable, value).added;
   return scene.seatChanges(variable, value).flatMap(({ now, becomes }) => {
     if (becomes.is !== 'part') return [];
     const isWorked = now.is === 'part' && now.part !== becomes.part;

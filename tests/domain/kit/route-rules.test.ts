@@ -128,3 +128,17 @@ describe('an adapter that neither face calls for', () => {
     ]);
   });
 });
+
+describe('an adapter line that can go', () => {
+  it('is in no route, though what was there before would not do', () => {
+    const shaft = part('shaft-ca', 'shaft', { front: 'c', rear: 'a' });
+    const ring = part('ring', 'plate', { one: 'a', two: 'c' });
+    const own = { parts: [...parts, shaft, ring], offers: priced({ 'shaft-ba': '50.00' }) };
+    const asked = { wants: [], keep: ['box', 'axle'], saidAdapters: { 'box-shaft': ['plate'] } };
+    // With the ring taken out, and nothing in its place, the shaft can stay as it was.
+    expect(routes(asked, own)).toEqual([
+      'proven 0, box-a shaft-aa axle-a',
+      'proven 50, box-a shaft-ba axle-a plate',
+    ]);
+  });
+});

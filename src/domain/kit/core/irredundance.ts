@@ -5,7 +5,7 @@
  * Single variables are too few to look at: two needless changes may justify each other. Each
  * changed variable is put back in turn, those before it kept. Whatever relation is then worse than
  * it was names the variables of which one more must go back; where it names none that may, this
- * way is closed.
+ * way is closed. Of a row of adapters only what is new may go, too, without what was there.
  */
 
 import { type Budget, STATE, type State } from './problem.js';
@@ -97,11 +97,21 @@ class Reversions {
 
   /** Whether it can go back, alone or with others that are not kept; null: no budget is left. */
   #canPutBack(variable: number): Outcome {
+    const chosen = this.#chosen[variable] ?? 0;
+    const less = this.#tables.variables[variable]?.less?.[chosen] ?? 0;
+    const can = this.#canBe(variable, 0);
+    return can !== false || less === 0 || less === chosen ? can : this.#canBe(variable, less);
+  }
+
+  #canBe(variable: number, value: number): Outcome {
     if (this.#budget.left <= 0) return null;
     this.#budget.left -= 1;
-    this.#values[variable] = 0;
+    const wasKept = this.#isKept[variable] ?? false;
+    this.#values[variable] = value;
+    this.#isKept[variable] = true;
     const can = this.canMend();
     this.#values[variable] = this.#chosen[variable] ?? 0;
+    this.#isKept[variable] = wasKept;
     return can;
   }
 

@@ -17,6 +17,11 @@ export interface Variable {
   readonly size: number;
   /** Whether a change of it counts where results are told apart by what they change. */
   readonly isPlace: boolean;
+  /**
+   * By value: the value that is left where only what is new in it goes, and not all is put back.
+   * Left out where that is value 0 for all.
+   */
+  readonly less?: readonly number[];
 }
 
 export interface Answer {

@@ -30,7 +30,7 @@ export interface SavedProblem {
 export function save(tables: Tables): SavedProblem {
   if (tables.log === null) throw new Error('the tables to be saved have not kept their prices');
   return {
-    variables: tables.variables.map(({ name, size, isPlace }) => ({ name, size, isPlace })),
+    variables: tables.variables,
     relations: tables.tables.map((table) => ({
       name: table.relation.name,
       scope: [...table.scope],

@@ -15,7 +15,7 @@ import { kitDifferences } from './kit-agreement.js';
 import { type KitCase, kitCases } from './kit-case.js';
 import { askReal } from './real-kits.js';
 
-const CASES = 250;
+const CASES = 1000;
 const SEED = 1;
 
 /** Drawn by the hundred, so that a long run need not hold all of them at once. */

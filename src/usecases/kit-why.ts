@@ -9,7 +9,7 @@ import type { Line } from '../domain/kit/basket.js';
 import type { Route, Why } from '../domain/kit/route.js';
 import type { WhyView } from './kit-answer.js';
 import type { Speaker } from './speaker.js';
-import { reasonOf } from './views.js';
+import { ownDataOf, reasonOf } from './views.js';
 
 export function whyViews(line: Line, route: Route, speaker: Speaker): WhyView[] {
   const reasons = route.why.get(line.key) ?? [];
@@ -67,8 +67,8 @@ function placeData(after: Line | undefined, speaker: Speaker): ReasonData {
 /** Both values, or both ends where no values are compared; and what is said of them. */
 function constraintData({ code, constraint }: Why, speaker: Speaker): ReasonData {
   if (constraint === null) return {};
-  const { data, text } = reasonOf(constraint, speaker);
-  const { a, b, left, right, part, missing } = data;
+  const { text } = reasonOf(constraint, speaker);
+  const { a, b, left, right, part, missing } = ownDataOf(constraint, speaker);
   const named = {
     ...(a === undefined ? {} : { a }),
     ...(b === undefined ? {} : { b }),

@@ -133,13 +133,15 @@ export class Speaker {
     return kind === null || kind === undefined ? null : this.text(kind.name);
   }
 
+  factName(id: string): string {
+    const fact = this.catalogue.facts.get(id);
+    return fact === undefined ? id : this.text(fact.name);
+  }
+
   /** The name of a parameter or value, in words where the catalogue has them. */
   parameterName(address: FactAddress): string | null {
     const { parameter, fact } = address;
-    if (fact !== null) {
-      const known = this.catalogue.facts.get(fact);
-      return known === undefined ? fact : this.text(known.name);
-    }
+    if (fact !== null) return this.factName(fact);
     if (parameter === null) return null;
     const spec = this.#specAt(address);
     return spec === null ? parameter.replaceAll('-', ' ') : this.specName(spec);

@@ -103,13 +103,23 @@ function cautionOf(result: CheckResult, said: SaidReason, speaker: Speaker): Sai
   return speaker.said(code, { ...said.data, text: said.text });
 }
 
-/** Why a constraint is in its state, with both sides and both ends in the data. */
+/**
+ * Why a constraint is in its state, with both sides and both ends in the data; or the facts that
+ * nobody told, where it is told over all their values.
+ */
 export function reasonOf(constraint: Constraint, speaker: Speaker): SaidReason {
-  const data =
-    constraint.form === 'mating'
-      ? matingData(constraint, speaker)
-      : constraintData(constraint, speaker);
-  return speaker.said(constraint.code, data);
+  const { supposed, code } = constraint;
+  if (supposed === undefined) return speaker.said(code, ownDataOf(constraint, speaker));
+  const names = supposed.facts.map((fact) => speaker.factName(fact));
+  if (code === 'told-by-fact') return speaker.said(code, { names });
+  const { text } = speaker.said(supposed.code, ownDataOf(constraint, speaker));
+  return speaker.said(code, { names, text });
+}
+
+/** The data of the reason by itself, whatever facts it hangs on. */
+export function ownDataOf({ supposed, ...constraint }: Constraint, speaker: Speaker): ReasonData {
+  const itself = { ...constraint, code: supposed?.code ?? constraint.code };
+  return itself.form === 'mating' ? matingData(itself, speaker) : constraintData(itself, speaker);
 }
 
 function endView(end: End, speaker: Speaker): EndView {
@@ -130,7 +140,7 @@ export function matingView(
   asked: string | null,
 ): MatingView {
   const { id, hand, state, computed, ends, adapters, basis, builtPair, statement } = constraint;
-  const said = bare(speaker.said(constraint.code, matingData(constraint, speaker)));
+  const said = bare(reasonOf(constraint, speaker));
   const views = ends.map((end) => endView(end, speaker));
   const across = ends.findIndex((end) => end.position !== asked);
   return {
@@ -202,8 +212,8 @@ export function constraintView(
   constraint: Exclude<Constraint, MatingConstraint>,
   speaker: Speaker,
 ): ConstraintView {
-  const { id, form, hand, positions, severity, state, computed, basis, code } = constraint;
-  const said = bare(speaker.said(code, constraintData(constraint, speaker)));
+  const { id, form, hand, positions, severity, state, computed, basis } = constraint;
+  const said = bare(reasonOf(constraint, speaker));
   const statement = 'statement' in constraint ? (constraint.statement?.id ?? null) : null;
   return {
     id,

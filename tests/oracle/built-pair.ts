@@ -54,7 +54,18 @@ function pairsOn(vehicle: VehicleRecord, document: CatalogueDocument): string[] 
 }
 
 function fittedAt(vehicle: VehicleRecord, id: string, hand: Hand | null): string | null {
-  const fitted = vehicle.fitted?.[id] as string | null | Record<Hand, string | null> | undefined;
+  const fitted = toldIn(vehicle.fitted?.[id], vehicle);
   if (fitted === undefined || fitted === null || typeof fitted === 'string') return fitted ?? null;
   return fitted[hand ?? 'left'];
+}
+
+type Fitted = string | null | Record<Hand, string | null>;
+
+/** Of several, the one of which the record of the vehicle says so; else nobody knows. */
+export function toldIn(recorded: unknown, { facts }: VehicleRecord): Fitted | undefined {
+  if (typeof recorded !== 'object' || recorded === null || !('by' in recorded)) {
+    return recorded as Fitted | undefined;
+  }
+  const value = facts?.[String(recorded.by)];
+  return value === undefined ? undefined : (recorded as Readonly<Record<string, Fitted>>)[value];
 }

@@ -26,6 +26,7 @@ import { findRules } from './rule.js';
 import { type Question, Scene } from './scene.js';
 import { standingOf, stateOf } from './standing.js';
 import { applyStatements } from './statement.js';
+import { findingsOver, isToldAt, scenesOf } from './supposed.js';
 
 export interface OracleAnswer {
   readonly findings: readonly Finding[];
@@ -36,7 +37,15 @@ export function askOracle(document: CatalogueDocument, question: Question): Orac
   return judgeScene(new Scene(document, question));
 }
 
+/** As one of all that the vehicle may be, one after the other, and what they come to together. */
 export function judgeScene(scene: Scene): OracleAnswer {
+  const scenes = scenesOf(scene);
+  if (scenes.length === 0) return judgeAsTold(scene);
+  const findings = findingsOver(scenes.map((one) => judgeAsTold(one).findings));
+  return { findings, outcome: outcomeOf(findings) };
+}
+
+function judgeAsTold(scene: Scene): OracleAnswer {
   const pairs = builtPairs(scene.document);
   const matings = planMatings(scene);
   const layoutChecks = planLayoutChecks(scene);
@@ -54,10 +63,14 @@ export function judgeScene(scene: Scene): OracleAnswer {
     ...findRules(scene),
   ];
   const findings = applyStatements(scene, found);
+  return { findings, outcome: outcomeOf(findings) };
+}
+
+function outcomeOf(findings: readonly Finding[]): Outcome {
   const states = findings
     .filter(({ severity }) => severity === 'must')
     .map(({ verdicts: [first] }) => first?.state ?? 'holds');
-  return { findings, outcome: worst(states.map((state) => (state === 'given' ? 'holds' : state))) };
+  return worst(states.map((state) => (state === 'given' ? 'holds' : state)));
 }
 
 /** What one check may be shown to come to: as it does alone, or worse beside others. */
@@ -114,6 +127,9 @@ export function failsAlone(scene: Scene, id: string): boolean {
   const [mating] = (scene.layout.matings ?? []).filter((one) => one.id === id);
   if (mating === undefined) throw new Error(`there is no ${id}`);
   const pairs = builtPairs(scene.document);
+  // What may be one of several is for the whole to say.
+  const isTold = mating.between.every((end) => isToldAt(end.split('.')[0] ?? '', scene));
+  if (!isTold) return false;
   const findings = planMating(mating, scene).map((plan) => findMating(plan, [], pairs, scene));
   // A statement may stand against the records.
   const stated = (scene.document.statements ?? []).map(({ position }) => position);

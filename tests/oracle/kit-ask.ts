@@ -5,6 +5,7 @@
 
 import type { CatalogueDocument, RulesetRecord } from '../../src/domain/catalogue/document.js';
 import { partOf } from './article.js';
+import { toldIn } from './built-pair.js';
 import { byId, type Hand, type Placed } from './scene.js';
 
 export type KitWish =
@@ -75,7 +76,7 @@ export function piecesOfLot(document: CatalogueDocument, lot: string): LotPieces
     }
     const vehicle = byId(document.vehicles, item.vehicle);
     const position = byId(byId(document.layouts, vehicle.layout ?? '').positions, item.position);
-    const fitted = (vehicle.fitted?.[item.position] ?? null) as Placed;
+    const fitted = toldIn(vehicle.fitted?.[item.position], vehicle) ?? null;
     if (fitted === null) return [];
     const all = position.count ?? (position.handed ? 2 : 1);
     if (typeof fitted === 'string') return [{ part: fitted, pieces: all, position: position.id }];

@@ -10,6 +10,7 @@ import { addPieces, contentsOf, type KitAsk, type KitWish, piecesOfLot } from '.
 import type { Piece, PlaceValue } from './kit-values.js';
 import { viewOf } from './layout-check.js';
 import { type Placed, Scene } from './scene.js';
+import { outcomeOver } from './supposed.js';
 
 export interface Change {
   /** By position, in the order of the layout. */
@@ -28,7 +29,7 @@ export function sceneWith(change: Change, base: Scene): Scene {
       pieces.some(({ isRenewed }) => isRenewed) ? [id] : [],
     ),
   };
-  return new Scene(base.document, question, base.memory);
+  return new Scene(base.document, question, base.memory, base.supposed);
 }
 
 function placedAs(pieces: PlaceValue): Placed {
@@ -154,7 +155,9 @@ export function piecesAt({ handed, count = 1 }: PositionRecord): number {
 export function wishesIn(scene: Scene, ask: KitAsk) {
   return ask.wants.flatMap((want, index) => {
     if (want.is !== 'condition') return [];
-    const outcome = judgeCondition(want.condition, viewOf(scene, 'judged', null));
+    const outcome = outcomeOver(scene, (one) =>
+      judgeCondition(want.condition, viewOf(one, 'judged', null)),
+    );
     return [{ name: `wish ${index}`, outcome }];
   });
 }

@@ -21,6 +21,7 @@ import { type Change, holdsBefore, piecesAt } from './kit-change.js';
 import { addedTo, type PlaceValue } from './kit-values.js';
 import { viewOf } from './layout-check.js';
 import { byId, handsOf, type Scene } from './scene.js';
+import { outcomeOver } from './supposed.js';
 
 /** What the change takes, as far as it costs something. */
 export function billOf(change: Change, scene: Scene, base: Scene): Bill {
@@ -141,7 +142,8 @@ function usedUp(scene: Scene): Goods[] {
   const used = new Map<string, Goods>();
   for (const { when, consumes } of scene.document.rules ?? []) {
     if (consumes === undefined) continue;
-    if (judgeCondition(when, viewOf(scene, 'judged', null)) !== 'holds') continue;
+    const speaks = outcomeOver(scene, (one) => judgeCondition(when, viewOf(one, 'judged', null)));
+    if (speaks !== 'holds') continue;
     const [size = '', unit = ''] = String(consumes.quantity).split(' ');
     const name = `${consumes.part} ${unit}`;
     const before = used.get(name)?.quantity ?? ZERO;

@@ -43,7 +43,12 @@ export type Origin = 'works' | 'said' | 'chosen';
 export interface Seat {
   readonly holds: PartRecord | 'empty' | 'as-found';
   readonly origin: Origin;
+  /** The fact that says which of several it is, where nobody told. */
+  readonly toldBy: string | null;
 }
+
+/** What is taken for granted of facts that nobody told, by fact. */
+export type Supposed = Readonly<Record<string, string>>;
 
 export interface AdapterRow {
   readonly parts: readonly string[];
@@ -57,20 +62,27 @@ export class Scene {
   readonly layout: LayoutRecord;
   /** Shared by scenes that differ in nothing but what is chosen. */
   readonly memory: Memory;
+  readonly supposed: Supposed;
   readonly #seats = new Map<string, Seat>();
 
-  constructor(document: CatalogueDocument, question: Question, memory: Memory = new Memory()) {
+  constructor(
+    document: CatalogueDocument,
+    question: Question,
+    memory: Memory = new Memory(),
+    supposed: Supposed = {},
+  ) {
     this.document = document;
     this.memory = memory;
+    this.supposed = supposed;
     this.question = question;
     this.vehicle = byId(document.vehicles, question.vehicle);
     this.layout = byId(document.layouts, this.vehicle.layout ?? '');
     const { said, chosen } = question;
     for (const position of this.layout.positions) {
       const { id } = position;
-      const fitted = this.vehicle.fitted?.[id] as PiecesRecord | undefined;
-      this.#place('present', position, fitted === undefined ? '?' : fitted, 'works');
-      this.#place('judged', position, fitted === undefined ? '?' : fitted, 'works');
+      const { placed, toldBy } = this.#fitted(id);
+      this.#place('present', position, placed, 'works', toldBy);
+      this.#place('judged', position, placed, 'works', toldBy);
       if (said[id] !== undefined) {
         this.#place('present', position, said[id], 'said');
         this.#place('judged', position, said[id], 'said');
@@ -79,14 +91,38 @@ export class Scene {
     }
   }
 
-  #place(when: When, position: PositionRecord, placed: Placed, origin: Origin): void {
+  /** What the works fitted; of several, the one of which a fact says so, if that is known. */
+  #fitted(id: string): { readonly placed: Placed; readonly toldBy: string | null } {
+    const fitted = (this.vehicle.fitted as Readonly<Record<string, unknown>> | undefined)?.[id];
+    if (fitted === undefined) return { placed: '?', toldBy: null };
+    if (typeof fitted !== 'object' || fitted === null || !('by' in fitted)) {
+      return { placed: fitted as Placed, toldBy: null };
+    }
+    const fact = String(fitted.by);
+    const value = this.fact(fact);
+    if (value === null) return { placed: '?', toldBy: fact };
+    const told = (fitted as Readonly<Record<string, Placed>>)[value];
+    return { placed: told === undefined ? '?' : told, toldBy: null };
+  }
+
+  #place(
+    when: When,
+    position: PositionRecord,
+    placed: Placed,
+    origin: Origin,
+    toldBy: string | null = null,
+  ): void {
     for (const hand of handsOf(position)) {
       const isPair = typeof placed === 'object' && placed !== null;
       const one = isPair ? placed[hand ?? 'left'] : placed;
       const holds = one === null ? 'empty' : one === '?' ? 'as-found' : this.part(one);
       const key = `${when} ${position.id} ${hand}`;
-      // What is said or chosen once more is as it was.
-      if (this.#seats.get(key)?.holds !== holds) this.#seats.set(key, { holds, origin });
+      const before = this.#seats.get(key);
+      // A change puts nothing there that nobody knows: that is what stays.
+      if (origin === 'chosen' && holds === 'as-found') continue;
+      // What is said or chosen once more is as it was; something unknown is more than one of a few.
+      const isSame = before?.holds === holds && before.toldBy === toldBy;
+      if (!isSame) this.#seats.set(key, { holds, origin, toldBy });
     }
   }
 
@@ -151,7 +187,7 @@ export class Scene {
 
   /** The word of a fact, or null where nobody has found it out. */
   fact(id: string): string | null {
-    return this.vehicle.facts?.[id] ?? null;
+    return this.vehicle.facts?.[id] ?? this.supposed[id] ?? null;
   }
 }
 

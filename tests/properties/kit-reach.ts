@@ -7,6 +7,7 @@ import { worksOn } from '../oracle/article.js';
 import { contentsOf } from '../oracle/kit-ask.js';
 import type { Candidate, KitRoute } from '../oracle/kit-order.js';
 import type { OracleKits } from '../oracle/kit-routes.js';
+import { byId } from '../oracle/scene.js';
 import type { KitCase } from './kit-case.js';
 
 export interface AskedKits extends KitCase {
@@ -123,6 +124,15 @@ export const REACHED_KITS: readonly Reached[] = [
   ['two wishes', 2, asks(({ wants }) => wants.length > 1)],
   ['something said of the vehicle', 8, asks(({ said }) => Object.keys(said).length > 0)],
   ['adapters said of the vehicle', 1, asks((ask) => Object.keys(ask.saidAdapters).length > 0)],
+  [
+    'a vehicle of which a fact is not told that says what stands there',
+    3,
+    ({ document, ask, kits }) => {
+      const { facts, fitted } = byId(document.vehicles, ask.vehicle);
+      const isTold = facts?.trim !== undefined;
+      return kits.routes.length > 0 && !isTold && JSON.stringify(fitted).includes('"by":');
+    },
+  ],
   ['something kept', 5, asks(({ keep }) => keep.length > 0)],
   ['something to be avoided', 5, asks(({ avoid }) => avoid.length > 0)],
   ['a limit of cost', 3, asks(({ costLimit }) => costLimit !== null)],

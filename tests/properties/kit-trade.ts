@@ -189,7 +189,8 @@ function lotOf(
     const vehicle = vehicles[item.vehicle % vehicles.length];
     const positions = layouts[0]?.positions ?? [];
     const position = positions[item.place % positions.length]?.id ?? '';
-    const isKnown = vehicle?.fitted?.[position] !== undefined;
+    const there = vehicle?.fitted?.[position];
+    const isKnown = there !== undefined && !JSON.stringify(there).includes('"by":');
     const place = `${vehicle?.id} ${position}`;
     if (item.isPlace && vehicle !== undefined && isKnown && !taken.has(place)) {
       taken.add(place);

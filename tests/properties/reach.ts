@@ -127,6 +127,8 @@ export const REACHED: readonly Reached[] = [
   ['a rule that excludes', 2, coded('rule-excludes')],
   ['a loop that the change breaks', 1, coded('chain-broken')],
   ['a check that failed as built too', 0.1, coded('fails-as-built-too')],
+  ['something that hangs on a fact', 2, coded('told-by-fact')],
+  ['the same for each value of a fact', 1, coded('same-for-each-fact')],
   ['a face on no mating', 20, some(({ form }) => form === 'face')],
   ['something said of the vehicle', 6, ({ question }) => Object.keys(question.said).length > 0],
   ['a torque asked for', 10, ({ question }) => question.torque !== null],

@@ -174,7 +174,11 @@ function withStrangers(document: CatalogueDocument): CatalogueDocument {
     if (typeof fitted === 'string') return `strange-${fitted}` as Fitted;
     if (typeof fitted !== 'object' || fitted === null) return fitted;
     if (Array.isArray(fitted)) return fitted.map(strange) as Fitted;
-    const entries = Object.entries(fitted).map(([key, one]) => [key, strange(one)] as const);
+    // A fact is called the same on every vehicle.
+    const entries = Object.entries(fitted).map(([key, one]): [string, unknown] => [
+      key,
+      key === 'by' ? one : strange(one),
+    ]);
     return Object.fromEntries(entries) as Fitted;
   };
   const strangers = parts.map((part) => ({ ...part, id: `strange-${part.id}` }));

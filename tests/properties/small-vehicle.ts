@@ -3,7 +3,12 @@
  */
 
 import fc from 'fast-check';
-import type { PositionRecord, VehicleRecord } from '../../src/domain/catalogue/document.js';
+import type {
+  OptionRecord,
+  PiecesRecord,
+  PositionRecord,
+  VehicleRecord,
+} from '../../src/domain/catalogue/document.js';
 import type { Placed } from '../oracle/scene.js';
 import { type Frame, five, PARTS_A_ROLE, type Picked, partsFor } from './small-frame.js';
 import { bases, evidenceOf, weighted } from './small-value.js';
@@ -20,6 +25,14 @@ export const rowPicks = fc.array(fc.nat({ max: 1 }), { maxLength: 2 });
 
 export type SeatPick = Picked<typeof seatPicks>;
 
+/** At one place, what stands there where the trim is x, z, and perhaps y. */
+const optionPicks = fc.record({
+  place: fc.nat({ max: 4 }),
+  x: seatPicks,
+  z: seatPicks,
+  isYTold: weighted([2, true], [1, false]),
+});
+
 export const vehiclePicks = fc.record({
   seats: five(seatPicks),
   rows: five(
@@ -27,6 +40,10 @@ export const vehiclePicks = fc.record({
   ),
   basis: bases(),
   trim: weighted<'x' | 'z' | null>([3, 'x'], [2, 'z'], [2, null]),
+  options: fc.oneof(
+    { weight: 4, arbitrary: fc.constant<Picked<typeof optionPicks>[]>([]) },
+    { weight: 1, arbitrary: fc.array(optionPicks, { minLength: 1, maxLength: 2 }) },
+  ),
 });
 
 export function placedAt(
@@ -50,7 +67,7 @@ export function rowOf(row: readonly number[]): string[] {
 }
 
 export function vehicleOf(
-  { seats, rows, basis, trim }: Picked<typeof vehiclePicks>,
+  { seats, rows, basis, trim, options }: Picked<typeof vehiclePicks>,
   index: number,
   frame: Frame,
 ): VehicleRecord {
@@ -72,7 +89,24 @@ export function vehicleOf(
     ...(trim === null ? {} : { facts: { trim } }),
     fitted: {
       ...Object.fromEntries(fitted),
+      ...Object.fromEntries(options.flatMap((option) => toldByTrim(option, frame))),
       ...(adapters.length === 0 ? {} : { matings: Object.fromEntries(adapters) }),
     },
   };
+}
+
+function toldByTrim(
+  { place, x, z, isYTold }: Picked<typeof optionPicks>,
+  frame: Frame,
+): [string, OptionRecord][] {
+  const position = frame.positions[place % frame.positions.length];
+  if (position === undefined) return [];
+  const told = ([value, pick]: readonly [string, SeatPick]): [string, PiecesRecord][] => {
+    const placed = placedAt(pick, position, frame);
+    return placed === '?' ? [] : [[value, placed]];
+  };
+  const ys = isYTold ? ([['y', x]] as const) : [];
+  const values = ([['x', x], ...ys, ['z', z]] as const).flatMap(told);
+  if (values.length === 0) return [];
+  return [[position.id, { by: 'trim', ...Object.fromEntries(values) }]];
 }

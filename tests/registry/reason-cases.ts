@@ -27,6 +27,20 @@ function pair(more: Omit<Sketch, 'places' | 'cars'> & Partial<Sketch>): Case {
   return () => fitOf(world({ ...PAIR, ...more }), 'box-b');
 }
 
+/** Which of two shafts stands behind the gearbox hangs on a fact that nobody told. */
+function untold(patterns: { readonly a: string; readonly b: string }): Case {
+  return pair({
+    facts: [{ id: 'tag', name: 'Tag', values: ['x', 'y'].map((id) => ({ id, name: id })) }],
+    parts: {
+      'box-a': { rear: flange('A') },
+      'box-b': { rear: flange('B') },
+      'prop-a': { front: flange(patterns.a) },
+      'prop-b': { front: flange(patterns.b) },
+    },
+    cars: { car: { box: 'box-a', prop: { by: 'tag', x: 'prop-a', y: 'prop-b' } } },
+  });
+}
+
 /** Two axles whose ratios must agree: the rear one's is given, the front one's is 1. */
 function loop(rear: string): Case {
   const sketch: Sketch = {
@@ -250,6 +264,9 @@ export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
       }),
       'axle-b',
     ),
+  'ask-fact': untold({ a: 'A', b: 'B' }),
+  'told-by-fact': untold({ a: 'A', b: 'B' }),
+  'same-for-each-fact': untold({ a: 'B', b: 'B' }),
   'rule-open': pair({
     roles: { prop: { length: 'length' } },
     parts: { 'box-a': {}, 'box-b': {}, 'prop-a': {} },

@@ -104,7 +104,9 @@ export function judgeGroup(members: readonly Member[], setting: Setting): GroupR
     if ('empty' in prepared) return prepared;
     const alone =
       members.length === 1 ? weighed : weigh([member], { ...setting, picks: combined.picks });
-    return resultOf(member, alone, setting);
+    // By records that decide it may not apply, where weak ones of another check let it.
+    const [own] = alone.combined.members;
+    return own !== undefined && 'empty' in own ? own : resultOf(member, alone, setting);
   });
   const { outcome } = weighed;
   const code = codeOf(weighed);

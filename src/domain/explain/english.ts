@@ -165,6 +165,10 @@ const constraints = {
     `The change leaves nothing ${fittedAs(d.part)}, and the two paths need it.`,
   'fails-as-built-too': (d: ReasonData) =>
     `${lead(d)}By the records this fails as the works built it too, so the records are wrong.`,
+  'told-by-fact': (d: ReasonData) =>
+    `It hangs on what nobody has told of this vehicle: ${and(d.names ?? [])}.`,
+  'same-for-each-fact': (d: ReasonData) =>
+    `The same for each answer to ${and(d.names ?? [])}; for one of them: ${d.text ?? ''}`,
   suits: (d: ReasonData) =>
     d.choices === undefined ? 'One choice suits every place.' : `It suits with ${madeToSuit(d)}.`,
   'no-common-choice': (d: ReasonData) =>

@@ -207,6 +207,10 @@ const constraints = {
   'fails-as-built-too': (d: ReasonData) =>
     `${lead(d)}Nach den erfassten Werten geht das auch ab Werk nicht auf, also sind die Werte ` +
     'falsch.',
+  'told-by-fact': (d: ReasonData) =>
+    `Das hängt daran, was bei diesem Fahrzeug noch niemand gesagt hat: ${and(d.names ?? [])}.`,
+  'same-for-each-fact': (d: ReasonData) =>
+    `Bei jeder Antwort gleich (${and(d.names ?? [])}); bei einer davon: ${d.text ?? ''}`,
   suits: (d: ReasonData) =>
     d.choices === undefined ? 'Eine Wahl passt an allen Stellen.' : `Passt mit: ${madeToSuit(d)}.`,
   'no-common-choice': (d: ReasonData) =>

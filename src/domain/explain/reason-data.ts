@@ -135,6 +135,8 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'contradicts-statement': OPEN,
   'chain-broken': PART,
   'fails-as-built-too': FAILS,
+  'told-by-fact': only('names'),
+  'same-for-each-fact': only('names', 'text'),
   suits: CHOSEN,
   'no-common-choice': CHOSEN,
   'rule-met': RULE,

@@ -158,6 +158,8 @@ export const MATING_CODES = [
 export const CONSTRAINT_CODES = [
   'chain-broken',
   'fails-as-built-too',
+  'told-by-fact',
+  'same-for-each-fact',
   'suits',
   'no-common-choice',
   'rule-met',

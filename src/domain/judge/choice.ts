@@ -38,6 +38,7 @@ export function choiceConstraint(
     form: 'choice',
     id: choices.map(({ address }) => placeOf(address)).join('+'),
     group: index,
+    members: names.filter((_, member) => !('empty' in (group.results[member] ?? { empty: [] }))),
     hand,
     positions: positionsOf(scope, configuration),
     matings: scope.matings,

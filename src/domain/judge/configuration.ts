@@ -21,8 +21,11 @@ import type { Interval } from '../quantity/interval.js';
 export type Origin = 'works' | 'said' | 'chosen';
 
 export interface Seat {
+  /** As found where a works option stands there of which nobody knows which it is. */
   readonly occupant: Occupant;
   readonly origin: Origin;
+  /** That option: it is one of these, and one fact tells which (see `supposed.ts`). */
+  readonly option?: WorksOption;
 }
 
 /** What stands at a position: one seat, or a left and a right one. */
@@ -80,20 +83,12 @@ function seatsOf(fitted: FittedHere | undefined, position: Position): Seats {
     const seat: Seat = { occupant: AS_FOUND, origin };
     return position.isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
   }
-  const seat = (occupant: Occupant | WorksOption): Seat => ({
-    occupant: settled(occupant),
-    origin,
-  });
+  const seat = (occupant: Occupant | WorksOption): Seat =>
+    occupant.is === 'option'
+      ? { occupant: AS_FOUND, origin, option: occupant }
+      : { occupant, origin };
   if (!fitted.hands) return { hands: false, seat: seat(fitted.occupant) };
   return { hands: true, left: seat(fitted.left), right: seat(fitted.right) };
-}
-
-/**
- * What stands there as far as it is judged: of a works option whose fact is not known, nothing is,
- * so it is as found. That its values are few, and what follows for all of them, is not looked at.
- */
-function settled(occupant: Occupant | WorksOption): Occupant {
-  return occupant.is === 'option' ? AS_FOUND : occupant;
 }
 
 /** Lays seats and adapters over an arrangement. The same again changes nothing, nor its origin. */
@@ -124,8 +119,10 @@ function overSeats(under: Seats | undefined, over: Seats): Seats {
   return { hands: false, seat: overSeat(under.seat, over.seat) };
 }
 
+/** What may be anything is not the same as one of a few that the works fitted. */
 function overSeat(under: Seat, over: Seat): Seat {
-  return sameOccupant(under.occupant, over.occupant) ? under : over;
+  const isSame = sameOccupant(under.occupant, over.occupant) && under.option === over.option;
+  return isSame ? under : over;
 }
 
 export function seatAt(

@@ -26,6 +26,15 @@ interface ConstraintBase {
   readonly checks: readonly CheckResult[];
   /** Faces and articles that nobody recorded and that keep it open. */
   readonly missing: readonly FactAddress[];
+  /** Set where it is told over all values of facts that nobody told (see `supposed.ts`). */
+  readonly supposed?: Supposed;
+}
+
+export interface Supposed {
+  /** The facts that it hangs on; or all over which it comes to the same. */
+  readonly facts: readonly string[];
+  /** The reason by itself: with nothing supposed, or as for one value of these facts. */
+  readonly code: string;
 }
 
 /** One end of a mating, or of one joint in it. */
@@ -71,6 +80,8 @@ export interface ChoiceConstraint extends ConstraintBase {
   readonly matings: readonly string[];
   /** Which group of the plan it is. */
   readonly group: number;
+  /** The checks that share it, by name. */
+  readonly members: readonly string[];
   /** What the choice is of, and what may be ordered or set; null where it must be measured. */
   readonly choices: readonly {
     readonly address: FactAddress;

@@ -23,6 +23,8 @@ import { type Plan, type PlannedCheck, planConfiguration } from './plan.js';
 import { judgeRules } from './rule.js';
 import { type Standing, standingOf, stateOf } from './standing.js';
 import { applyStatements } from './statement.js';
+import { supposalsOf } from './supposed.js';
+import { constraintsOver, judgedForEach, type Supposition } from './supposed-constraints.js';
 
 /** A configuration as judged. */
 export interface Judgement {
@@ -32,6 +34,8 @@ export interface Judgement {
   readonly outcome: Outcome;
   /** What it was judged with, for those who ask what would decide an open point. */
   readonly bench: Bench;
+  /** As each value of the facts that nobody told has it; none where all is told. */
+  readonly suppositions: readonly (Supposition & Pick<Judgement, 'bench' | 'configuration'>)[];
 }
 
 export type Judged = CheckResult | NotApplying;
@@ -47,14 +51,23 @@ export interface Bench {
 }
 
 export function judge(configuration: Configuration): Judgement {
+  const { constraints: plain, bench } = judgeAsTold(configuration);
+  const suppositions = supposalsOf(configuration).map(({ facts, configuration: one }) => {
+    return { facts, configuration: one, ...judgeAsTold(one) };
+  });
+  const constraints = suppositions.length === 0 ? plain : constraintsOver(plain, suppositions);
+  return { configuration, constraints, outcome: outcomeOfAll(constraints), bench, suppositions };
+}
+
+/** With nothing supposed. */
+function judgeAsTold(configuration: Configuration) {
   const { bench, met } = meetingsOf(configuration);
   const found: Constraint[] = [
     ...judgePlaces(configuration, [...configuration.layout.positions.values()]),
     ...met,
     ...judgeRules(configuration, bench.setting),
   ];
-  const constraints = applyStatements(configuration, found);
-  return { configuration, constraints, outcome: outcomeOfAll(constraints), bench };
+  return { constraints: applyStatements(configuration, found), bench };
 }
 
 /**
@@ -62,7 +75,7 @@ export function judge(configuration: Configuration): Judgement {
  * asks for these alone: none of them hangs on another but through a choice that they share.
  */
 export function judgeMeetings(configuration: Configuration): readonly Constraint[] {
-  return applyStatements(configuration, meetingsOf(configuration).met);
+  return judgedForEach(configuration, (one) => applyStatements(one, meetingsOf(one).met));
 }
 
 function meetingsOf(configuration: Configuration): { bench: Bench; met: Constraint[] } {

@@ -13,6 +13,7 @@ import { checksIn, valueChecks } from './condition.js';
 import type { Constraint } from './constraint.js';
 import type { Judgement } from './judge.js';
 import type { PlannedCheck } from './plan.js';
+import { factsTelling, nameOfConstraint } from './supposed-constraints.js';
 import { factBehind } from './told-facts.js';
 
 export interface Measure {
@@ -35,24 +36,63 @@ interface Asked extends Omit<Measure, 'touches' | 'settles'> {
 
 /** The facts for all open constraints and all choices that still depend on something. */
 export function measureFor(judgement: Judgement): Measure[] {
-  const asked: Asked[] = [];
-  for (const constraint of judgement.constraints) {
-    if (constraint.severity !== 'must') continue;
-    const own = constraint.state === 'open' ? openFacts(constraint, judgement) : [];
-    const order = constraint.state === 'holds' ? orderFacts(constraint, judgement) : [];
-    asked.push(...[...own, ...order].map((one) => byFact(one, judgement)));
-  }
-  return merged(asked);
+  const { suppositions } = judgement;
+  const musts = judgement.constraints.filter(({ severity }) => severity === 'must');
+  const askedOf = suppositions.length === 0 ? askedFor : askedOverAll;
+  return merged(musts.flatMap((constraint) => askedOf(constraint, judgement)));
+}
+
+/** What a constraint is judged with. */
+type Judged = Pick<Judgement, 'bench' | 'configuration'>;
+
+function askedFor(constraint: Constraint, judged: Judged): Asked[] {
+  const own = constraint.state === 'open' ? openFacts(constraint, judged) : [];
+  const order = constraint.state === 'holds' ? orderFacts(constraint, judged) : [];
+  return [...own, ...order].map((one) => byFact(one, judged));
+}
+
+/**
+ * Where facts tell what the works fitted: those that it hangs on come first. What is asked for
+ * each of their values is asked whatever they say; what only some of them ask for can wait.
+ */
+function askedOverAll(constraint: Constraint, { suppositions }: Judgement): Asked[] {
+  const name = nameOfConstraint(constraint);
+  const ways = suppositions.map((way) => {
+    const own = way.constraints.find((one) => nameOfConstraint(one) === name);
+    const asked = own === undefined ? [] : askedFor(own, way);
+    return { facts: way.facts, state: own?.state ?? 'given', asked };
+  });
+  const wordsOf = ({ address }: Asked) => JSON.stringify(address);
+  if (constraint.state !== 'open') return ways.flatMap(({ asked }) => asked);
+  const facts = factsTelling(ways, ({ state, asked }) => [state, ...asked.map(wordsOf)].join());
+  const [first, ...others] = ways;
+  const common = (first?.asked ?? []).filter((one) =>
+    others.every(({ asked }) => asked.some((other) => wordsOf(other) === wordsOf(one))),
+  );
+  const isSettled = ways.every(({ state }) => state !== 'open');
+  return [
+    ...facts.map((fact) => ({
+      address: { ...NOWHERE, fact },
+      reading: null,
+      purpose: 'to-decide' as const,
+      needed: null,
+      constraint: constraint.id,
+      isAlone: facts.length === 1 && isSettled,
+    })),
+    ...(isSettled
+      ? []
+      : common.map((one) => ({ ...one, isAlone: facts.length === 0 && one.isAlone }))),
+  ];
 }
 
 /** Of a works option nobody has to look at the part: the fact tells which it is. */
-function byFact(asked: Asked, { configuration }: Judgement): Asked {
+function byFact(asked: Asked, { configuration }: Judged): Asked {
   const address = factBehind(asked.address, configuration);
   if (address === null) return asked;
   return { ...asked, address, reading: null, purpose: 'to-decide', needed: null };
 }
 
-function openFacts(constraint: Constraint, judgement: Judgement): Asked[] {
+function openFacts(constraint: Constraint, judgement: Judged): Asked[] {
   const missing = constraint.missing.map((address) => ({
     address,
     reading: null,
@@ -127,7 +167,7 @@ function distinct(facts: readonly Fact[]): Fact[] {
 }
 
 /** The values that a rule's conditions leave open. */
-function ruleFacts(constraint: Constraint, { configuration, bench }: Judgement): Fact[] {
+function ruleFacts(constraint: Constraint, { configuration, bench }: Judged): Fact[] {
   if (constraint.form !== 'rule') return [];
   return checksIn(constraint.conditions, configuration, bench.setting).flatMap((member) =>
     narrow([member], bench.setting).map(({ reading, purpose, needed }) => {
@@ -154,7 +194,7 @@ function doubted({ code, checks }: Constraint): Fact[] {
   );
 }
 
-function orderFacts(constraint: Constraint, judgement: Judgement): Asked[] {
+function orderFacts(constraint: Constraint, judgement: Judged): Asked[] {
   const facts = groupsOf(constraint, judgement).flatMap((members) =>
     narrowToOrder(members, judgement.bench.setting),
   );
@@ -170,7 +210,7 @@ function orderFacts(constraint: Constraint, judgement: Judgement): Asked[] {
 }
 
 /** The planned checks behind a constraint: each alone, or all of a shared choice together. */
-function groupsOf(constraint: Constraint, { bench }: Judgement): PlannedCheck[][] {
+function groupsOf(constraint: Constraint, { bench }: Judged): PlannedCheck[][] {
   const { plan, results } = bench;
   if (constraint.form === 'choice') {
     const members = plan.groups[constraint.group] ?? [];

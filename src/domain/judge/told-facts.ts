@@ -40,10 +40,6 @@ function settled(
 export function factBehind(address: FactAddress, configuration: Configuration): FactAddress | null {
   const { position, hand, part } = address;
   if (position === null || part !== null) return null;
-  const seat = seatAt(configuration.judged, position, hand);
-  if (seat === undefined || seat.origin !== 'works' || seat.occupant.is !== 'as-found') return null;
-  const here = configuration.vehicle.fitted.get(position);
-  if (here === undefined) return null;
-  const occupant = here.hands ? (hand === 'right' ? here.right : here.left) : here.occupant;
-  return occupant.is === 'option' ? { ...NOWHERE, fact: occupant.fact } : null;
+  const option = seatAt(configuration.judged, position, hand)?.option;
+  return option === undefined ? null : { ...NOWHERE, fact: option.fact };
 }

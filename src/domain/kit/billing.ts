@@ -12,6 +12,8 @@ import { judgeCondition } from '../judge/condition.js';
 import type { Configuration } from '../judge/configuration.js';
 import { LayoutEnvironment } from '../judge/environment.js';
 import { settingOf } from '../judge/judge.js';
+import { supposalsOf } from '../judge/supposed.js';
+import { outcomeForEach } from '../judge/supposed-constraints.js';
 import { middle } from '../quantity/interval.js';
 import { type Rational, ZERO } from '../quantity/rational.js';
 import type { AdapterChange, Bill, Consumed, SeatChange } from './basket.js';
@@ -122,11 +124,28 @@ function consumedBy({ rule, consumes }: Consumer, configuration: Configuration):
 
 /** Whether the condition of a rule holds for sure. */
 export function speaks(when: Condition, configuration: Configuration): boolean {
-  return judgeCondition(when, configuration, settingOf(configuration), null) === 'holds';
+  const outcome = outcomeForEach(configuration, (one) =>
+    judgeCondition(when, one, settingOf(one), null),
+  );
+  return outcome === 'holds';
 }
 
-/** As recorded, the middle of what it may be; null where nobody recorded it. */
+/**
+ * As recorded, the middle of what it may be; null where nobody recorded it, or where it hangs on a
+ * fact that nobody told.
+ */
 export function quantityOf(term: Term, configuration: Configuration): Rational | null {
+  const [one, ...others] = supposalsOf(configuration);
+  if (one === undefined) return quantityAsTold(term, configuration);
+  const quantity = quantityAsTold(term, one.configuration);
+  const isSame = others.every((other) => {
+    const own = quantityAsTold(term, other.configuration);
+    return own === null || quantity === null ? own === quantity : own.equals(quantity);
+  });
+  return isSame ? quantity : null;
+}
+
+function quantityAsTold(term: Term, configuration: Configuration): Rational | null {
   const setting = settingOf(configuration);
   const { judged } = configuration;
   const evaluator = new Evaluator(

@@ -245,9 +245,7 @@ function mayBeEmptied(position: Position, now: Seats, { catalogue }: Given): boo
   const occupants = now.hands ? [now.left.occupant, now.right.occupant] : [now.seat.occupant];
   if (occupants.every(({ is }) => is === 'empty')) return false;
   if (position.isOptional) return true;
-  return occupants.some(
-    (one) => one.is === 'part' && (catalogue.parts.get(one.part)?.spans ?? null) !== null,
-  );
+  return partsPossibleIn(now).some((id) => (catalogue.parts.get(id)?.spans ?? null) !== null);
 }
 
 /** The articles of seats, each once. */
@@ -256,6 +254,26 @@ export function partsIn(seats: Seats): string[] {
     ? [seats.left.occupant, seats.right.occupant]
     : [seats.seat.occupant];
   return [...new Set(occupants.flatMap((one) => (one.is === 'part' ? [one.part] : [])))];
+}
+
+/** Those and the ones of which a fact that nobody told says which it is; each once. */
+export function partsPossibleIn(seats: Seats): string[] {
+  return [...new Set([...partsIn(seats), ...seatsIn(seats).flatMap(partsOfOption)])];
+}
+
+function seatsIn(seats: Seats): Seat[] {
+  return seats.hands ? [seats.left, seats.right] : [seats.seat];
+}
+
+function partsOfOption({ option }: Seat): string[] {
+  if (option === undefined) return [];
+  return [...option.by.values()].flatMap((one) => (one.is === 'part' ? [one.part] : []));
+}
+
+/** The parts that may be there for a hand, where a works option is; else none. */
+export function optionsAt(seats: Seats, hand: Hand | null): readonly string[] {
+  const seat = seats.hands ? (hand === 'right' ? seats.right : seats.left) : seats.seat;
+  return partsOfOption(seat);
 }
 
 /** What stands there for a hand. */

@@ -8,7 +8,7 @@ import { termsOf } from '../check/check.js';
 import type { Constraint } from '../judge/constraint.js';
 import { judgeMeetings } from '../judge/judge.js';
 import { hasChoice } from '../judge/plan.js';
-import { partsIn } from './candidates.js';
+import { partsPossibleIn } from './candidates.js';
 import { STATE } from './core/problem.js';
 import { judgeIn, keptForVehicle, layoutOf } from './judged-in.js';
 import { Reads } from './reads.js';
@@ -25,7 +25,7 @@ function offersChoice(scene: Scene, variable: number): boolean {
 function choosesAt(scene: Scene, variable: number, value: number): boolean {
   const ids =
     variable < scene.places.length
-      ? partsIn(scene.seatValue(variable, value).seats)
+      ? partsPossibleIn(scene.seatValue(variable, value).seats)
       : scene.row(variable, value);
   return ids.some((id) => {
     const part = scene.catalogue.parts.get(id);
@@ -102,6 +102,7 @@ function choiceRelation(
         ? `${memberKey(variable, value)} ${value}`
         : memberKey(variable, value),
     judge: (scope, values) => {
+      // What may be there may be one that leaves a choice, where a works option stands.
       const isIdle = !scope.some((variable, at) => choosesAt(scene, variable, values[at] ?? 0));
       if (isIdle) return HOLDS;
       const found =

@@ -7,6 +7,7 @@ import type { CheckResult } from '../check/result.js';
 import type { Configuration } from '../judge/configuration.js';
 import type { CheckConstraint, Constraint } from '../judge/constraint.js';
 import { judgeMeetings } from '../judge/judge.js';
+import { supposalsOf } from '../judge/supposed.js';
 import { compare, type Rational } from '../quantity/rational.js';
 
 export interface Load {
@@ -21,14 +22,27 @@ export interface Load {
 
 /** The loads of the layout that apply, each with its margin; the worse hand counts. */
 export function loadsOf(configuration: Configuration): Load[] {
+  const supposals = supposalsOf(configuration);
+  if (supposals.length === 0) return loadsAsTold(configuration);
+  return worstOf(supposals.flatMap((one) => loadsAsTold(one.configuration)));
+}
+
+function loadsAsTold(configuration: Configuration): Load[] {
   const { layout } = configuration;
   const checks = layout.checks.filter(({ primitive }) => primitive === 'carries');
   if (checks.length === 0) return [];
   const own = { ...configuration, layout: { ...layout, matings: new Map(), checks } };
+  return worstOf(
+    judgeMeetings(own)
+      .filter(isCheck)
+      .flatMap((one) => loadOf(one) ?? []),
+  );
+}
+
+/** Each load once, as the worst that it may be. */
+function worstOf(all: readonly Load[]): Load[] {
   const loads = new Map<string, Load>();
-  for (const constraint of judgeMeetings(own).filter(isCheck)) {
-    const load = loadOf(constraint);
-    if (load === null) continue;
+  for (const load of all) {
     const other = loads.get(load.check);
     loads.set(load.check, other === undefined ? load : worse(other, load));
   }
@@ -54,6 +68,7 @@ function marginOf({ margin }: CheckResult): Rational | null {
 }
 
 function worse(a: Load, b: Load): Load {
+  if (a.isOpen !== b.isOpen) return a.isOpen ? a : b;
   if (a.margin === null) return a;
   if (b.margin === null) return b;
   return compare(a.margin, b.margin) <= 0 ? a : b;

@@ -13,7 +13,7 @@ import type { CompiledIndex } from '../index/compiled-index.js';
 import { sameOccupant } from '../judge/configuration.js';
 import { builtPairs, pairKey } from '../judge/evidence.js';
 import { weighBuilt } from '../judge/judge-mating.js';
-import { occupantOf, type SeatValue } from './candidates.js';
+import { occupantOf, optionsAt, type SeatValue } from './candidates.js';
 import type { Scene } from './scene.js';
 
 /** What stands at the two ends, and the values of the variables behind them. */
@@ -48,6 +48,8 @@ function metFor(
 ): Outcome | null {
   const isLeftKept = isKept(scene, mating.ends[0].position, met.left, met.isLeftNow, hand);
   const isRightKept = isKept(scene, mating.ends[1].position, met.right, met.isRightNow, hand);
+  if (mayStand(scene, mating.ends[0].position, met.left, hand)) return null;
+  if (mayStand(scene, mating.ends[1].position, met.right, hand)) return null;
   // What is as it was is given, or else said: that is for the judge.
   if (isLeftKept && isRightKept && met.isRowNow) return null;
   const left = articleAt(scene, met.left, hand);
@@ -79,6 +81,13 @@ function isKept(
   if (isNow) return true;
   const now = scene.seatValue(scene.placeVariable(position), 0);
   return sameOccupant(occupantOf(now.seats, hand), occupantOf(value.seats, hand));
+}
+
+/** Whether the very article may be there now already, which a fact that nobody told says. */
+function mayStand(scene: Scene, position: string, { seats }: SeatValue, hand: Hand | null) {
+  const occupant = occupantOf(seats, hand);
+  const { seats: now } = scene.seatValue(scene.placeVariable(position), 0);
+  return occupant.is === 'part' && optionsAt(now, hand).includes(occupant.part);
 }
 
 /** A part as the edition records it, in one place alone. */

@@ -16,7 +16,7 @@ import { gradeOf } from '../check/state.js';
 import type { Reference, Term } from '../check/term.js';
 import { classKey, partKey, valueKey } from '../index/interning.js';
 import { isPoint } from '../quantity/interval.js';
-import { occupantOf } from './candidates.js';
+import { occupantOf, optionsAt } from './candidates.js';
 import type { Scene } from './scene.js';
 
 interface ReadsOfPlace {
@@ -124,15 +124,18 @@ export class Reads {
     const reads = this.#places.get(variable);
     if (reads === undefined) return this.#scene.row(variable, value).join('>');
     const { seats, renewed } = this.#scene.seatValue(variable, value);
+    const { seats: now } = this.#scene.seatValue(variable, 0);
     const hands = seats.hands ? (['left', 'right'] as const) : [null];
     const keys = hands.map((hand) => {
       const occupant = occupantOf(seats, hand);
       if (occupant.is !== 'part') return occupant.is;
-      return this.#partKey(occupant.part, reads);
+      // The one that may be there already is alike to no other.
+      const mayBeThere = optionsAt(now, hand).includes(occupant.part);
+      return mayBeThere ? occupant.part : this.#partKey(occupant.part, reads);
     });
     // Of a pair, the hand that stays is not changed.
-    const now = seats.hands ? this.#stays(variable, value) : '';
-    return [...keys, now, ...renewed.map((hand) => `new ${hand}`)].join('/');
+    const staying = seats.hands ? this.#stays(variable, value) : '';
+    return [...keys, staying, ...renewed.map((hand) => `new ${hand}`)].join('/');
   }
 
   /** What is there now, as far as it is read. */

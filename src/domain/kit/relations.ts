@@ -7,19 +7,22 @@
 import type { Layout, Mating, Part, Rule } from '../catalogue/catalogue.js';
 import type { Check } from '../check/check.js';
 import { termsOf } from '../check/check.js';
+import type { Outcome } from '../check/state.js';
 import { classKey, partKey } from '../index/interning.js';
+import { type Configuration, seatAt } from '../judge/configuration.js';
 import { builtPairs } from '../judge/evidence.js';
 import { settingOf } from '../judge/judge.js';
 import { judgePlaces } from '../judge/place.js';
 import { hasChoice } from '../judge/plan.js';
 import { judgeRule } from '../judge/rule.js';
-import { occupantOf, partsIn } from './candidates.js';
+import { judgedForEach, outcomeForEach } from '../judge/supposed-constraints.js';
+import { occupantOf, optionsAt, partsIn, partsPossibleIn } from './candidates.js';
 import { choiceRelations } from './choice-relations.js';
-import { STATE, type State } from './core/problem.js';
+import type { State } from './core/problem.js';
 import { isGiven, judgeIn, keptForVehicle, layoutOf, readStatements } from './judged-in.js';
 import { metByIndex } from './met-by-index.js';
 import { Reads } from './reads.js';
-import { HOLDS, type Judged, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
+import { HOLDS, type KitRelation, relationOf, STATES, worstOf } from './relation.js';
 import type { Scene } from './scene.js';
 import { statementRelations } from './statement-relations.js';
 
@@ -58,7 +61,9 @@ function placeRelation(scene: Scene, variable: number): KitRelation {
     keptAs: () => keptForVehicle(scene, 'place', position.id),
     judge: (scope, values) => {
       if (isGiven(scene, values)) return HOLDS;
-      const constraints = judgePlaces(scene.configuration(scope, values), [position]);
+      const constraints = judgedForEach(scene.configuration(scope, values), (one) =>
+        judgePlaces(one, [position]),
+      );
       // Whether a piece fills all its places is a relation of its own.
       return worstOf(constraints.filter(({ code }) => code !== 'span-occupied'));
     },
@@ -81,7 +86,7 @@ function spanRelations(scene: Scene): KitRelation[] {
   const { layout } = scene.question.vehicle;
   const groups = new Map<string, readonly string[]>();
   for (const { values } of scene.places) {
-    for (const id of values.flatMap(({ seats }) => partsIn(seats))) {
+    for (const id of values.flatMap(({ seats }) => partsPossibleIn(seats))) {
       const spans = scene.catalogue.parts
         .get(id)
         ?.spans?.filter((one) => layout.positions.has(one));
@@ -95,27 +100,25 @@ function spanRelations(scene: Scene): KitRelation[] {
       sort: 'span',
       id,
       reads,
-      judge: (scope, values) => spanned(scene, spans, scope, values),
+      judge: (scope, values) => {
+        const outcome = outcomeForEach(scene.configuration(scope, values), (one) =>
+          spanned(one, spans),
+        );
+        return { ...HOLDS, state: STATES[outcome] };
+      },
     });
   });
 }
 
-function spanned(
-  scene: Scene,
-  spans: readonly string[],
-  scope: readonly number[],
-  values: readonly number[],
-): Judged {
-  const standing = scope.map((variable, at) =>
-    occupantOf(scene.seatValue(variable, values[at] ?? 0).seats, null),
-  );
-  const pieces = standing.flatMap((one) => (one.is === 'part' ? [one.part] : []));
+function spanned({ judged, catalogue }: Configuration, spans: readonly string[]): Outcome {
+  const standing = spans.map((position) => seatAt(judged, position, null)?.occupant);
+  const pieces = standing.flatMap((one) => (one?.is === 'part' ? [one.part] : []));
   const fillsAll = (id: string): boolean => {
-    const own = scene.catalogue.parts.get(id)?.spans ?? null;
+    const own = catalogue.parts.get(id)?.spans ?? null;
     if (own === null || !spans.every((position) => own.includes(position))) return true;
-    return standing.every((one) => one.is === 'part' && one.part === id);
+    return standing.every((one) => one?.is === 'part' && one.part === id);
   };
-  return pieces.every(fillsAll) ? HOLDS : { ...HOLDS, state: STATE.fails };
+  return pieces.every(fillsAll) ? 'holds' : 'fails';
 }
 
 function matingRelation(scene: Scene, id: string): KitRelation {
@@ -134,6 +137,7 @@ function matingRelation(scene: Scene, id: string): KitRelation {
   if (sharesRole(mating, layout)) {
     for (const { position } of mating.ends) reads.whole(position);
   }
+  const isUntold = mating.ends.some(({ position }) => hasOption(scene, position));
   const interfaces = new Map(
     mating.ends.map((end) => [scene.placeVariable(end.position), end.interface]),
   );
@@ -152,7 +156,9 @@ function matingRelation(scene: Scene, id: string): KitRelation {
     // Two faces meet on any vehicle, unless somebody states something of this one, or a piece that
     // stays as it is makes one of two joints given.
     keptAs: (values) =>
-      isStated || values.some((value, at) => hasStaying(scene, reads.scope[at] ?? 0, value))
+      isStated ||
+      isUntold ||
+      values.some((value, at) => hasStaying(scene, reads.scope[at] ?? 0, value))
         ? keptForVehicle(scene, 'mating', id)
         : `mating ${scene.question.vehicle.layout.id} ${id}`,
     nowKeyOf: (variable) => {
@@ -185,6 +191,12 @@ function decidedByIndex(
     isRowNow: between === null || valueAt(between) === 0,
   });
   return outcome === null ? null : STATES[outcome];
+}
+
+/** Whether a fact that nobody told says what stands there now. */
+function hasOption(scene: Scene, position: string): boolean {
+  const { seats } = scene.seatValue(scene.placeVariable(position), 0);
+  return optionsAt(seats, 'left').length + optionsAt(seats, 'right').length > 0;
 }
 
 /** Whether one hand of a changed place holds what it holds now. */
@@ -273,9 +285,11 @@ function ruleRelation(scene: Scene, rule: Rule): KitRelation {
     keptAs: () => keptForVehicle(scene, 'rule', rule.id),
     judge: (scope, values) => {
       if (isGiven(scene, values)) return HOLDS;
-      const configuration = scene.configuration(scope, values);
-      const constraint = judgeRule(rule, configuration, settingOf(configuration));
-      return constraint === null ? HOLDS : worstOf([constraint]);
+      const constraints = judgedForEach(scene.configuration(scope, values), (one) => {
+        const constraint = judgeRule(rule, one, settingOf(one));
+        return constraint === null ? [] : [constraint];
+      });
+      return worstOf(constraints);
     },
   });
 }

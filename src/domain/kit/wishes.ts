@@ -9,6 +9,7 @@ import type { Hand } from '../check/reading.js';
 import { judgeCondition } from '../judge/condition.js';
 import { handsOf } from '../judge/configuration.js';
 import { settingOf } from '../judge/judge.js';
+import { outcomeForEach } from '../judge/supposed-constraints.js';
 import { add, equals, ONE, type Rational, rational, ZERO } from '../quantity/rational.js';
 import { occupantOf, type SeatValue } from './candidates.js';
 import { STATE } from './core/problem.js';
@@ -117,8 +118,9 @@ function conditionRelation(
     id,
     reads,
     judge: (scope, values) => {
-      const configuration = scene.configuration(scope, values);
-      const outcome = judgeCondition(condition, configuration, settingOf(configuration), null);
+      const outcome = outcomeForEach(scene.configuration(scope, values), (one) =>
+        judgeCondition(condition, one, settingOf(one), null),
+      );
       return { ...HOLDS, state: STATES[outcome] };
     },
   });
@@ -240,8 +242,9 @@ function avoidedRelation(
     reads,
     judge: (scope, values) => {
       if ((values[scope.indexOf(variable)] ?? 0) === 0) return HOLDS;
-      const configuration = scene.configuration(scope, values);
-      const outcome = judgeCondition(condition, configuration, settingOf(configuration), null);
+      const outcome = outcomeForEach(scene.configuration(scope, values), (one) =>
+        judgeCondition(condition, one, settingOf(one), null),
+      );
       if (outcome === 'fails') return HOLDS;
       return { ...HOLDS, state: outcome === 'holds' ? STATE.fails : STATE.open };
     },

@@ -3,11 +3,13 @@
  */
 
 import { type Command, Option } from 'commander';
+import { LIMITS } from '../contract/limits.js';
 import type { FitAnswer, FitPositionView } from '../usecases/answer.js';
 import { checkFit, type FitInput } from '../usecases/check-fit.js';
 import { called, place, sayAsides, sayNames, sayOrders, sayVerdict } from './answer-text.js';
 import { sayConflict } from './conflict-text.js';
 import { cautionTexts, sayFindings } from './finding.js';
+import { upTo } from './kit-options.js';
 import { sayKit } from './kit-text.js';
 import type { Page } from './page.js';
 import {
@@ -26,6 +28,7 @@ interface FitOptions extends VehicleOptions, StoreOptions {
   readonly position?: string;
   readonly with?: readonly Pair[];
   readonly changes?: 'yes' | 'no';
+  readonly steps?: number;
 }
 
 const EXAMPLES = `
@@ -49,7 +52,10 @@ export function addFit(program: Command, session: Session): void {
     .option('--position <position>', 'only at this position of the vehicle')
     .option('--with <position=part>', 'a part that is fitted beside it (repeatable)', addPair);
   const changes = new Option('--changes <changes>', 'whether to look for changes around it');
-  addStoreOptions(addVehicleOptions(command.addOption(changes.choices(['yes', 'no']))))
+  command
+    .addOption(changes.choices(['yes', 'no']))
+    .option('--steps <n>', 'how many steps the search may take', upTo(1, LIMITS.kitSteps.value));
+  addStoreOptions(addVehicleOptions(command))
     .addHelpText('after', EXAMPLES)
     .action((vehicle: string, part: string, options: FitOptions) => {
       const input: FitInput = {
@@ -58,6 +64,7 @@ export function addFit(program: Command, session: Session): void {
         position: options.position ?? null,
         with: partsByPlace(options.with ?? [], '--with'),
         changes: options.changes ?? null,
+        ...(options.steps === undefined ? {} : { steps: options.steps }),
       };
       const answer = session.ask(options, (library) => checkFit(library, input));
       session.tell(answer, options, sayFit);

@@ -53,7 +53,7 @@ function oneOf(flags: string, description: string, choices: readonly string[]): 
   return new Option(flags, description).choices(choices);
 }
 
-function upTo(least: number, most: number): (text: string) => number {
+export function upTo(least: number, most: number): (text: string) => number {
   return (text) => wholeNumber(text, { least, most });
 }
 

@@ -132,6 +132,7 @@ function sayWhole(route: RouteView, style: Style): void {
     }
   }
   page.say(totalsText(route, style), { indent: 2, tone: 'strong' });
+  for (const text of unknownLimitTexts(route, words)) page.say(text, { indent: 2 });
   sayCascade(route, page, words, said);
   if (route.loses.length > 0) {
     page.say(kits.loses, { indent: 2, tone: 'strong' });
@@ -231,4 +232,21 @@ function totalsText({ totals }: RouteView, style: Style): string {
     ...(untimed.length === 0 ? [] : [kits.untimed(untimed.length)]),
   ];
   return kits.total(moneyText(cost, style), beside);
+}
+
+/** Each limit of which nobody can tell whether this way keeps it, and why. */
+function unknownLimitTexts({ totals }: RouteView, { kits }: CliWords): string[] {
+  const { unpriced, untimed, labour } = totals;
+  const prices = unpriced.length === 0 ? [] : [kits.unpriced(unpriced.length)];
+  const times = untimed.length === 0 ? [] : [kits.untimed(untimed.length)];
+  // Without a rate no hour costs anything.
+  const costs = [...prices, ...(labour === null ? [] : times)];
+  const why: Record<string, readonly string[]> = {
+    cost: costs,
+    labourHours: times,
+    leadDays: [kits.leadNotKnown],
+  };
+  return totals.unknownLimits.map((limit) =>
+    kits.limitNotKnown(kits.limits[limit] ?? limit, why[limit] ?? []),
+  );
 }

@@ -6,6 +6,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { kitAnswerSchema } from '../../src/contract/kits.js';
 import { NAMED } from '../http/named-parts.js';
+import { CART } from './catalogue.js';
 import { freshDatabase, type Run, run } from './terminal.js';
 
 const CATALOGUE = JSON.stringify({
@@ -63,6 +64,30 @@ describe('for people', () => {
     const narrow = await ask('kits cart-1 box-b@gearbox --routes 5', 60);
     for (const { out } of [wide, narrow]) expect(out).toContain('Way 1');
     expect(Math.max(...narrow.out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(60);
+  });
+
+  test('which limits a way is not known to keep stands below its sums, and why', async () => {
+    const bolts = { part: 'plate-ab', quantity: '1' };
+    const rule = { id: 'bolts', when: { changed: 'gearbox' }, consumes: bolts, because: 'So.' };
+    const offers = [{ id: 'o-1', for: 'box-d', price: '5.00', leadDays: 1 }];
+    const bare = { database: freshDatabase(), columns: 200 };
+    const files = { 'bare.json': JSON.stringify({ ...CART, rules: [rule], offers }) };
+    await run(['publish', 'bare.json'], { ...bare, files });
+    const askBare = (text: string) => run(text.split(' '), bare);
+    const line = 'kits cart-1 box-d --max-hours 9.5 --max-cost 900 --max-lead-days 9';
+    const { out } = await askBare(line);
+    expect(out).toContain('  Not known to keep the limit of cost: 1 line without a price.\n');
+    expect(out).toContain('  Not known to keep the limit of labour: 1 line without hours.\n');
+    expect(out).toContain(
+      '  Not known to keep the limit of days: nobody knows when all of it is there.\n',
+    );
+    const { out: paid } = await askBare(`${line} --labour-rate 60.00 --lang de`);
+    expect(paid).toContain(
+      '  Nicht bekannt, ob die Grenze der Kosten eingehalten wird: 1 Zeile ohne Preis, ' +
+        '1 Zeile ohne\n  Stunden.\n',
+    );
+    const { out: free } = await askBare('kits cart-1 box-d');
+    expect(free).not.toContain('Not known to keep');
   });
 
   test('that there is none is an answer, and so is that nothing need be done', async () => {

@@ -56,6 +56,14 @@ describe('fit, for people', () => {
     expect(out.indexOf('Fails:')).toBeLessThan(out.indexOf('Holds:'));
   });
 
+  test('the search for changes may take so many steps', async () => {
+    const { out } = await ask('fit cart-1 box-b --steps 1');
+    expect(out).not.toMatch(/^Fits, with more parts/);
+    expect(out).toMatch(/^Not known/);
+    const { code, err } = await ask('fit cart-1 box-b --steps 0');
+    expect([code, err]).toEqual([2, expect.stringContaining('--steps')]);
+  });
+
   test('what is not known is neither fitting nor failing, and says what to measure', async () => {
     const { code, out } = await ask('fit cart-1 box-c');
     expect(code).toBe(0);

@@ -163,7 +163,6 @@ export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
   'fits-already-there': askFit('lirren-1', 'body-lirren-1'),
   'no-position': askFit('lirren-1', 'rear-prop-2'),
   'goes-between': askFit('lirren-1', 'adapter-70-65'),
-  'ask-fact': askFit('gallivet-4', 'hub-rear-pellory+turn-rear-spigot'),
   'stated-before-work': painted('box-d+paint'),
   'not-one-of': pair({
     roles: { box: { sort: 'code' } },

@@ -51,6 +51,10 @@ export const GERMAN_KITS: KitWords = {
   works: (amount) => `Bearbeitung ${amount}`,
   unpriced: (lines) => `${counted(lines, 'Zeile', 'Zeilen')} ohne Preis`,
   untimed: (lines) => `${counted(lines, 'Zeile', 'Zeilen')} ohne Stunden`,
+  limitNotKnown: (limit, why) =>
+    `Nicht bekannt, ob die Grenze ${limit} eingehalten wird: ${why.join(', ')}.`,
+  limits: { cost: 'der Kosten', labourHours: 'der Arbeit', leadDays: 'der Tage' },
+  leadNotKnown: 'niemand weiß, wann alles da ist',
   orMore: (sum) => `${sum} oder mehr`,
   why: 'Warum, vom Gewünschten an:',
   conflict: 'Diese Forderungen widersprechen sich:',

@@ -36,6 +36,10 @@ export interface KitWords {
   /** So many lines are not in the sum. */
   readonly unpriced: (lines: number) => string;
   readonly untimed: (lines: number) => string;
+  /** A limit of which nobody can tell whether it is kept, and what is not known. */
+  readonly limitNotKnown: (limit: string, why: readonly string[]) => string;
+  readonly limits: Readonly<Record<string, string>>;
+  readonly leadNotKnown: string;
   readonly orMore: (sum: string) => string;
   /** Heading of why each line is there, from what is asked for onwards. */
   readonly why: string;

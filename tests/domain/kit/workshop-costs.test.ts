@@ -85,6 +85,20 @@ describe('a limit', () => {
     expect(shortly(limited(hours, { wants }))).toEqual(['proven hub-a']);
   });
 
+  test('of hours is not known to be kept where the time to open something is not recorded', () => {
+    const opened = (access: string): Sketch => ({
+      places: ['box 1h >cover', `cover 1h${access}`],
+      parts: ['box-a', 'cover-a'],
+      donors: { car: { cover: 'cover-a' } },
+    });
+    const asked = limited({ labourHours: rational('2') }, { wants: [want('box', 'box-a')] });
+    const unknown = (sketch: Sketch) =>
+      routesOf(sketch, asked).map(({ grade, basket }) => [grade, ...basket.totals.unknownLimits]);
+    expect(unknown(opened(' /1h'))).toEqual([['proven']]);
+    expect(unknown(opened(''))).toEqual([['open', 'labourHours']]);
+    expect(unknown(opened(' /2h'))).toEqual([]);
+  });
+
   test('of lead days is not known to be kept by what is used up and nobody offers', () => {
     const days = limited({ leadDays: 3 }, { wants });
     expect(shortly({ ...days, offers: ['hub-a 9.00 in 1d'] })).toEqual(['open hub-a leadDays']);

@@ -16,12 +16,13 @@ interface Options extends KitOptions, StoreOptions {
 }
 
 const EXAMPLES = `
-A wish is a part, with @ and a position behind it if need be, or lot: and a lot. That there is no
-way is an answer: the exit code is 0.
+A wish is a part, with @ and a position behind it if need be; lot: and a lot; or load: and a load
+of the vehicle with its least margin. That there is no way is an answer: the exit code is 0.
 
 Examples:
   $ faying kits lirren-1 gearbox-6-late
   $ faying kits lirren-1 gearbox-6-late@gearbox --keep rear-final-drive --labour-rate 60.00
+  $ faying kits lirren-1 load:clutch-load=1.5
   $ faying kits vessimer-20 lot:rear-end-vessimer-28 --prefer labour-hours
 `;
 

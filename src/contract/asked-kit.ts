@@ -11,7 +11,13 @@ import {
   unknownsSchema,
   workUpToSchema,
 } from './kit-question.js';
-import { avoidSchema, conditionSchema, lotWantedSchema, WANTED } from './kit-wishes.js';
+import {
+  avoidSchema,
+  conditionSchema,
+  loadWantedSchema,
+  lotWantedSchema,
+  WANTED,
+} from './kit-wishes.js';
 import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
 import { VEHICLE_FIELDS } from './question.js';
@@ -39,6 +45,7 @@ export const askedKitSchema = z
           .strictObject({ ...WANTED, part: z.array(z.string()), renew: z.boolean() })
           .openapi('AskedPart'),
         lotWantedSchema,
+        loadWantedSchema,
         conditionSchema,
       ]),
     ),

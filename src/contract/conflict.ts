@@ -85,8 +85,8 @@ export const conflictSchema = z
     smallest: z.boolean().openapi({ description: 'No fewer demands contradict each other.' }),
     path: orNull(z.array(stepSchema)).openapi({
       description:
-        'What breaks them, from what is asked for onwards; none of it can be left out. Null where ' +
-        'it was not found in time.',
+        'What breaks them, from what is asked for onwards; none of it can be left out. Null ' +
+        'where it was not found in time.',
     }),
     relaxations: z.array(relaxationSchema).openapi({
       description: 'The fewest demands first, then the cheapest.',

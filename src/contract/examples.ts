@@ -101,6 +101,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     },
   },
   {
+    operationId: 'askKits',
+    name: 'margin-of-a-load',
+    summary: 'A clutch that carries half as much again as the engine asks for',
+    body: { vehicle: 'lirren-1', want: [{ load: 'clutch-load', atLeast: '1.5' }], routes: 1 },
+  },
+  {
     operationId: 'inspectVehicle',
     name: 'half-known',
     summary: 'A vehicle of which nobody has looked at what is behind the gearbox',

@@ -44,6 +44,24 @@ export const lotWantedSchema = z.strictObject({ lot }).openapi('WantedLot', {
   description: 'A lot, bought whole; what of it has a place on the vehicle is put there.',
 });
 
+export const loadWantedSchema = z
+  .strictObject({
+    load: nameOf().openapi({
+      description: "Id of a load: a `carries` among the checks of the vehicle's layout.",
+      example: 'clutch-load',
+    }),
+    atLeast: nameOf('valueCharacters').openapi({
+      description: 'The least that its rating is over its demand, a decimal.',
+      pattern: '^[0-9]{1,3}(\\.[0-9]{1,4})?$',
+      example: '1.25',
+    }),
+  })
+  .openapi('WantedLoad', {
+    description:
+      'A margin of a load, by the records, whether anything of it is changed or not. Where ' +
+      'nothing carries the load it is not met.',
+  });
+
 const wantedParts = z
   .union([
     part,
@@ -69,6 +87,7 @@ export const wantSchema = z
   .union([
     z.strictObject(WANTED).openapi('WantedPart', { description: 'A part that is to be there.' }),
     lotWantedSchema,
+    loadWantedSchema,
     conditionSchema,
   ])
   .openapi('Want', { description: 'One thing that the change must bring about.' });

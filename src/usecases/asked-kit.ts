@@ -12,6 +12,7 @@ import type { FittedInput } from './question.js';
 export type AskedWant =
   | { part: string[]; position?: string; hand?: Hand; renew: boolean }
   | { lot: string }
+  | { load: string; atLeast: string }
   | AskedCondition;
 
 export interface AskedCondition {

@@ -51,7 +51,7 @@ function saidOf(
   }
 }
 
-const WANTED = { part: 'part', lot: 'lot', condition: 'condition' } as const;
+const WANTED = { part: 'part', lot: 'lot', load: 'load', condition: 'condition' } as const;
 
 const LIMITED: Readonly<Record<string, string>> = {
   cost: 'cost',
@@ -107,6 +107,10 @@ function wantData(want: Want | undefined, speaker: Speaker): ReasonData {
   switch (want?.is) {
     case 'lot':
       return { text: lotName(want.lot, speaker) };
+    case 'load': {
+      const { load, atLeast } = want;
+      return { text: load, asked: speaker.values.share(point(atLeast), 'ratio') };
+    }
     case 'condition':
       return { part: speaker.named({ ...NOWHERE, position: want.position }) };
     case 'part': {

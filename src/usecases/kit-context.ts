@@ -44,6 +44,15 @@ export class KitContext {
     return null;
   }
 
+  /** The id of a load, which is a `carries` of the layout; null where it has none of it. */
+  load(id: string, at: string): string | null {
+    const { layout, id: vehicle } = this.vehicle;
+    const loads = layout.checks.flatMap((one) => (one.primitive === 'carries' ? one.id : []));
+    if (loads.includes(id)) return id;
+    this.faults.add(at, 'unknown-load', { name: id, vehicle, meant: nearest(id, loads) });
+    return null;
+  }
+
   /** A condition of the question; null where it has a fault. */
   condition({ position, condition: raw }: ConditionInput, at: string): Condition | null {
     const isPlaced = this.hasPosition(position, `${at}.position`);

@@ -23,8 +23,18 @@ export interface WantedPartInput {
   readonly renew: boolean;
 }
 
+/** A load of the vehicle's layout with its rating over its demand at the least, a decimal. */
+export interface WantedLoadInput {
+  readonly load: string;
+  readonly atLeast: string;
+}
+
 /** One thing that the change must bring about. */
-export type WantInput = WantedPartInput | { readonly lot: string } | ConditionInput;
+export type WantInput =
+  | WantedPartInput
+  | { readonly lot: string }
+  | WantedLoadInput
+  | ConditionInput;
 
 /** One thing that must not be added. */
 export type AvoidInput = { readonly part: string } | { readonly supplier: string } | ConditionInput;

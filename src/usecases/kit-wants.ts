@@ -4,12 +4,14 @@
 
 import type { Condition } from '../domain/check/check.js';
 import type { Avoided, Want } from '../domain/kit/question.js';
+import { exactText, rational } from '../domain/quantity/rational.js';
 import type { AskedAvoid, AskedCondition, AskedWant } from './asked-kit.js';
 import type { KitContext } from './kit-context.js';
 import type {
   AvoidInput,
   ConditionInput,
   KitInput,
+  WantedLoadInput,
   WantedPartInput,
   WantInput,
 } from './kit-input.js';
@@ -47,10 +49,30 @@ function wantOf(
     const lot = context.lot(input.lot, `${at}.lot`);
     return lot === null ? null : { domain: { is: 'lot', lot }, asked: { lot } };
   }
+  if ('load' in input) return wantedLoad(input, at, context);
   const condition = context.condition(input, at);
   if (condition === null) return null;
   const { position } = input;
   return { domain: { is: 'condition', position, condition }, asked: askedCondition(input) };
+}
+
+/** A decimal above zero: how many times its demand a part is to carry. */
+const MARGIN_PATTERN = /^(?!0+(\.0+)?$)[0-9]{1,3}(\.[0-9]{1,4})?$/;
+
+function wantedLoad(
+  { load: name, atLeast: text }: WantedLoadInput,
+  at: string,
+  context: KitContext,
+): Resolved<Want, AskedWant> | null {
+  const load = context.load(name, `${at}.load`);
+  const isMargin = MARGIN_PATTERN.test(text);
+  if (!isMargin) context.faults.add(`${at}.atLeast`, 'not-a-margin', {});
+  if (load === null || !isMargin) return null;
+  const atLeast = rational(text);
+  return {
+    domain: { is: 'load', load, atLeast },
+    asked: { load, atLeast: exactText(atLeast) },
+  };
 }
 
 function wantedPart(

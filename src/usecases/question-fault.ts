@@ -87,6 +87,7 @@ export interface QuestionFaultData {
   };
   readonly 'unknown-position': UnknownPlace;
   readonly 'unknown-mating': UnknownPlace;
+  readonly 'unknown-load': UnknownPlace;
   readonly 'not-handed': { readonly position: string };
   /** What is named beside the part would stand where the part itself goes. */
   readonly 'place-of-the-part': { readonly position: string };
@@ -98,6 +99,7 @@ export interface QuestionFaultData {
   readonly 'negative-torque': Nothing;
   readonly 'not-a-price': Nothing;
   readonly 'not-hours': Nothing;
+  readonly 'not-a-margin': Nothing;
   /** What a price is for has a fault, as the price and stock list could have it. */
   readonly 'amount-at-fault': Quoted<FaultCode>;
   /** A condition has a fault, as a rule of the catalogue could have it. */
@@ -151,6 +153,7 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'not-a-value-of-fact': 'invalid-question',
   'unknown-position': 'unknown-position',
   'unknown-mating': 'invalid-question',
+  'unknown-load': 'invalid-question',
   'not-handed': 'invalid-question',
   'place-of-the-part': 'invalid-question',
   'too-many-adapters': 'invalid-question',
@@ -161,6 +164,7 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'negative-torque': 'invalid-question',
   'not-a-price': 'invalid-question',
   'not-hours': 'invalid-question',
+  'not-a-margin': 'invalid-question',
   'amount-at-fault': 'invalid-question',
   'condition-at-fault': 'invalid-question',
   'reading-of-nothing': 'invalid-question',

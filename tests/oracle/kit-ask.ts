@@ -18,6 +18,8 @@ export type KitWish =
       readonly renews: boolean;
     }
   | { readonly is: 'lot'; readonly lot: string }
+  /** So many times what a load of the layout asks for, a decimal. */
+  | { readonly is: 'load'; readonly load: string; readonly atLeast: string }
   | { readonly is: 'condition'; readonly position: string; readonly condition: unknown };
 
 export interface KitAsk {

@@ -69,6 +69,7 @@ export function meetsWishes(change: Change, base: Scene, ask: KitAsk): boolean {
 function meets(want: KitWish, change: Change, base: Scene): boolean {
   switch (want.is) {
     case 'condition':
+    case 'load':
       return true;
     case 'lot':
       return hasPlaced(want.lot, change, base);

@@ -5,7 +5,7 @@
  * the cheapest of each kind is the route.
  */
 
-import type { CatalogueDocument } from '../../src/domain/catalogue/document.js';
+import type { CatalogueDocument, LayoutRecord } from '../../src/domain/catalogue/document.js';
 import { failsAlone, judgeScene } from './judge.js';
 import { type KitAsk, rulesetOf } from './kit-ask.js';
 import { costOf, subsetsOf } from './kit-bill.js';
@@ -22,7 +22,7 @@ import { type Candidate, grouped, isHidden, type KitRoute } from './kit-order.js
 import { billOf } from './kit-takes.js';
 import { addedTo, rowsIn, valuesAt, withWorkedParts } from './kit-values.js';
 import { endsOf } from './mating.js';
-import { Scene } from './scene.js';
+import { byId, Scene } from './scene.js';
 
 export interface OracleKits {
   /** In no order. */
@@ -84,7 +84,8 @@ function presentOf(document: CatalogueDocument, ask: KitAsk): Scene {
   const demanded = rulesetOf(document, ask)?.demands.checks ?? [];
   const checks = demanded.map((raw, index) => ({ ...(raw as object), id: `${RULESET}${index}` }));
   const layouts = (document.layouts ?? []).map((layout) => {
-    return { ...layout, checks: [...(layout.checks ?? []), ...checks] };
+    const loads = loadsWished(layout, ask);
+    return { ...layout, checks: [...(layout.checks ?? []), ...checks, ...loads] };
   });
   const { vehicle, said, saidAdapters, torque, use, ignorePresent } = ask;
   return new Scene(withWorkedParts({ ...document, layouts }, ask), {
@@ -100,9 +101,22 @@ function presentOf(document: CatalogueDocument, ask: KitAsk): Scene {
 }
 
 const RULESET = 'ruleset ';
+const WISHED = 'wished ';
+
+/** The loads that are wished for, each asking for more than it does by itself. */
+function loadsWished({ checks = [] }: LayoutRecord, { wants }: KitAsk): object[] {
+  return wants.flatMap((want, index) => {
+    if (want.is !== 'load') return [];
+    const load = byId(checks as { readonly id: string; readonly demand: unknown }[], want.load);
+    const demand = [load.demand].flat();
+    return [
+      { ...load, id: `${WISHED}${index}`, severity: 'must', demand: [...demand, want.atLeast] },
+    ];
+  });
+}
 
 function isDemanded(name: string): boolean {
-  return name.startsWith(RULESET);
+  return name.startsWith(RULESET) || name.startsWith(WISHED);
 }
 
 /** All that meet the wishes and in which no mating fails whatever else there is. */
@@ -177,6 +191,11 @@ function judgeChange(
     const isJoined = form === 'choice' && choices === 'together';
     if (state === 'open') open.add(isJoined ? form : `${form} ${id}`);
   }
+  // Where nothing carries a load, it has no margin.
+  const isCarried = ask.wants.every(({ is }, index) => {
+    return is !== 'load' || findings.some(({ id }) => id === `${WISHED}${index}`);
+  });
+  if (!isCarried) return null;
   for (const { name, outcome } of wishesIn(scene, ask)) {
     if (outcome === 'fails') return null;
     if (outcome === 'open') open.add(name);

@@ -120,6 +120,7 @@ export const REACHED_KITS: readonly Reached[] = [
   ['a rule that rules something out', 8, rulesOut('rule')],
   ['a statement that rules something out', 0.3, rulesOut('statement')],
   ['a wish for a condition', 6, asks(({ wants }) => wants.some(({ is }) => is === 'condition'))],
+  ['a wish for a margin', 0.3, asks(({ wants }) => wants.some(({ is }) => is === 'load'))],
   ['a wish for a lot', 1.5, asks(({ wants }) => wants.some(({ is }) => is === 'lot'))],
   ['two wishes', 2, asks(({ wants }) => wants.length > 1)],
   ['something said of the vehicle', 8, asks(({ said }) => Object.keys(said).length > 0)],

@@ -12,7 +12,12 @@ import { conditionOf, conditionPicks, type Vocabulary } from './small-rule.js';
 import { weighted } from './small-value.js';
 
 const wantPicks = fc.record({
-  is: weighted<'part' | 'lot' | 'condition'>([12, 'part'], [2, 'lot'], [3, 'condition']),
+  is: weighted<'part' | 'lot' | 'condition' | 'load'>(
+    [12, 'part'],
+    [2, 'lot'],
+    [3, 'condition'],
+    [1, 'load'],
+  ),
   place: fc.nat({ max: 4 }),
   isPlaced: weighted([6, true], [1, false]),
   isNew: weighted([6, true], [1, false]),
@@ -22,6 +27,7 @@ const wantPicks = fc.record({
   renews: weighted([6, false], [1, true]),
   lot: fc.nat({ max: 1 }),
   condition: conditionPicks(),
+  atLeast: weighted<string>([1, '1'], [1, '1.5'], [1, '2'], [1, '0.75']),
 });
 
 export const wishPicks = fc.record({
@@ -97,6 +103,13 @@ function wishOf(
       position: position.id,
       condition: conditionAt(pick, position, words),
     };
+  }
+  if (pick.is === 'load') {
+    const loads = (document.layouts?.[0]?.checks ?? []).filter(
+      (one) => 'carries' in (one as object),
+    );
+    const load = (loads as { readonly id: string }[])[pick.part % Math.max(1, loads.length)]?.id;
+    return load === undefined ? null : { is: 'load', load, atLeast: pick.atLeast };
   }
   const lot = document.lots?.[pick.lot]?.id;
   if (pick.is === 'lot') return lot === undefined ? null : { is: 'lot', lot };

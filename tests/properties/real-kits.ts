@@ -9,6 +9,7 @@ import { offerOf } from '../../src/domain/kit/offered.js';
 import type { KitQuestion, Want } from '../../src/domain/kit/question.js';
 import { resolveKits } from '../../src/domain/kit/resolve.js';
 import type { Kits, Route } from '../../src/domain/kit/route.js';
+import { rational } from '../../src/domain/quantity/rational.js';
 import type { KitAsk } from '../oracle/kit-ask.js';
 import { compiled, rowsOf, seatsOf, torqueOf } from './real-judge.js';
 
@@ -79,6 +80,7 @@ function wantsOf({ wants }: KitAsk, document: CatalogueDocument, layout: Layout)
   });
   const rules = asked.length === 0 ? null : compiled({ ...document, rules: asked }).rules;
   return wants.map((want, index) => {
+    if (want.is === 'load') return { ...want, atLeast: rational(want.atLeast) };
     if (want.is !== 'condition') return want;
     const rule = rules?.get(layout.id)?.find(({ id }) => id === idOf(index));
     if (rule === undefined) throw new Error(`nobody read ${idOf(index)}`);

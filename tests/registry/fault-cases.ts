@@ -98,6 +98,7 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'not-a-value-of-fact': ofPart('fact.axle-tag=z'),
   'unknown-position': ofPart('position=gear-box'),
   'unknown-mating': ofPart('adapter.box-shafts=plate-ab'),
+  'unknown-load': wished({ want: [{ load: 'box-troque', atLeast: '1.25' }] }),
   'not-handed': asked({ fitted: { gearbox: { left: 'box-a', right: 'box-a' } } }),
   'place-of-the-part': ofPart('with.gearbox=box-b'),
   'too-many-adapters': ofPart('adapter.box-shaft=plate-ab,plate-ab'),
@@ -107,6 +108,7 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'not-a-torque': ofPart('torque=9'),
   'negative-torque': ofPart('torque=-9%20N.m'),
   'not-a-price': priced({ price: '9,00' }),
+  'not-a-margin': wished({ want: [{ load: 'box-torque', atLeast: '0' }] }),
   'not-hours': wished({ limits: { labourHours: '8 h' } }),
   'amount-at-fault': priced({ pack: '2 h' }),
   'condition-at-fault': wished({

@@ -1,12 +1,14 @@
 /**
  * For each reason code that no question to the demo catalogue leads to, the smallest catalogue and
  * question that do, by the code.
+ *
+ * Length: one case for each code.
  */
 
 import type { ReasonCode } from '../../src/domain/explain/reason.js';
 import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
 import { CART } from '../cli/catalogue.js';
-import { askFit } from '../demo/ask.js';
+import { askFit, askKits } from '../demo/ask.js';
 import { libraryOf } from '../memory-store.js';
 import { flange, optional, pin, type Sketch, world } from '../rules/sketch.js';
 import { fitOf, inspected } from '../rules/world.js';
@@ -26,6 +28,9 @@ const PAIR = {
 function pair(more: Omit<Sketch, 'places' | 'cars'> & Partial<Sketch>): Case {
   return () => fitOf(world({ ...PAIR, ...more }), 'box-b');
 }
+
+/** No clutch on record is nearly as strong. */
+const strongest = askKits('lirren-1', [], { want: [{ load: 'clutch-load', atLeast: '99' }] });
 
 /** Which of two shafts stands behind the gearbox hangs on a fact that nobody told. */
 function untold(patterns: { readonly a: string; readonly b: string }): Case {
@@ -263,6 +268,8 @@ export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
       }),
       'axle-b',
     ),
+  'demand-load': strongest,
+  'drop-load': strongest,
   'ask-fact': untold({ a: 'A', b: 'B' }),
   'told-by-fact': untold({ a: 'A', b: 'B' }),
   'same-for-each-fact': untold({ a: 'B', b: 'B' }),

@@ -93,6 +93,8 @@ export const ENGLISH_FAULTS: FaultWords = {
     `${quoted(vehicle)} has no position ${quoted(name)}.${hint(meant)}`,
   'unknown-mating': ({ vehicle, name, meant }) =>
     `${quoted(vehicle)} has no mating ${quoted(name)}.${hint(meant)}`,
+  'unknown-load': ({ vehicle, name, meant }) =>
+    `${quoted(vehicle)} has no load ${quoted(name)}.${hint(meant)}`,
   'not-handed': ({ position }) => `${quoted(position)} has no left and right; name one part.`,
   'place-of-the-part': ({ position }) =>
     `${quoted(position)} is the place of the part itself; name what is beside it.`,
@@ -105,6 +107,7 @@ export const ENGLISH_FAULTS: FaultWords = {
   'not-a-torque': ({ text }) => text,
   'negative-torque': () => 'A torque is not negative.',
   'not-a-price': () => 'It is no amount of money such as 1850.00, never below zero.',
+  'not-a-margin': () => 'It is no margin such as 1.25: a decimal above zero.',
   'not-hours': () => 'It is no number of hours such as 8 or 8.5.',
   'amount-at-fault': ({ text }) => text,
   'condition-at-fault': ({ text }) => text,

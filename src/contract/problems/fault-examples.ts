@@ -51,6 +51,7 @@ export const FAULT_EXAMPLES: FaultData = {
   'unknown-fact': { name: 'axle-tga', meant: 'axle-tag' },
   'not-a-value-of-fact': { fact: 'axle-tag', value: '3.90', meant: 'tag-390' },
   'unknown-position': { vehicle: 'lirren-1', name: 'gear-box', meant: 'gearbox' },
+  'unknown-load': { vehicle: 'lirren-1', name: 'clutch-laod', meant: 'clutch-load' },
   'unknown-mating': { vehicle: 'lirren-1', name: 'gearbox-porp', meant: 'gearbox-prop' },
   'not-handed': { position: 'gearbox' },
   'place-of-the-part': { position: 'linkage' },
@@ -66,6 +67,7 @@ export const FAULT_EXAMPLES: FaultData = {
   'negative-torque': {},
   'not-a-price': {},
   'not-hours': {},
+  'not-a-margin': {},
   'amount-at-fault': {
     because: 'wrong-dimension',
     text: 'This is a time: goods come in pieces, or by volume, mass or length.',

@@ -97,6 +97,8 @@ export const GERMAN_FAULTS: FaultWords = {
     `${quoted(vehicle)} hat keinen Einbauplatz ${quoted(name)}.${hint(meant)}`,
   'unknown-mating': ({ vehicle, name, meant }) =>
     `${quoted(vehicle)} hat keine Verbindung ${quoted(name)}.${hint(meant)}`,
+  'unknown-load': ({ vehicle, name, meant }) =>
+    `${quoted(vehicle)} hat keine Last ${quoted(name)}.${hint(meant)}`,
   'not-handed': ({ position }) =>
     `${quoted(position)} hat kein Links und Rechts; zu nennen ist ein Teil.`,
   'place-of-the-part': ({ position }) =>
@@ -110,6 +112,7 @@ export const GERMAN_FAULTS: FaultWords = {
   'not-a-torque': ({ text }) => text,
   'negative-torque': () => 'Ein Drehmoment ist nicht negativ.',
   'not-a-price': () => 'Das ist kein Geldbetrag wie 1850.00, der nie negativ ist.',
+  'not-a-margin': () => 'Das ist keine Reserve wie 1.25: eine Zahl über null.',
   'not-hours': () => 'Das ist keine Zahl von Stunden wie 8 oder 8.5.',
   'amount-at-fault': ({ text }) => text,
   'condition-at-fault': ({ text }) => text,

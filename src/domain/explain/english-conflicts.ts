@@ -26,6 +26,8 @@ const NONE = { text: null };
 const demands = {
   'demand-part': (d: ReasonData) => `${upper(wanted(d))} is to go in.`,
   'demand-lot': (d: ReasonData) => `“${d.text}” is to be bought and used.`,
+  'demand-load': (d: ReasonData) =>
+    `The load “${d.text}” is to leave a margin of ${d.asked?.text} at least.`,
   'demand-condition': (d: ReasonData) =>
     `What is ${fittedAs(d.part)} is to meet the condition that was given.`,
   'demand-present': () =>
@@ -62,6 +64,8 @@ const plain = ({ text }: { readonly text: string | null }): string => text ?? ''
 const drops = {
   'drop-part': (d: ReasonData) => `Do without ${wanted(d)}.`,
   'drop-lot': (d: ReasonData) => `Do without “${d.text}”.`,
+  'drop-load': (d: ReasonData) =>
+    `Do without a margin of ${d.asked?.text} of the load “${d.text}”.`,
   'drop-condition': (d: ReasonData) => `Ask nothing of what is ${fittedAs(d.part)}.`,
   'drop-present': () => 'Leave what is said to be on the vehicle as it is.',
   'drop-keep': (d: ReasonData) => `Let ${label(d.part)} be changed too.`,

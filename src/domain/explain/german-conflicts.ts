@@ -26,6 +26,8 @@ const NONE = { text: null };
 const demands = {
   'demand-part': (d: ReasonData) => `${start(wanted(d))} soll eingebaut werden.`,
   'demand-lot': (d: ReasonData) => `„${d.text}“ soll gekauft und verwendet werden.`,
+  'demand-load': (d: ReasonData) =>
+    `Die Last „${d.text}“ soll mindestens ${d.asked?.text} an Reserve lassen.`,
   'demand-condition': (d: ReasonData) =>
     `Was ${fittedAt(d.part)} sitzt, soll die Bedingung erfüllen.`,
   'demand-present': () =>
@@ -63,6 +65,8 @@ const plain = ({ text }: { readonly text: string | null }): string => text ?? ''
 const drops = {
   'drop-part': (d: ReasonData) => `Verzicht auf ${wanted(d)}.`,
   'drop-lot': (d: ReasonData) => `Verzicht auf „${d.text}“.`,
+  'drop-load': (d: ReasonData) =>
+    `Verzicht auf eine Reserve von ${d.asked?.text} der Last „${d.text}“.`,
   'drop-condition': (d: ReasonData) => `Keine Bedingung an das, was ${fittedAt(d.part)} sitzt.`,
   'drop-present': () => 'Was am Fahrzeug sein soll, bleibt, wie es ist.',
   'drop-keep': (d: ReasonData) => `Auch ${label(d.part)} darf geändert werden.`,

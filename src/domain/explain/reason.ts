@@ -1,6 +1,8 @@
 /**
  * A reason is a code with data: programs read these, people read the sentence that `words.ts`
  * makes of them. Codes are stable. No decision is made here.
+ *
+ * Length: all codes stand in one closed list.
  */
 
 import { WHY_CODES } from '../kit/route.js';
@@ -219,6 +221,7 @@ export const LINE_CODES = WHY_CODES.filter((code) => code !== 'needed-empty');
 export const DEMAND_CODES = [
   'demand-part',
   'demand-lot',
+  'demand-load',
   'demand-condition',
   'demand-present',
   'demand-keep',
@@ -237,6 +240,7 @@ export const DEMAND_CODES = [
   'demand-unknowns',
   'drop-part',
   'drop-lot',
+  'drop-load',
   'drop-condition',
   'drop-present',
   'drop-keep',

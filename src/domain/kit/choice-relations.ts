@@ -77,7 +77,7 @@ function choiceRelation(
   const ids = members.filter(({ sort }) => sort === 'mating').map(({ id }) => id);
   const isMember = (own: KitRelation['sort'], { id }: Check) =>
     members.some((member) => member.sort === own && member.id === id);
-  const demands = demanded.filter((check) => isMember('demand', check));
+  const demands = demanded.filter((check) => isMember('demand', check) || isMember('want', check));
   const checks = [...layout.checks.filter((check) => isMember('check', check)), ...demands];
   for (const check of checks) {
     reads.terms(termsOf(check));

@@ -13,11 +13,11 @@ import { partsIn } from './candidates.js';
 import { capacityRelations } from './capacity.js';
 import type { Answer, Prices, Problem, Variable } from './core/problem.js';
 import type { Tables } from './core/tables.js';
+import { withDemanded } from './demanded-relations.js';
 import type { Ground, Whole, WholeJudge } from './ground.js';
 import type { PriceList } from './price.js';
 import type { KitQuestion } from './question.js';
 import type { KitRelation } from './relation.js';
-import { withRuleset } from './ruleset-relations.js';
 import type { Scene } from './scene.js';
 import { questionRelations } from './wishes.js';
 
@@ -57,7 +57,7 @@ export class KitProblem implements Problem {
     const relations = [
       ...questionRelations(scene),
       ...(moreThan === null ? [] : capacityRelations(scene, moreThan)),
-      ...withRuleset(scene, ofVehicle),
+      ...withDemanded(scene, ofVehicle),
       ...more,
     ];
     const chosen = Array.from({ length: scene.variables }, (_, variable) =>

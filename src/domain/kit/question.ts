@@ -49,6 +49,8 @@ export type Want =
     }
   /** Bought whole, and each piece of it that has a place on the vehicle is put there. */
   | { readonly is: 'lot'; readonly lot: string }
+  /** The rating of a load, the id of a `carries` of the layout, is so many times its demand. */
+  | { readonly is: 'load'; readonly load: string; readonly atLeast: Rational }
   /** What stands at the position must meet this. */
   | { readonly is: 'condition'; readonly position: string; readonly condition: Condition };
 

@@ -38,6 +38,9 @@ function wantRelations(scene: Scene, want: Want, index: number): KitRelation[] {
       return [conditionRelation(scene, want.position, want.condition, id)];
     case 'lot':
       return lotRelations(scene, want.lot, id);
+    case 'load':
+      // It is demanded of the whole vehicle: see `demanded-relations.ts`.
+      return [];
   }
 }
 

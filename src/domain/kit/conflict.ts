@@ -13,8 +13,8 @@ import { byChanges, feasible } from './core/feasible.js';
 import { type Budget, STATE } from './core/problem.js';
 import { leastDoing } from './core/quick-xplain.js';
 import { Search } from './core/search.js';
-import { BEARS_ON_ALL, baseOf, type DemandBase } from './demand-base.js';
-import { type Demand, demandsOf, keyOfDemand, without } from './demands.js';
+import { baseOf, bearsOnAll, type DemandBase } from './demand-base.js';
+import { type Demand, demandsOf, keyOfDemand } from './demands.js';
 import type { KitQuestion } from './question.js';
 import { type Relaxations, relaxationsOf } from './relaxations.js';
 
@@ -64,9 +64,9 @@ class Trials {
     const base = this.#base(some);
     const values = this.#solve(base, [...base.ofVehicle, ...this.#relations(base, some)]);
     if (values === null || values === undefined) return values;
-    const isMet = (index: number, { is, name }: Demand): boolean => {
-      if (BEARS_ON_ALL.has(is)) return some.has(index);
-      const own = base.ofDemand.get(keyOfDemand({ is, name })) ?? [];
+    const isMet = (index: number, demand: Demand): boolean => {
+      if (bearsOnAll(demand, this.#question)) return some.has(index);
+      const own = base.ofDemand.get(keyOfDemand(demand)) ?? [];
       return own.every((one) => base.tables.stateAt(one, values) >= base.leastState);
     };
     return new Set(this.#demands.flatMap((one, index) => (isMet(index, one) ? [index] : [])));
@@ -117,9 +117,11 @@ class Trials {
 
   /** The problem in which of the demands that bear on all of it just these are made. */
   #base(some: ReadonlySet<number>): DemandBase {
-    const left = this.#demands.filter((one, index) => BEARS_ON_ALL.has(one.is) && !some.has(index));
+    const left = this.#demands.filter(
+      (one, index) => bearsOnAll(one, this.#question) && !some.has(index),
+    );
     const key = left.map(keyOfDemand).join(' | ');
-    const base = this.#bases.get(key) ?? baseOf(without(this.#question, left), this.#demands);
+    const base = this.#bases.get(key) ?? baseOf(this.#question, this.#demands, left);
     this.#bases.set(key, base);
     return base;
   }

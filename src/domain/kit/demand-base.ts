@@ -14,11 +14,8 @@ import type { KitQuestion } from './question.js';
 import type { Judged, KitRelation } from './relation.js';
 import type { Scene } from './scene.js';
 
-/**
- * The demands that are left out of a problem of their own. A check of a ruleset is judged with what
- * shares a choice with it, so that without it the vehicle itself is another one.
- */
-export const BEARS_ON_ALL: ReadonlySet<DemandSort> = new Set([
+/** They bear on prices, or on what is taken as given. */
+const ALWAYS: ReadonlySet<DemandSort> = new Set([
   'ruleset-check',
   'present',
   'avoid-supplier',
@@ -26,6 +23,18 @@ export const BEARS_ON_ALL: ReadonlySet<DemandSort> = new Set([
   'torque',
   'unknowns',
 ]);
+
+/**
+ * Whether without a demand the problem is another one. A check of a ruleset and a wished margin are
+ * judged with what shares a choice with them; a wanted lot is bought, and nothing may use up a part
+ * that is to be avoided.
+ */
+export function bearsOnAll({ is, name }: Demand, question: KitQuestion): boolean {
+  if (ALWAYS.has(is)) return true;
+  if (is === 'want') return ['load', 'lot'].includes(question.wants[Number(name)]?.is ?? '');
+  const rules = question.catalogue.rules.get(question.vehicle.layout.id) ?? [];
+  return is === 'avoid-part' && rules.some(({ consumes }) => consumes?.part === name);
+}
 
 /** A problem with the relations of all demands that are relations. */
 export interface DemandBase {
@@ -39,9 +48,21 @@ export interface DemandBase {
   readonly ofDemand: ReadonlyMap<string, readonly number[]>;
 }
 
-/** @param demands all of them; the question makes those that bear on all of it, or does not. */
-export function baseOf(question: KitQuestion, demands: readonly Demand[]): DemandBase {
-  const filters = demands.filter(({ is }) => is in FILTERS);
+/**
+ * The question without some of the demands that bear on all of it.
+ *
+ * @param demands all of them.
+ * @param left those that it is without.
+ */
+export function baseOf(
+  whole: KitQuestion,
+  demands: readonly Demand[],
+  left: readonly Demand[],
+): DemandBase {
+  const question = without(whole, left);
+  const isLeft = new Set(left.map(keyOfDemand));
+  const wants = demands.filter((one) => one.is === 'want' && !isLeft.has(keyOfDemand(one)));
+  const filters = demands.filter((one) => one.is in FILTERS && !bearsOnAll(one, whole));
   const open = without(question, filters);
   const { limits, refusesUnknowns } = question;
   const ground = groundOf(open);
@@ -62,12 +83,13 @@ export function baseOf(question: KitQuestion, demands: readonly Demand[]): Deman
     limited.length > 0 ||
     limits.changedPositions !== null ||
     limits.inStock ||
+    open.avoid.parts.size > 0 ||
     question.from === 'offered';
   const ofDemand = new Map<string, number[]>();
   const ofVehicle: number[] = [];
   const first = problem.relations.length - filtering.length;
   for (const [index, relation] of problem.relations.entries()) {
-    const own = index < first ? demandOf(relation, open) : filtering[index - first]?.demand;
+    const own = index < first ? demandOf(relation, open, wants) : filtering[index - first]?.demand;
     if (own === null || own === undefined) ofVehicle.push(index);
     else ofDemand.set(keyOfDemand(own), [...(ofDemand.get(keyOfDemand(own)) ?? []), index]);
   }
@@ -77,10 +99,14 @@ export function baseOf(question: KitQuestion, demands: readonly Demand[]): Deman
 }
 
 /** The demand that a relation of the question is of; null for one of the vehicle. */
-function demandOf({ sort, id }: KitRelation, { ruleset }: KitQuestion): Demand | null {
+function demandOf(
+  { sort, id }: KitRelation,
+  { ruleset }: KitQuestion,
+  wants: readonly Demand[],
+): Demand | null {
   switch (sort) {
     case 'want':
-      return { is: 'want', name: id.split('.')[0] ?? '' };
+      return wants[Number(id.split('.')[0])] ?? null;
     case 'avoided':
       return { is: 'avoid-condition', name: id };
     case 'demand':

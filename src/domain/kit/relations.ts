@@ -154,7 +154,7 @@ function matingRelation(scene: Scene, id: string): KitRelation {
     reads,
     keyOf,
     // Two faces meet on any vehicle, unless somebody states something of this one, or a piece that
-    // stays as it is makes one of two joints given.
+    // stays as it is, or is there anew, makes one of two joints given.
     keptAs: (values) =>
       isStated ||
       isUntold ||
@@ -199,11 +199,11 @@ function hasOption(scene: Scene, position: string): boolean {
   return optionsAt(seats, 'left').length + optionsAt(seats, 'right').length > 0;
 }
 
-/** Whether one hand of a changed place holds what it holds now. */
+/** Whether a hand of a changed place holds what it holds now, be it anew. */
 function hasStaying(scene: Scene, variable: number, value: number): boolean {
   if (value === 0 || variable >= scene.places.length) return false;
-  const { seats } = scene.seatValue(variable, value);
-  return seats.hands && scene.seatChanges(variable, value).length < 2;
+  const { seats, renewed } = scene.seatValue(variable, value);
+  return renewed.length > 0 || (seats.hands && scene.seatChanges(variable, value).length < 2);
 }
 
 function sharesRole({ ends: [a, b] }: Mating, { positions }: Layout): boolean {

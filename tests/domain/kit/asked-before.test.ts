@@ -17,14 +17,20 @@ const said: Seats = {
 const shafts = { vehicle: 'lirren-1', part: 'rear-shaft-late', position: 'rear-half-shaft' };
 const box = { vehicle: 'lirren-1', part: 'gearbox-6-late', position: 'gearbox' };
 
+const renewed = { vehicle: 'lirren-1', part: 'prop-late', position: 'prop-shaft' };
+const sayingShaft = { seats: new Map([['prop-shaft', said]]), adapters: new Map() };
+const renewal = demoQuestion(renewed).wants.map((want) =>
+  want.is === 'part' ? { ...want, renews: true } : want,
+);
+
 const questions: readonly KitQuestion[] = [
   demoQuestion(shafts),
-  demoQuestion(
-    { ...shafts, part: 'rear-shaft-strong-left' },
-    { said: { seats: new Map([['prop-shaft', said]]), adapters: new Map() } },
-  ),
+  demoQuestion({ ...shafts, part: 'rear-shaft-strong-left' }, { said: sayingShaft }),
   demoQuestion({ ...shafts, part: 'rear-shaft-remade-left' }, { ignorePresent: true }),
   demoQuestion({ ...shafts, vehicle: 'hulvane' }),
+  // The same piece anew, where what is said does not go together.
+  demoQuestion(renewed, { said: sayingShaft, wants: renewal, ignorePresent: true }),
+  demoQuestion(renewed, { said: sayingShaft, wants: renewal }),
   demoQuestion(box, { use: 'off-road' }),
   demoQuestion(box, { keep: ['rear-final-drive'] }),
   demoQuestion(box, { avoid: { ...demoQuestion(box).avoid, parts: new Set(['clutch-late']) } }),

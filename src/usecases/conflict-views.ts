@@ -8,6 +8,7 @@ import type { Changed, Step } from '../domain/kit/conflict-path.js';
 import { STATE } from '../domain/kit/core/problem.js';
 import type { Want } from '../domain/kit/question.js';
 import type { Relaxation } from '../domain/kit/relaxations.js';
+import { measureViews } from './asides.js';
 import type {
   ConflictView,
   PathPartView,
@@ -26,11 +27,12 @@ export function conflictView(
   speaker: Speaker,
 ): ConflictView {
   const { demands, isSmallest, path, relaxations, hasMore } = conflict;
+  const own = speaker.of(conflict.catalogue);
   const wanted = new Set(telling.question.wants.flatMap(articlesOf));
   return {
     demands: demands.map((demand) => demandView(demand, telling, speaker)),
     smallest: isSmallest,
-    path: path === null ? null : path.map((step) => stepView(step, wanted, speaker)),
+    path: path === null ? null : path.map((step) => stepView(step, wanted, own)),
     relaxations: relaxations.map((one) => relaxationView(one, telling, speaker)),
     more: hasMore,
   };
@@ -59,7 +61,7 @@ function stepView(
     constraint: constraint?.id ?? relation.id,
     state,
     changed: parts,
-    ...speaker.said(`in-the-way-${state}`, data),
+    ...speaker.said(state === 'open' ? 'in-the-way-open' : 'in-the-way-fails', data),
   };
 }
 
@@ -83,13 +85,17 @@ function relaxationView(
     const said = speaker.said('way-out-so-far', { names });
     return { drop, grade: null, changes: [], totals: null, ...said };
   }
-  const { grade, changes, basket } = route;
-  const data = { names, ...comesTo(route, 0, speaker) };
+  const { grade, changes, basket, judgement } = route;
+  const { configuration } = judgement;
+  const facts = measureViews([judgement], speaker.of(configuration.catalogue)).filter(
+    ({ purpose }) => purpose !== 'to-order',
+  );
+  const data = { names, ...comesTo(route, facts.length, speaker) };
   return {
     drop,
     grade,
     changes: [...changes],
     totals: totalsView(basket.totals),
-    ...speaker.said(`way-out-${grade}`, data),
+    ...speaker.said(grade === 'proven' ? 'way-out-proven' : 'way-out-open', data),
   };
 }

@@ -6,7 +6,12 @@ import type { Text } from '../domain/catalogue/document.js';
 import { NOWHERE } from '../domain/check/reading.js';
 import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
 import { asBuilt, overlay, seatAt } from '../domain/judge/configuration.js';
-import type { Demand } from '../domain/kit/demands.js';
+import {
+  type Demand,
+  type DemandSort,
+  LIMIT_NAMES,
+  type LimitName,
+} from '../domain/kit/demands.js';
 import { moneyText } from '../domain/kit/money.js';
 import type { KitQuestion, Want } from '../domain/kit/question.js';
 import type { Route } from '../domain/kit/route.js';
@@ -25,41 +30,65 @@ export interface DemandTelling {
 }
 
 export function demandView(demand: Demand, telling: DemandTelling, speaker: Speaker): DemandView {
-  const said = saidOf('demand', demand, {}, telling, speaker);
+  const said = saidOf('made', demand, {}, telling, speaker);
   return { demand: demand.is, at: atOf(demand, telling), ...said };
 }
 
-/** @param as `demand`: that it is made; `drop`: that it is taken back. */
 function saidOf(
-  as: 'demand' | 'drop',
+  as: keyof CodesOf,
   demand: Demand,
   more: ReasonData,
   telling: DemandTelling,
   speaker: Speaker,
 ): SaidReason {
-  const { is, name } = demand;
   const data = { ...dataOf(demand, telling, speaker), ...more };
-  switch (is) {
-    case 'want': {
-      const want = telling.question.wants[Number(name)];
-      return speaker.said(`${as}-${WANTED[want?.is ?? 'part']}`, data);
-    }
-    case 'limit':
-      return speaker.said(`${as}-${LIMITED[name] ?? 'cost'}`, data);
-    default:
-      return speaker.said(`${as}-${is}`, data);
-  }
+  return speaker.said(codesOf(demand, telling)[as], data);
 }
 
-const WANTED = { part: 'part', lot: 'lot', load: 'load', condition: 'condition' } as const;
+function codesOf({ is, name }: Demand, { question }: DemandTelling): CodesOf {
+  if (is === 'want') return OF_WANTS[question.wants[Number(name)]?.is ?? 'part'];
+  return is === 'limit' ? OF_LIMITS[limitNamed(name)] : CODES[is];
+}
 
-const LIMITED: Readonly<Record<string, string>> = {
-  cost: 'cost',
-  changedPositions: 'places',
-  labourHours: 'hours',
-  leadDays: 'days',
-  inStock: 'stock',
+/** That a demand is made, and that it is taken back. */
+interface CodesOf {
+  readonly made: string;
+  readonly dropped: string;
+}
+
+const OF_WANTS: Readonly<Record<Want['is'], CodesOf>> = {
+  part: { made: 'demand-part', dropped: 'drop-part' },
+  lot: { made: 'demand-lot', dropped: 'drop-lot' },
+  load: { made: 'demand-load', dropped: 'drop-load' },
+  condition: { made: 'demand-condition', dropped: 'drop-condition' },
 };
+
+const OF_LIMITS: Readonly<Record<LimitName, CodesOf>> = {
+  cost: { made: 'demand-cost', dropped: 'drop-cost' },
+  changedPositions: { made: 'demand-places', dropped: 'drop-places' },
+  labourHours: { made: 'demand-hours', dropped: 'drop-hours' },
+  leadDays: { made: 'demand-days', dropped: 'drop-days' },
+  inStock: { made: 'demand-stock', dropped: 'drop-stock' },
+};
+
+const CODES: Readonly<Record<Exclude<DemandSort, 'want' | 'limit'>, CodesOf>> = {
+  present: { made: 'demand-present', dropped: 'drop-present' },
+  keep: { made: 'demand-keep', dropped: 'drop-keep' },
+  'avoid-part': { made: 'demand-avoid-part', dropped: 'drop-avoid-part' },
+  'avoid-supplier': { made: 'demand-avoid-supplier', dropped: 'drop-avoid-supplier' },
+  'avoid-condition': { made: 'demand-avoid-condition', dropped: 'drop-avoid-condition' },
+  torque: { made: 'demand-torque', dropped: 'drop-torque' },
+  'ruleset-keep': { made: 'demand-ruleset-keep', dropped: 'drop-ruleset-keep' },
+  'ruleset-check': { made: 'demand-ruleset-check', dropped: 'drop-ruleset-check' },
+  'ruleset-rest': { made: 'demand-ruleset-rest', dropped: 'drop-ruleset-rest' },
+  unknowns: { made: 'demand-unknowns', dropped: 'drop-unknowns' },
+};
+
+function limitNamed(name: string): LimitName {
+  const known = LIMIT_NAMES.find((one) => one === name);
+  if (known === undefined) throw new Error(`no limit ${name}`);
+  return known;
+}
 
 function dataOf({ is, name }: Demand, telling: DemandTelling, speaker: Speaker): ReasonData {
   const { question } = telling;
@@ -206,7 +235,7 @@ export function droppedView(
 ): DroppedView {
   const takes =
     demand.is === 'limit' && route !== null ? takenOf(demand.name, route, speaker) : null;
-  const said = saidOf('drop', demand, takes === null ? {} : { takes }, telling, speaker);
+  const said = saidOf('dropped', demand, takes === null ? {} : { takes }, telling, speaker);
   return { demand: demand.is, at: atOf(demand, telling), takes, ...said };
 }
 

@@ -88,7 +88,7 @@ const LIMIT_OUT: DataFields = { always: ['asked'], perhaps: ['takes'] };
 /** What would stand where, and what is wrong then. */
 const IN_THE_WAY = perhaps('because', 'names');
 
-const WAY_OUT: DataFields = { always: ['names', 'places'], perhaps: ['price', 'unpriced'] };
+const WAY_OUT: DataFields = { always: ['names', 'places'], perhaps: [...COMES_TO] };
 
 const TO_IDENTIFY = only('left', 'part');
 

@@ -7,6 +7,7 @@
  * on what is taken as given, a problem of its own.
  */
 
+import type { Catalogue } from '../catalogue/catalogue.js';
 import { inOrder, type Step, stepOf } from './conflict-path.js';
 import { contradictionOf } from './core/contradiction.js';
 import { byChanges, feasible } from './core/feasible.js';
@@ -22,6 +23,8 @@ import { type Relaxations, relaxationsOf } from './relaxations.js';
 const MOST_SOLVES = 2000;
 
 export interface Conflict extends Relaxations {
+  /** With all articles that works would make, as the path may name them. */
+  readonly catalogue: Catalogue;
   readonly demands: readonly Demand[];
   /** No fewer demands contradict each other. */
   readonly isSmallest: boolean;
@@ -37,6 +40,7 @@ export function conflictOf(question: KitQuestion): Conflict {
   const found = contradictionOf({ count: demands.length, met: (some) => trials.met(some) });
   const conflict = found.conflict.map((index) => demands[index] as Demand);
   return {
+    catalogue: trials.catalogue,
     demands: conflict,
     isSmallest: found.isSmallest,
     path: trials.path(new Set(found.conflict)),
@@ -58,6 +62,11 @@ class Trials {
     this.#question = question;
     this.#demands = demands;
     this.#budget = budget;
+  }
+
+  get catalogue(): Catalogue {
+    const all = new Set(this.#demands.keys());
+    return this.#base(all).problem.scene.catalogue;
   }
 
   met(some: ReadonlySet<number>): ReadonlySet<number> | null | undefined {

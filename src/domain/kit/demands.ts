@@ -47,7 +47,7 @@ export function keyOfDemand({ is, name }: Demand): string {
 
 export type LimitName = keyof Limits;
 
-const LIMIT_NAMES: readonly LimitName[] = [
+export const LIMIT_NAMES: readonly LimitName[] = [
   'cost',
   'changedPositions',
   'labourHours',

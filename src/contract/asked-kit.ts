@@ -12,10 +12,10 @@ import {
   workUpToSchema,
 } from './kit-question.js';
 import {
+  askedLotSchema,
   avoidSchema,
   conditionSchema,
   loadWantedSchema,
-  lotWantedSchema,
   WANTED,
 } from './kit-wishes.js';
 import { LIMITS } from './limits.js';
@@ -44,7 +44,7 @@ export const askedKitSchema = z
         z
           .strictObject({ ...WANTED, part: z.array(z.string()), renew: z.boolean() })
           .openapi('AskedPart'),
-        lotWantedSchema,
+        askedLotSchema,
         loadWantedSchema,
         conditionSchema,
       ]),

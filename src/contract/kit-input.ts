@@ -48,6 +48,7 @@ export function kitFields(question: KitQuestion, usual: Usual): OwnFields {
 type Field<Name extends keyof KitQuestion> = NonNullable<KitQuestion[Name]>;
 
 function wantOf(want: Field<'want'>[number]): WantInput {
+  if ('lot' in want) return { lot: want.lot, whole: want.whole ?? null };
   if (!('part' in want)) return want;
   const { part, position = null, hand = null, renew = false } = want;
   return { part, position, hand, renew };

@@ -104,9 +104,14 @@ export const kitLineSchema = z
     positionName: z.string().nullable(),
     mating: z.string().nullable(),
     hand: handSchema.nullable(),
-    part: z.string().nullable().openapi({
-      description: 'Null for a lot, and for what is only opened.',
-    }),
+    part: z
+      .string()
+      .nullable()
+      .openapi({
+        description:
+          'Null for a lot, and for what is only opened. `donor:` with a lot and a position is ' +
+          'what nobody recorded of a vehicle that is taken apart: it is in that lot alone.',
+      }),
     lot: z.string().nullable(),
     work: z.string().nullable(),
     name: z.string(),

@@ -40,9 +40,18 @@ export const conditionSchema = z.strictObject(CONDITION).openapi('PlaceCondition
   description: 'A condition at a position.',
 });
 
-export const lotWantedSchema = z.strictObject({ lot }).openapi('WantedLot', {
-  description: 'A lot, bought whole; what of it has a place on the vehicle is put there.',
+const whole = z.boolean().openapi({
+  description:
+    'Whether all of the lot that has a place on the vehicle is put in; else one piece of it at ' +
+    'least is, and what has no use is left over. Where this is left out, it is true if the ' +
+    'vehicle can take the lot whole, whatever else the question demands.',
 });
+
+export const lotWantedSchema = z
+  .strictObject({ lot, whole: whole.optional() })
+  .openapi('WantedLot', { description: 'A lot. It is bought whole.' });
+
+export const askedLotSchema = z.strictObject({ lot, whole }).openapi('AskedLot');
 
 export const loadWantedSchema = z
   .strictObject({

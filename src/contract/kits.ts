@@ -97,7 +97,8 @@ export const KITS_QUERY: QueryGrammar = {
       names(MOST_WANTS).openapi({
         description:
           'What is wished for: parts, each with `@` and a position behind it if need be, or ' +
-          `\`lot:\` and a lot. At most ${MOST_WANTS}; POST takes more, and conditions.`,
+          '`lot:` and a lot, which is used whole if the vehicle can take that. At most ' +
+          `${MOST_WANTS}; POST takes more, and conditions.`,
         example: ['gearbox-6-late'],
       }),
       'wants',

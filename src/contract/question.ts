@@ -61,8 +61,9 @@ const companionSchema = z
 
 const fittedSchema = z.union([nameOf(), eachHand]).openapi('Fitted', {
   description:
-    'The name of a part, `none` for an empty place, `unknown` where nobody knows. One word ' +
-    'stands for both hands; `left` and `right` tell them apart.',
+    'The name of a part, `none` for an empty place, `unknown` where nobody knows; or what a line ' +
+    'of a kit names by `donor:`. One word stands for both hands; `left` and `right` tell them ' +
+    'apart.',
 });
 
 export const adaptersSchema = z

@@ -8,7 +8,7 @@ import type { ShownValue } from '../domain/explain/reason.js';
 import { handsOf, isChanged, partAt, seatAt } from '../domain/judge/configuration.js';
 import type { Constraint } from '../domain/judge/constraint.js';
 import type { Judgement } from '../domain/judge/judge.js';
-import { type Measure, measureFor } from '../domain/judge/measure.js';
+import { isUnidentified, type Measure, measureFor } from '../domain/judge/measure.js';
 import { unmatedOptionalFaces } from '../domain/judge/place.js';
 import type { Interval } from '../domain/quantity/interval.js';
 import { toolOf } from '../domain/quantity/tool.js';
@@ -33,8 +33,7 @@ export function measureViews(judgements: readonly Judgement[], speaker: Speaker)
 
 /** Nobody measures a part that nobody has identified: which part it is comes first. */
 function identifyFirst(measure: Measure): Measure {
-  const { position, part, parameter } = measure.address;
-  if (position === null || part !== null || parameter === null) return measure;
+  if (!isUnidentified(measure.address) || measure.address.parameter === null) return measure;
   const address = { ...measure.address, interface: null, parameter: null };
   return { ...measure, address, reading: null, purpose: 'to-decide', needed: null };
 }

@@ -11,7 +11,7 @@ import type { FittedInput } from './question.js';
 
 export type AskedWant =
   | { part: string[]; position?: string; hand?: Hand; renew: boolean }
-  | { lot: string }
+  | { lot: string; whole: boolean }
   | { load: string; atLeast: string }
   | AskedCondition;
 

@@ -20,7 +20,6 @@ import { type Rational, rational } from '../domain/quantity/rational.js';
 import type { SaidReason } from './answer.js';
 import type { AskedAvoid, AskedKit } from './asked-kit.js';
 import type { DemandView, DroppedView } from './conflict-answer.js';
-import { lotName } from './kit-why.js';
 import type { Speaker } from './speaker.js';
 
 export interface DemandTelling {
@@ -135,7 +134,7 @@ function titleOf(
 function wantData(want: Want | undefined, speaker: Speaker): ReasonData {
   switch (want?.is) {
     case 'lot':
-      return { text: lotName(want.lot, speaker) };
+      return { text: speaker.lotName(want.lot) };
     case 'load': {
       const { load, atLeast } = want;
       return { text: load, asked: speaker.values.share(point(atLeast), 'ratio') };

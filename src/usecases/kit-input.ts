@@ -30,11 +30,13 @@ export interface WantedLoadInput {
 }
 
 /** One thing that the change must bring about. */
-export type WantInput =
-  | WantedPartInput
-  | { readonly lot: string }
-  | WantedLoadInput
-  | ConditionInput;
+export type WantInput = WantedPartInput | WantedLotInput | WantedLoadInput | ConditionInput;
+
+export interface WantedLotInput {
+  readonly lot: string;
+  /** Null for whole where the vehicle can take it whole. */
+  readonly whole: boolean | null;
+}
 
 /** One thing that must not be added. */
 export type AvoidInput = { readonly part: string } | { readonly supplier: string } | ConditionInput;

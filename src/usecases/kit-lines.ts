@@ -20,7 +20,7 @@ import type {
   QuantityView,
   SubstituteView,
 } from './kit-answer.js';
-import { lotName, whyViews } from './kit-why.js';
+import { whyViews } from './kit-why.js';
 import type { Speaker } from './speaker.js';
 
 /** The order codes of goods and works, by their id; each once, in the order of the list. */
@@ -80,7 +80,7 @@ function nameOf({ work, lot, part, position, key }: Line, speaker: Speaker): str
     const known = speaker.catalogue.works.get(work);
     return known === undefined ? work : speaker.text(known.name);
   }
-  if (lot !== null) return lotName(lot, speaker);
+  if (lot !== null) return speaker.lotName(lot);
   return speaker.partName(part) ?? speaker.positionName(position) ?? key;
 }
 

@@ -7,6 +7,7 @@ import { nearest } from '../domain/catalogue/faults.js';
 import type { Seat, Seats } from '../domain/judge/configuration.js';
 import type { Said } from '../domain/judge/fit.js';
 import type { KitQuestion } from '../domain/kit/question.js';
+import { canGoInWhole } from '../domain/kit/whole-lot.js';
 import type { AskedKit } from './asked-kit.js';
 import { AskedParts } from './asked-parts.js';
 import type { Faults } from './faults.js';
@@ -54,8 +55,10 @@ export function kitQuestionOf(asking: KitAsking, faults: Faults): AskedKitQuesti
   const resolved = resolvedOf(input, list, context);
   const catalogue = parts.laidOver(resolved.measured.domain);
   faults.endIfAny();
-  const found = { ...simple, ...resolved, vehicle, facts };
   const places = { catalogue, pairsOf: edition.catalogue, index: edition.index };
+  const supposed = { ...simple, ...resolved, vehicle, facts };
+  const want = usedAsCanBe(input.want, { ...places, ...questionOf(input, supposed) }, resolved);
+  const found = { ...supposed, want };
   return {
     question: { ...places, ...questionOf(input, found) },
     parts,
@@ -91,6 +94,27 @@ function resolvedOf(input: KitInput, list: Skus, context: KitContext) {
   const measured = readingsOf(input.measured, said, context);
   const offers = offersOf(input, list, context);
   return { want, keep: [...new Set(input.keep)], avoid, owned, lots, said, measured, offers };
+}
+
+/** The wishes with lots used whole where nothing is said of that and the vehicle can take them. */
+function usedAsCanBe(
+  inputs: KitInput['want'],
+  question: KitQuestion,
+  { want }: Pick<ReturnType<typeof resolvedOf>, 'want'>,
+): typeof want {
+  // Each wish was understood, so there are as many as were read.
+  const whole = inputs.map((input) => {
+    if (!('lot' in input)) return false;
+    return input.whole ?? canGoInWhole(question, input.lot);
+  });
+  return {
+    domain: want.domain.map((one, at) =>
+      one.is === 'lot' ? { ...one, whole: whole[at] === true } : one,
+    ),
+    asked: want.asked.map((one, at) =>
+      'lot' in one ? { ...one, whole: whole[at] === true } : one,
+    ),
+  };
 }
 
 type Found = ReturnType<typeof simpleOf> &

@@ -47,7 +47,9 @@ function wantOf(
   if ('part' in input) return wantedPart(input, at, context);
   if ('lot' in input) {
     const lot = context.lot(input.lot, `${at}.lot`);
-    return lot === null ? null : { domain: { is: 'lot', lot }, asked: { lot } };
+    // Whether it can be used whole is looked at once all else is known.
+    const whole = input.whole ?? true;
+    return lot === null ? null : { domain: { is: 'lot', lot, whole }, asked: { lot, whole } };
   }
   if ('load' in input) return wantedLoad(input, at, context);
   const condition = context.condition(input, at);

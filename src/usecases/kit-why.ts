@@ -31,7 +31,7 @@ function whyData(why: Why, line: Line, { basket }: Route, speaker: Speaker): Rea
     case 'wanted':
       return {};
     case 'donor-content':
-      return { text: lotName(why.name ?? line.fromLot, speaker) };
+      return { text: speaker.lotName(why.name ?? line.fromLot ?? '') };
     case 'consumed':
     case 'recommended':
       return ruleData(why.name, speaker);
@@ -44,11 +44,6 @@ function whyData(why: Why, line: Line, { basket }: Route, speaker: Speaker): Rea
     default:
       return constraintData(why, speaker);
   }
-}
-
-export function lotName(id: string | null, speaker: Speaker): string {
-  const name = id === null ? null : speaker.catalogue.lots.get(id)?.name;
-  return name === null || name === undefined ? (id ?? '') : speaker.text(name);
 }
 
 function ruleData(id: string | null, speaker: Speaker): ReasonData {

@@ -3,6 +3,7 @@
  */
 
 import type { Catalogue, Position, Vehicle } from '../domain/catalogue/catalogue.js';
+import { donorArticles } from '../domain/catalogue/donor-article.js';
 import { FAULT_LANGUAGE, nearest } from '../domain/catalogue/faults.js';
 import type { Use } from '../domain/check/coupling.js';
 import type { Adapters, Seat, Seats } from '../domain/judge/configuration.js';
@@ -173,6 +174,9 @@ function seatOf(parts: AskedParts, word: string, at: string): Seat | null {
   const origin = 'said';
   if (word === 'none') return { occupant: { is: 'empty' }, origin };
   if (word === 'unknown') return { occupant: { is: 'as-found' }, origin };
+  if (donorArticles(parts.catalogue).has(word)) {
+    return { occupant: { is: 'part', part: word }, origin };
+  }
   const part = parts.part(word, at);
   return part === null ? null : { occupant: { is: 'part', part: part.id }, origin };
 }

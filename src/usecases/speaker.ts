@@ -4,6 +4,7 @@
 
 import type { Catalogue, Layout, ValueSpec } from '../domain/catalogue/catalogue.js';
 import type { Text } from '../domain/catalogue/document.js';
+import { donorArticles } from '../domain/catalogue/donor-article.js';
 import type {
   EmptyReading,
   FactAddress,
@@ -19,7 +20,7 @@ import type {
   ReasonData,
   ShownValue,
 } from '../domain/explain/reason.js';
-import { say, spokenFor } from '../domain/explain/words.js';
+import { say, sayOfDonor, spokenFor } from '../domain/explain/words.js';
 import type { End } from '../domain/judge/constraint.js';
 import { point } from '../domain/quantity/interval.js';
 import { absolute, larger } from '../domain/quantity/rational.js';
@@ -83,7 +84,17 @@ export class Speaker {
   partName(id: string | null): string | null {
     if (id === null) return null;
     const part = this.catalogue.parts.get(id);
-    return part === undefined ? id : this.text(part.name);
+    if (part !== undefined) return this.text(part.name);
+    const taken = donorArticles(this.catalogue).get(id);
+    if (taken === undefined) return id;
+    const { position, hand, lot } = taken;
+    const place = this.text(position.name);
+    return sayOfDonor({ place, hand, lot: this.lotName(lot.id) }, this.lang);
+  }
+
+  lotName(id: string): string {
+    const name = this.catalogue.lots.get(id)?.name ?? null;
+    return name === null ? id : this.text(name);
   }
 
   toolName(id: string): string {

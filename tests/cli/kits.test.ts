@@ -123,7 +123,10 @@ describe('for programs', () => {
       adapters: {},
       use: 'road',
       ignorePresent: true,
-      want: [{ part: ['strong-box'], position: 'gearbox', renew: false }, { lot: 'crate' }],
+      want: [
+        { part: ['strong-box'], position: 'gearbox', renew: false },
+        { lot: 'crate', whole: true },
+      ],
       keep: ['engine', 'prop-shaft'],
       avoid: [{ part: 'box-b' }],
       owned: [

@@ -10,6 +10,35 @@ import { added, bought, cents, leftOver, onlyRoute, opened, routeAt, sumOf } fro
 const total = (priced: Readonly<Record<string, string>>) => sumOf(Object.values(priced));
 
 describe('permanent four-wheel drive', () => {
+  describe('a donor that cannot go in whole', () => {
+    const donor = { lot: 'donor-lirren-2', whole: null };
+    const gearbox = { part: 'gearbox-6-late', position: null, hand: null, renew: false };
+
+    test('is bought for what can be used of it', () => {
+      const answer = askKits('lirren-1', [], { want: [donor], routes: 1 })();
+      expect(answer.question.want).toEqual([{ lot: 'donor-lirren-2', whole: false }]);
+      const route = routeAt(answer, 0);
+      expect(bought(route)['donor-lirren-2']).toBe('2590.00');
+      expect(added(route, 'lot').length).toBeGreaterThan(0);
+      expect(leftOver(route)).toContain('1 axle-late');
+    });
+
+    test('gives what another wish takes, and leaves what is kept', () => {
+      const keep = ['rear-half-shaft'];
+      const answer = askKits('lirren-1', [], { want: [gearbox, donor], keep, routes: 1 })();
+      const route = routeAt(answer, 0);
+      expect(added(route, 'lot')).toContain('gearbox-6-late');
+      expect(route.changes).not.toContain('rear-half-shaft');
+      expect(leftOver(route)).toContain('2 rear-shaft-late');
+    });
+
+    test('has no way where all of it is to be used', () => {
+      const want = [{ ...donor, whole: true }];
+      const answer = askKits('lirren-1', [], { want, routes: 1 })();
+      expect([answer.complete, answer.routes]).toEqual([true, []]);
+    });
+  });
+
   test('nobody can put the early gearbox behind the late engine', () => {
     // It bears 280 N.m, and the engine gives 320.
     const answer = askKits('lirren-2', ['gearbox-5-early'])();
@@ -135,7 +164,9 @@ describe('rear-wheel drive', () => {
   });
 
   test('a rear end bought whole is used whole, once the slide of its shaft is measured', () => {
-    const answer = askKits('vessimer-20', [], { want: [{ lot: 'rear-end-vessimer-28' }] })();
+    const answer = askKits('vessimer-20', [], {
+      want: [{ lot: 'rear-end-vessimer-28', whole: null }],
+    })();
     const route = onlyRoute(answer);
     expect(route.grade).toBe('open');
     expect(added(route, 'lot')).toEqual([
@@ -156,6 +187,18 @@ describe('rear-wheel drive', () => {
     expect(bought(route)).toEqual(priced);
     expect(cents(route.totals.cost)).toBe(total(priced));
     expect(route.measure).toMatchObject([{ on: { part: 'prop-vessimer-28' } }]);
+  });
+
+  test('a rear end of which something is not to be used has to be asked for as that', () => {
+    const rearEnd = { lot: 'rear-end-vessimer-28', whole: null };
+    const avoid = [{ part: 'prop-vessimer-28' }];
+    const whole = askKits('vessimer-20', [], { want: [rearEnd], avoid })();
+    expect(whole.question.want).toEqual([{ ...rearEnd, whole: true }]);
+    expect([whole.complete, whole.routes]).toEqual([true, []]);
+    const want = [{ ...rearEnd, whole: false }];
+    const route = routeAt(askKits('vessimer-20', [], { want, avoid, routes: 1 })(), 0);
+    expect(leftOver(route)).toContain('1 prop-vessimer-28');
+    expect(bought(route)['rear-end-vessimer-28']).toBe('1050.00');
   });
 
   test('the final drive alone leaves that shaft over, and has another made to length', () => {

@@ -23,7 +23,7 @@ import {
 import { findPlaces } from './place.js';
 import { basisOfCheck, type Group, groupsOf, judgeAlone, type PlannedCheck } from './planned.js';
 import { findRules } from './rule.js';
-import { type Question, Scene } from './scene.js';
+import { isDonorName, type Question, Scene } from './scene.js';
 import { standingOf, stateOf } from './standing.js';
 import { applyStatements } from './statement.js';
 import { findingsOver, isToldAt, scenesOf } from './supposed.js';
@@ -165,7 +165,8 @@ function builtBasis(
 ): Basis | null {
   const [a, b] = endsOf(mating).map(([id, face]) => {
     const { holds } = scene.seat('judged', id, hand);
-    return typeof holds === 'object' ? `${holds.id}.${face}` : null;
+    if (typeof holds === 'object') return `${holds.id}.${face}`;
+    return isDonorName(holds) ? `${holds}.${face}` : null;
   });
   if (a === undefined || a === null || b === undefined || b === null) return null;
   return pairs.get(pairName(a, b, adapters)) ?? null;

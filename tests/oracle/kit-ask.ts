@@ -5,8 +5,8 @@
 
 import type { CatalogueDocument, RulesetRecord } from '../../src/domain/catalogue/document.js';
 import { partOf } from './article.js';
-import { toldIn } from './built-pair.js';
-import { byId, type Hand, type Placed } from './scene.js';
+import { donorPieces } from './donor.js';
+import { byId, type Hand, isDonorName, type Placed } from './scene.js';
 
 export type KitWish =
   | {
@@ -17,7 +17,8 @@ export type KitWish =
       readonly parts: readonly string[];
       readonly renews: boolean;
     }
-  | { readonly is: 'lot'; readonly lot: string }
+  /** All of it that has a place is put there, or at least one piece of it. */
+  | { readonly is: 'lot'; readonly lot: string; readonly whole: boolean }
   /** So many times what a load of the layout asks for, a decimal. */
   | { readonly is: 'load'; readonly load: string; readonly atLeast: string }
   | { readonly is: 'condition'; readonly position: string; readonly condition: unknown };
@@ -72,20 +73,14 @@ export interface LotPieces {
 
 /** What a lot has in it: the articles, and what stands on the vehicles that are taken apart. */
 export function piecesOfLot(document: CatalogueDocument, lot: string): LotPieces[] {
-  return byId(document.lots, lot).contains.flatMap((item): LotPieces[] => {
-    if ('part' in item) {
-      return [{ part: item.part, pieces: Number(item.quantity ?? 1), position: null }];
-    }
-    const vehicle = byId(document.vehicles, item.vehicle);
-    const position = byId(byId(document.layouts, vehicle.layout ?? '').positions, item.position);
-    const fitted = toldIn(vehicle.fitted?.[item.position], vehicle) ?? null;
-    if (fitted === null) return [];
-    const all = position.count ?? (position.handed ? 2 : 1);
-    if (typeof fitted === 'string') return [{ part: fitted, pieces: all, position: position.id }];
-    return [fitted.left, fitted.right].flatMap((part) =>
-      part === null ? [] : [{ part, pieces: 1, position: position.id }],
-    );
+  const alone = byId(document.lots, lot).contains.flatMap((item): LotPieces[] => {
+    if (!('part' in item)) return [];
+    return [{ part: item.part, pieces: Number(item.quantity ?? 1), position: null }];
   });
+  const taken = donorPieces(document, lot).map(({ name, pieces, position }): LotPieces => {
+    return { part: name, pieces, position };
+  });
+  return [...alone, ...taken];
 }
 
 export function contentsOf(document: CatalogueDocument, lot: string): Pieces {
@@ -103,7 +98,7 @@ function lotsIn({ lots, wants }: KitAsk): string[] {
 export function mayAdd(document: CatalogueDocument, ask: KitAsk, article: string): boolean {
   const part = partOf(article);
   if (ask.avoid.includes(part) || ask.avoid.includes(article)) return false;
-  if (ask.from === 'recorded') return true;
+  if (ask.from === 'recorded' && !isDonorName(part)) return true;
   const isOffered = (document.offers ?? []).some((offer) => offer.for === part);
   const isOwned = (ask.owned[part] ?? 0) > 0;
   return isOffered || isOwned || lotsIn(ask).some((lot) => contentsOf(document, lot).has(part));

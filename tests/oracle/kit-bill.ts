@@ -17,7 +17,7 @@ import {
   ZERO,
 } from './fraction.js';
 import { addPieces, contentsOf, type KitAsk, type Pieces } from './kit-ask.js';
-import { byId } from './scene.js';
+import { byId, isDonorName } from './scene.js';
 
 /** One line of what a change takes in goods. */
 export interface Goods {
@@ -155,7 +155,8 @@ function buyWith(
     money += price ?? 0;
     if (price !== null) continue;
     const extras = left.filter(({ isExtra }) => isExtra).length;
-    if (ask.from === 'offered' && extras < left.length) return null;
+    const isOutOfLotOnly = ask.from === 'offered' || isDonorName(part);
+    if (isOutOfLotOnly && extras < left.length) return null;
     unpriced += left.length - extras;
     minor += extras;
   }

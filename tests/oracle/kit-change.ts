@@ -3,13 +3,14 @@
  * question's wishes are met by it, and what it takes.
  */
 
-import type { PositionRecord } from '../../src/domain/catalogue/document.js';
+import type { PartRecord, PositionRecord } from '../../src/domain/catalogue/document.js';
 import { isMadeFrom, madeFrom } from './article.js';
 import { judgeCondition } from './condition.js';
+import { donorNamed, rolesOf } from './donor.js';
 import { addPieces, contentsOf, type KitAsk, type KitWish, piecesOfLot } from './kit-ask.js';
 import type { Piece, PlaceValue } from './kit-values.js';
 import { viewOf } from './layout-check.js';
-import { type Placed, Scene } from './scene.js';
+import { byId, isDonorName, type Placed, Scene } from './scene.js';
 import { outcomeOver } from './supposed.js';
 
 export interface Change {
@@ -72,7 +73,7 @@ function meets(want: KitWish, change: Change, base: Scene): boolean {
     case 'load':
       return true;
     case 'lot':
-      return hasPlaced(want.lot, change, base);
+      return want.whole ? hasPlaced(want.lot, change, base) : usesSome(want.lot, change, base);
     case 'part': {
       const places = want.position === null ? [...change.places.keys()] : [want.position];
       return places.some((id) =>
@@ -103,6 +104,23 @@ function standsAt(
   );
 }
 
+/** One piece of the lot is new somewhere, if any of it has a place at all. */
+function usesSome(lot: string, { places }: Change, base: Scene): boolean {
+  const parts = [...contentsOf(base.document, lot).keys()];
+  const havePlace = parts.some((part) =>
+    [...places.keys()].some((id) => takes(base.position(id), part, kindOf(part, base).roles)),
+  );
+  const isUsed = [...places].some(([id, pieces]) =>
+    pieces.some((piece) => {
+      const { holds, isRenewed } = piece;
+      const before = holdsBefore(piece, id, base);
+      const isNew = isRenewed || (holds !== before && !isMadeFrom(holds, before));
+      return isNew && madeFrom(holds).some((one) => parts.includes(one));
+    }),
+  );
+  return isUsed || !havePlace;
+}
+
 /**
  * Each piece of a lot that has a place stands at one; what comes off a vehicle stands where it
  * stood there, if there is such a place.
@@ -110,10 +128,10 @@ function standsAt(
 function hasPlaced(lot: string, { places }: Change, base: Scene): boolean {
   const pieces = piecesOfLot(base.document, lot);
   const roomFor = (part: string, only: string | null): Room => {
-    const { roles, hand } = base.part(part);
+    const { roles, hand } = kindOf(part, base);
     const seats = [...places].flatMap(([id, there]) => {
       const position = base.position(id);
-      const isPlace = (only ?? id) === id && roles.some((role) => position.roles.includes(role));
+      const isPlace = (only ?? id) === id && takes(position, part, roles);
       const each = piecesAt(position);
       return there
         .filter((one) => isPlace && (hand === undefined || (one.hand ?? hand) === hand))
@@ -136,6 +154,18 @@ function hasPlaced(lot: string, { places }: Change, base: Scene): boolean {
   });
   const all = [...contentsOf(base.document, lot)];
   return arePlaced && all.every(([part, count]) => isDone(part, count, null));
+}
+
+function kindOf(part: string, { document }: Scene): Pick<PartRecord, 'roles' | 'hand'> {
+  if (!isDonorName(part)) return byId(document.parts, part);
+  const { hand } = donorNamed(document, part);
+  return { roles: rolesOf(document, part), ...(hand === null ? {} : { hand }) };
+}
+
+/** What nobody recorded may be of any of its roles, so the place must take them all. */
+function takes(position: PositionRecord, part: string, roles: readonly string[]): boolean {
+  const isTaken = (role: string) => position.roles.includes(role);
+  return isDonorName(part) ? roles.every(isTaken) : roles.some(isTaken);
 }
 
 interface Room {

@@ -12,9 +12,10 @@ import type {
   WorkRecord,
 } from '../../src/domain/catalogue/document.js';
 import { isMadeFrom } from './article.js';
+import { donorNamed, rolesOf, unrecordedIn } from './donor.js';
 import { type KitAsk, keptIn, mayAdd } from './kit-ask.js';
 import { workedFrom } from './kit-works.js';
-import { type Hand, handsOf, type Scene } from './scene.js';
+import { type Hand, handsOf, isDonorName, type Scene } from './scene.js';
 
 /** What stands at a place for one hand. */
 export interface Piece {
@@ -70,7 +71,13 @@ function arePaired(pieces: PlaceValue, before: PlaceValue, scene: Scene): boolea
   const changed = pieces.filter((piece, index) => !isSame(piece, index));
   if (changed.some(({ holds }) => holds === 'empty')) return left.holds === right.holds;
   if (changed.length < 2 || left.holds === right.holds) return true;
-  return scene.part(left.holds).hand === 'left' && scene.part(right.holds).hand === 'right';
+  const isFor = ({ holds }: Piece, hand: Hand) => handOf(holds, scene) === hand;
+  return isFor(left, 'left') && isFor(right, 'right');
+}
+
+function handOf(article: string, scene: Scene): Hand | null {
+  if (isDonorName(article)) return donorNamed(scene.document, article).hand;
+  return scene.part(article).hand ?? null;
 }
 
 function presentAt(scene: Scene, id: string, hand: Hand | null): Piece {
@@ -93,8 +100,15 @@ function othersAt(position: PositionRecord, now: Piece, scene: Scene, ask: KitAs
     .filter((part) => mayStandAt(part, position, hand))
     .filter(({ id }) => id !== now.holds)
     .filter(({ id }) => isMadeFrom(id, now.holds) || mayAdd(scene.document, ask, id));
+  const taken = unrecordedIn(scene.document)
+    .filter(({ name }) => name !== now.holds && mayAdd(scene.document, ask, name))
+    .filter((one) => hand === null || one.hand === null || one.hand === hand)
+    .filter(({ name }) =>
+      rolesOf(scene.document, name).every((role) => position.roles.includes(role)),
+    );
   return [
     ...parts.map(({ id }): Piece => ({ hand, holds: id, isRenewed: false })),
+    ...taken.map(({ name }): Piece => ({ hand, holds: name, isRenewed: false })),
     ...(renewed ? [{ ...now, isRenewed: true }] : []),
     ...(position.optional === true && now.holds !== 'empty'
       ? [{ hand, holds: 'empty', isRenewed: false }]

@@ -83,7 +83,7 @@ function valueAt(id: string, value: string, reader: Reader): Found {
   const position = scene.position(id);
   const { holds } = scene.seat(when, id, hand);
   if (holds === 'empty') return nothingAt(id);
-  const part = holds === 'as-found' ? null : holds;
+  const part = typeof holds === 'object' ? holds : null;
   const piece = placeOf(position, hand);
   if (value === 'part' || value === 'role') return identityOf(value, part, position, piece);
   const spec = roleSpecAt(position, value, scene);
@@ -168,7 +168,7 @@ function faceValueAt(id: string, name: string, parameter: string, reader: Reader
   const piece = placeOf(position, hand);
   const spec = anyParameter(parameter, scene);
   const path = `${name}.${parameter}`;
-  if (holds === 'as-found') return missing({ piece, article: null, path }, spec);
+  if (typeof holds !== 'object') return missing({ piece, article: null, path }, spec);
   const face = faceOf(holds, name, scene.document);
   if (face === 'absent') return nothingAt(id);
   const slot: Slot = { piece, article: holds.id, path };

@@ -103,7 +103,7 @@ function endAt(scene: Scene, id: string, name: string, hand: Hand | null): End {
   const position = scene.position(id);
   const { holds } = scene.seat('judged', id, hand);
   if (holds === 'empty') return { is: 'empty', isOptional: position.optional ?? false };
-  if (holds === 'as-found') return { is: 'not-recorded' };
+  if (typeof holds !== 'object') return { is: 'not-recorded' };
   const face = faceOf(holds, name, scene.document);
   if (face === 'absent' || face === 'not-recorded') return { is: face };
   return { is: 'face', part: holds, name, piece: position.handed ? `${id} ${hand}` : id, face };

@@ -4,18 +4,20 @@
  */
 
 import type { PartRecord, PositionRecord } from '../../src/domain/catalogue/document.js';
+import { facesMet } from './donor.js';
 import { about, type Finding } from './finding.js';
 import { endsOf } from './mating.js';
 import type { Outcome } from './outcome.js';
-import { type Hand, handsOf, type Scene } from './scene.js';
+import { type DonorName, type Hand, handsOf, type Scene } from './scene.js';
 import { standingOf, stateOf } from './standing.js';
 
 export function findPlaces(scene: Scene): Finding[] {
   return scene.layout.positions.flatMap((position) =>
     handsOf(position).flatMap((hand) => {
       const { holds } = scene.seat('judged', position.id, hand);
-      if (holds === 'as-found') return [];
       if (holds === 'empty') return findEmpty(scene, position, hand);
+      if (holds === 'as-found') return [];
+      if (typeof holds === 'string') return findTaken(scene, position, holds, hand);
       return [
         ...findMisplaced(scene, position, holds, hand),
         ...findUnmated(scene, position, holds, hand),
@@ -60,6 +62,20 @@ function findMisplaced(
   const hasHand = hand === null || part.hand === undefined || part.hand === hand;
   const faults = [hasRole, hasHand].filter((isRight) => !isRight);
   return faults.map(() => found(scene, 'place', placeId(position, hand), position, hand));
+}
+
+/** Where it stood it met something with a face for which there may be no mating here. */
+function findTaken(
+  scene: Scene,
+  position: PositionRecord,
+  name: DonorName,
+  hand: Hand | null,
+): Finding[] {
+  if (scene.layout.unmated === 'ignore') return [];
+  const ends = (scene.layout.matings ?? []).flatMap(endsOf);
+  return facesMet(name, scene.document)
+    .filter((face) => !ends.some(([id, other]) => id === position.id && other === face))
+    .map((face) => found(scene, 'face', `${position.id}.${face}`, position, hand));
 }
 
 function findUnmated(

@@ -40,8 +40,15 @@ export type Hand = 'left' | 'right';
 export type When = 'present' | 'judged';
 export type Origin = 'works' | 'said' | 'chosen';
 
+/** What nobody recorded of a vehicle that is taken apart, by the name that its lot gives it. */
+export type DonorName = `donor:${string}`;
+
+export function isDonorName(name: string): name is DonorName {
+  return name.startsWith('donor:');
+}
+
 export interface Seat {
-  readonly holds: PartRecord | 'empty' | 'as-found';
+  readonly holds: PartRecord | 'empty' | 'as-found' | DonorName;
   readonly origin: Origin;
   /** The fact that says which of several it is, where nobody told. */
   readonly toldBy: string | null;
@@ -115,7 +122,7 @@ export class Scene {
     for (const hand of handsOf(position)) {
       const isPair = typeof placed === 'object' && placed !== null;
       const one = isPair ? placed[hand ?? 'left'] : placed;
-      const holds = one === null ? 'empty' : one === '?' ? 'as-found' : this.part(one);
+      const holds = this.#heldBy(one);
       const key = `${when} ${position.id} ${hand}`;
       const before = this.#seats.get(key);
       // A change puts nothing there that nobody knows: that is what stays.
@@ -124,6 +131,12 @@ export class Scene {
       const isSame = before?.holds === holds && before.toldBy === toldBy;
       if (!isSame) this.#seats.set(key, { holds, origin, toldBy });
     }
+  }
+
+  #heldBy(one: string | null): Seat['holds'] {
+    if (one === null) return 'empty';
+    if (one === '?') return 'as-found';
+    return isDonorName(one) ? one : this.part(one);
   }
 
   part(id: string): PartRecord {

@@ -7,7 +7,7 @@ import { worksOn } from '../oracle/article.js';
 import { contentsOf } from '../oracle/kit-ask.js';
 import type { Candidate, KitRoute } from '../oracle/kit-order.js';
 import type { OracleKits } from '../oracle/kit-routes.js';
-import { byId } from '../oracle/scene.js';
+import { byId, isDonorName } from '../oracle/scene.js';
 import type { KitCase } from './kit-case.js';
 
 export interface AskedKits extends KitCase {
@@ -93,6 +93,11 @@ export const REACHED_KITS: readonly Reached[] = [
     chosen(({ change }) => [...change.rows.values()].some((row) => row.length > 1)),
   ],
   ['a lot', 2, chosen(({ cost }) => cost.lots.length > 0)],
+  [
+    'something of a lot that nobody recorded',
+    0.5,
+    chosen((one) => piecesIn(one).some((id) => isDonorName(id))),
+  ],
   ['a lot of which something is left over', 1, chosen(hasLeftOvers)],
   [
     'a part that is worked',

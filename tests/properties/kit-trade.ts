@@ -187,12 +187,14 @@ function lotOf(
   const taken = new Set<string>();
   const contains = items.map((item) => {
     const vehicle = vehicles[item.vehicle % vehicles.length];
-    const positions = layouts[0]?.positions ?? [];
-    const position = positions[item.place % positions.length]?.id ?? '';
-    const there = vehicle?.fitted?.[position];
-    const isKnown = there !== undefined && !JSON.stringify(there).includes('"by":');
-    const place = `${vehicle?.id} ${position}`;
-    if (item.isPlace && vehicle !== undefined && isKnown && !taken.has(place)) {
+    const all = layouts[0]?.positions ?? [];
+    const unrecorded = all.filter(({ id }) => vehicle?.fitted?.[id] === undefined);
+    const positions = item.part % 2 === 0 && unrecorded.length > 0 ? unrecorded : all;
+    const position = positions[item.place % Math.max(1, positions.length)]?.id;
+    // Two vehicles in one lot that have the same place are left out.
+    const place = `${position}`;
+    const isPlace = item.isPlace && vehicle !== undefined && position !== undefined;
+    if (isPlace && !taken.has(place)) {
       taken.add(place);
       return { vehicle: vehicle.id, position };
     }

@@ -112,7 +112,8 @@ function wishOf(
     return load === undefined ? null : { is: 'load', load, atLeast: pick.atLeast };
   }
   const lot = document.lots?.[pick.lot]?.id;
-  if (pick.is === 'lot') return lot === undefined ? null : { is: 'lot', lot };
+  if (pick.is === 'lot')
+    return lot === undefined ? null : { is: 'lot', lot, whole: pick.part % 2 === 0 };
   const hand = position.handed ? pick.hand : null;
   const there = JSON.stringify([fitted?.[position.id], told.said[position.id]]);
   const fitting = (document.parts ?? []).filter(

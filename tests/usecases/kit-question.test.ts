@@ -45,7 +45,7 @@ describe('what is asked', () => {
     const { question, asked: echo } = asked({
       want: [
         wanted(['number:W9,120', 'sku:GB-7700', 'box-b'], { position: 'gearbox', renew: true }),
-        { lot: 'crate' },
+        { lot: 'crate', whole: true },
       ],
       avoid: [{ part: 'W.9, 120+polish' }, { supplier: 'Fennuld' }, { supplier: 'Fennuld' }],
       fitted: { gearbox: '44/10-070', 'wheel-shaft': { left: 'none', right: 'none' } },
@@ -60,7 +60,7 @@ describe('what is asked', () => {
         parts: ['strong-box', 'box-b'],
         renews: true,
       },
-      { is: 'lot', lot: 'crate' },
+      { is: 'lot', lot: 'crate', whole: true },
     ]);
     expect([...question.avoid.parts]).toEqual(['strong-box+polish']);
     expect(question.catalogue.parts.has('strong-box+polish')).toBe(true);
@@ -70,7 +70,10 @@ describe('what is asked', () => {
       seat: { occupant: { part: 'old-box' }, origin: 'said' },
     });
     expect(echo).toMatchObject({
-      want: [{ part: ['strong-box', 'box-b'], position: 'gearbox', renew: true }, { lot: 'crate' }],
+      want: [
+        { part: ['strong-box', 'box-b'], position: 'gearbox', renew: true },
+        { lot: 'crate', whole: true },
+      ],
       avoid: [{ part: 'strong-box+polish' }, { supplier: 'Fennuld' }],
       fitted: { gearbox: 'old-box', 'wheel-shaft': 'none' },
       adapters: { 'box-shaft': ['plate-ab'] },
@@ -121,7 +124,7 @@ describe('what is asked', () => {
     expect([...asked().question.lots]).toEqual(['crate']);
     expect([...asked({ lots: 'none' }).question.lots]).toEqual([]);
     expect([...asked({ lots: ['crate', 'crate'] }).question.lots]).toEqual(['crate']);
-    const want = [{ lot: 'crate' }];
+    const want = [{ lot: 'crate', whole: null }];
     expect([...asked({ lots: 'none', want }).question.lots]).toEqual(['crate']);
   });
 });

@@ -257,7 +257,10 @@ const rest = {
     `${KNOWN_AS[d.basis ?? ''] ?? 'said'}.`,
   'look-up': (d: ReasonData) =>
     `Find out the ${parameter(d.left)}${ofPart(d.left)}${precision(d)}.`,
-  identify: (d: ReasonData) => `Find out what is ${fittedAs(d.part)}.`,
+  identify: (d: ReasonData) =>
+    isPart(d.part)
+      ? `Find out which part this is: ${label(d.part)}.`
+      : `Find out what is ${fittedAs(d.part)}.`,
   'ask-fact': (d: ReasonData) =>
     `Find out: ${parameter(d.left)}.${d.text === undefined ? '' : ` ${d.text}`}`,
   'record-face': (d: ReasonData) => `Look at the ${face(d.part)} of ${label(d.part)}.`,
@@ -286,6 +289,8 @@ export const ENGLISH: Words = {
   ownCode: (d) => `${lead(d)}${upper(d.right === undefined ? told(d.left) : compared(d))}.`,
   points: (count) => (count === 1 ? '1 point' : `${count} points`),
   partOfQuestion: (end) => `part ${end} of the question`,
+  ofDonor: (place, hand, lot) =>
+    `${place}${hand === null ? '' : ` (${hand})`} of the donor ‘${lot}’, not recorded`,
   cautions: {
     general:
       'The maker’s figures come first, local roadworthiness and competition rules decide, and a ' +

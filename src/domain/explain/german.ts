@@ -296,7 +296,10 @@ const rest = {
     `Zu bestätigen: ${named(d.left)}${precision(d)}; ${shown(d.left)} ist nur ` +
     `${BASES[d.basis ?? ''] ?? 'angegeben'}.`,
   'look-up': (d: ReasonData) => `Zu klären: ${named(d.left)}${precision(d)}.`,
-  identify: (d: ReasonData) => `Zu klären: was ${fittedAt(d.part)} eingebaut ist.`,
+  identify: (d: ReasonData) =>
+    isPart(d.part)
+      ? `Zu klären: welches Teil das ist: ${label(d.part)}.`
+      : `Zu klären: was ${fittedAt(d.part)} eingebaut ist.`,
   'ask-fact': (d: ReasonData) =>
     `Zu klären: ${parameter(d.left)}.${d.text === undefined ? '' : ` ${d.text}`}`,
   'record-face': (d: ReasonData) => `Anzusehen: ${face(d.part)} von ${label(d.part)}.`,
@@ -325,6 +328,10 @@ export const GERMAN: Words = {
   ownCode: (d) => `${lead(d)}${start(d.right === undefined ? told(d.left) : compared(d))}.`,
   points: (count) => (count === 1 ? '1 Punkt' : `${count} Punkte`),
   partOfQuestion: (end) => `Teil ${end} der Frage`,
+  ofDonor: (place, hand, lot) => {
+    const own = hand === null ? '' : ` (${side(hand)})`;
+    return `${place}${own} aus dem Spender ‚${lot}‘, nicht erfasst`;
+  },
   compared: GERMAN_COMPARED,
   vehicles: GERMAN_VEHICLES,
   numbers: GERMAN_NUMBERS,

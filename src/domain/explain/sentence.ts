@@ -2,6 +2,7 @@
  * What a language must be able to say. A language that lacks a sentence does not compile.
  */
 
+import type { Hand } from '../check/reading.js';
 import type { NumberWords } from './number-words.js';
 import type { CAUTION_GROUPS, ReasonCode, ReasonData } from './reason.js';
 import type { VehicleWords } from './vehicle-words.js';
@@ -31,6 +32,8 @@ export interface Words {
   readonly points: (count: number) => string;
   /** The name of a part that a question writes out: its first (`a`) or its second (`b`). */
   readonly partOfQuestion: (end: string) => string;
+  /** What nobody recorded at a place of a vehicle that is taken apart, out of a lot. */
+  readonly ofDonor: (place: string, hand: Hand | null, lot: string) => string;
   /** What the rows are called that compare routes. */
   readonly compared: Readonly<Record<Compared, string>>;
   readonly vehicles: VehicleWords;

@@ -3,6 +3,7 @@
  * language that lacks one does not compile.
  */
 
+import type { Hand } from '../check/reading.js';
 import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
 import type { NumberWords } from './number-words.js';
@@ -75,6 +76,18 @@ export function partOfQuestion(end: string): { readonly [language: string]: stri
   return Object.fromEntries(
     [...LANGUAGES].map(([lang, words]) => [lang, words.partOfQuestion(end)]),
   );
+}
+
+/** The name of what nobody recorded of a vehicle that is taken apart. */
+export function sayOfDonor(
+  {
+    place,
+    hand,
+    lot,
+  }: { readonly place: string; readonly hand: Hand | null; readonly lot: string },
+  lang: string,
+): string {
+  return wordsOf(lang).ofDonor(place, hand, lot);
 }
 
 /** What is asked of a vehicle, and how to find it out. */

@@ -13,6 +13,7 @@ import type {
   Vehicle,
   WorksOption,
 } from '../catalogue/catalogue.js';
+import { type DonorArticle, donorArticles } from '../catalogue/donor-article.js';
 import type { Use } from '../check/coupling.js';
 import type { Hand } from '../check/reading.js';
 import type { Interval } from '../quantity/interval.js';
@@ -136,9 +137,19 @@ export function seatAt(
   return hand === 'right' ? seats.right : seats.left;
 }
 
+/** Its record; null where nothing is recorded of what stands there. */
 export function partAt(configuration: Configuration, seat: Seat | undefined): Part | null {
   if (seat?.occupant.is !== 'part') return null;
   return configuration.catalogue.parts.get(seat.occupant.part) ?? null;
+}
+
+/** What stands there out of a vehicle that was taken apart, and nobody identified. */
+export function donorArticleAt(
+  { catalogue }: Configuration,
+  seat: Seat | undefined,
+): DonorArticle | null {
+  if (seat?.occupant.is !== 'part') return null;
+  return donorArticles(catalogue).get(seat.occupant.part) ?? null;
 }
 
 export function sameOccupant(a: Occupant, b: Occupant): boolean {

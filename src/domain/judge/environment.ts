@@ -12,6 +12,7 @@ import {
   type Arrangement,
   adaptersIn,
   type Configuration,
+  donorArticleAt,
   partAt,
   pieceOf,
   seatAt,
@@ -75,7 +76,8 @@ export class LayoutEnvironment implements Environment {
     const hand = this.#handAt(position);
     const seat = seatAt(this.#arrangement, id, hand);
     const part = partAt(this.#configuration, seat);
-    const address: FactAddress = { ...NOWHERE, position: id, hand, part: part?.id ?? null };
+    const article = part?.id ?? donorArticleAt(this.#configuration, seat)?.id ?? null;
+    const address: FactAddress = { ...NOWHERE, position: id, hand, part: article };
     const isEmpty = seat?.occupant.is === 'empty';
     return { position, hand, part, address, isEmpty };
   }

@@ -20,6 +20,7 @@ import {
   type Arrangement,
   adaptersIn,
   type Configuration,
+  donorArticleAt,
   partAt,
   pieceOf,
   type Seat,
@@ -123,7 +124,10 @@ function stateAt(
   }
   const part = partAt(configuration, seat);
   const address = { ...NOWHERE, position: id, hand };
-  if (part === null) return { is: 'unrecorded', address };
+  if (part === null) {
+    const article = donorArticleAt(configuration, seat)?.id ?? null;
+    return { is: 'unrecorded', address: { ...address, part: article } };
+  }
   const face = part.faces.get(name);
   const at = { ...address, part: part.id, interface: name };
   if (face === undefined) {

@@ -3,6 +3,7 @@
  * before something made to suit can be ordered.
  */
 
+import { isDonorArticle } from '../catalogue/donor-article.js';
 import type { Setting } from '../check/evaluator.js';
 import { type NarrowingFact, narrow, narrowToOrder, type Purpose } from '../check/narrowing.js';
 import { type FactAddress, NOWHERE, type Reading } from '../check/reading.js';
@@ -108,8 +109,7 @@ function openFacts(constraint: Constraint, judgement: Judged): Asked[] {
     })),
   );
   const all = distinct([
-    ...missing,
-    ...[...facts, ...ruleFacts(constraint, judgement)].map(asFact),
+    ...[...missing, ...facts, ...ruleFacts(constraint, judgement)].map(asFact),
     ...doubted(constraint),
   ]);
   const asked = all.some(isIdentity) ? all.filter(isGap) : all;
@@ -119,7 +119,12 @@ function openFacts(constraint: Constraint, judgement: Judged): Asked[] {
 
 /** That nobody knows what stands somewhere. */
 function isIdentity({ address, reading }: Fact): boolean {
-  return reading === null && address.position !== null && address.part === null;
+  return reading === null && isUnidentified(address);
+}
+
+/** Nobody knows which part it is that stands there, or that a lot has of a place. */
+export function isUnidentified({ position, part }: FactAddress): boolean {
+  return position !== null && (part === null || isDonorArticle(part));
 }
 
 /** What is recorded need not be known more finely before it is known what stands beside it. */
@@ -150,9 +155,9 @@ type Fact = Omit<Measure, 'touches' | 'settles'>;
 
 /** A value of what nobody has identified: the article is the fact, and tells all its values. */
 function asFact(fact: Fact): Fact {
+  if (!isUnidentified(fact.address)) return fact;
   const { position, hand, part } = fact.address;
-  if (position === null || part !== null) return fact;
-  const address = { ...NOWHERE, position, hand };
+  const address = { ...NOWHERE, position, hand, part };
   return { address, reading: null, purpose: 'to-decide', needed: null };
 }
 

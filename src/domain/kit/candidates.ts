@@ -6,6 +6,7 @@
  */
 
 import type { Catalogue, Occupant, Part, Position } from '../catalogue/catalogue.js';
+import { donorArticles, mayStandAt } from '../catalogue/donor-article.js';
 import type { Work } from '../catalogue/trade.js';
 import type { Hand } from '../check/reading.js';
 import type { Arrangement, Seat, Seats } from '../judge/configuration.js';
@@ -94,7 +95,10 @@ export function candidatesOf(
   return { catalogue, places };
 }
 
-/** Articles for a position, by id in the order of the catalogue, each with what is made of it. */
+/**
+ * Articles for a position, by id in the order of the catalogue, each with what is made of it; then
+ * what lots have that nobody recorded.
+ */
 function articlesFor(position: Position, question: KitQuestion, works: readonly Work[]): string[] {
   const { catalogue } = question;
   const roles = partsByRole(catalogue);
@@ -107,6 +111,9 @@ function articlesFor(position: Position, question: KitQuestion, works: readonly 
   for (const part of found.values()) {
     ids.push(part.id);
     for (const id of workedFrom(part, works, catalogue)) ids.push(id);
+  }
+  for (const article of donorArticles(catalogue).values()) {
+    if (mayStandAt(article, position, null)) ids.push(article.id);
   }
   return [...new Set(ids)];
 }
@@ -186,7 +193,7 @@ function choicesFor(
 ): Choice[] {
   const there = now.occupant.is === 'part' ? now.occupant.part : null;
   return ids.flatMap((id): Choice[] => {
-    const own = given.catalogue.parts.get(id)?.hand ?? null;
+    const own = madeForHand(id, given);
     if (own !== hand && own !== null && hand !== null) return [];
     if (id !== there) {
       return [
@@ -195,6 +202,11 @@ function choicesFor(
     }
     return isWantedAnew(id, position, hand, given) ? [{ seat: now, id, isRenewed: true }] : [];
   });
+}
+
+/** Null for either, and for what was made for no hand. */
+export function madeForHand(id: string, { catalogue }: Pick<Given, 'catalogue'>): Hand | null {
+  return catalogue.parts.get(id)?.hand ?? donorArticles(catalogue).get(id)?.hand ?? null;
 }
 
 function singlesAt(
@@ -220,7 +232,7 @@ function pairsAt(
 ): SeatValue[] {
   const lefts = choicesFor(position, 'left', ids, now.left, given);
   const rights = choicesFor(position, 'right', ids, now.right, given);
-  const isFor = (id: string, hand: Hand) => given.catalogue.parts.get(id)?.hand === hand;
+  const isFor = (id: string, hand: Hand) => madeForHand(id, given) === hand;
   const rightByArticle = new Map(rights.map((choice) => [choice.id, choice]));
   const madeForRight = rights.filter(({ id }) => isFor(id, 'right'));
   const value = (left: Choice | null, right: Choice | null): SeatValue => ({

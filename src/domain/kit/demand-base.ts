@@ -3,6 +3,7 @@
  * bear on prices, or on what is taken as given, make a problem of their own.
  */
 
+import { donorArticles } from '../catalogue/donor-article.js';
 import { freeOfCharge } from './core/feasible.js';
 import { type Prices, STATE, type State } from './core/problem.js';
 import { Tables } from './core/tables.js';
@@ -84,7 +85,8 @@ export function baseOf(
     limits.changedPositions !== null ||
     limits.inStock ||
     open.avoid.parts.size > 0 ||
-    question.from === 'offered';
+    question.from === 'offered' ||
+    hasDonorArticles(question);
   const ofDemand = new Map<string, number[]>();
   const ofVehicle: number[] = [];
   const first = problem.relations.length - filtering.length;
@@ -96,6 +98,11 @@ export function baseOf(
   const leastState = refusesUnknowns ? STATE.holds : STATE.open;
   const prices = isPriced ? problem.prices : freeOfCharge(tables);
   return { problem, tables, leastState, prices, isPriced, ofVehicle, ofDemand };
+}
+
+/** What nobody recorded is in its lot and nowhere else, so there may be too few of it. */
+function hasDonorArticles({ catalogue, lots }: KitQuestion): boolean {
+  return [...donorArticles(catalogue).values()].some(({ lot }) => lots.has(lot.id));
 }
 
 /** The demand that a relation of the question is of; null for one of the vehicle. */

@@ -8,6 +8,7 @@
 
 import { madeFrom } from '../catalogue/trade.js';
 import { ONE, type Rational } from '../quantity/rational.js';
+import { addedAt, splitRow } from './added.js';
 import { Billing } from './billing.js';
 import { partsIn } from './candidates.js';
 import { capacityRelations } from './capacity.js';
@@ -203,19 +204,6 @@ export function isAvoided(
   return addedAt(scene, variable, value).some((id) => madeFrom(id).some((one) => parts.has(one)));
 }
 
-/** What of a row comes from outside, and what of it is there now. */
-function splitRow(scene: Scene, variable: number, value: number) {
-  const left = [...scene.row(variable, 0)];
-  const added: string[] = [];
-  const stays: string[] = [];
-  for (const id of scene.row(variable, value)) {
-    const at = left.indexOf(id);
-    if (at >= 0) left.splice(at, 1);
-    (at < 0 ? added : stays).push(id);
-  }
-  return { added, stays };
-}
-
 /** The value of a mating that is left of a row where what is new in it goes. */
 function leftOf(scene: Scene, variable: number, value: number): number {
   const { stays } = splitRow(scene, variable, value);
@@ -223,16 +211,6 @@ function leftOf(scene: Scene, variable: number, value: number): number {
     if (scene.row(variable, other).join() === stays.join()) return other;
   }
   return value;
-}
-
-/** The articles that come from outside. */
-function addedAt(scene: Scene, variable: number, value: number): readonly string[] {
-  if (variable >= scene.places.length) return splitRow(scene, variable, value).added;
-  return scene.seatChanges(variable, value).flatMap(({ now, becomes }) => {
-    if (becomes.is !== 'part') return [];
-    const isWorked = now.is === 'part' && now.part !== becomes.part;
-    return isWorked && madeFrom(becomes.part).includes(now.part) ? [] : [becomes.part];
-  });
 }
 
 function articlesAt(scene: Scene, variable: number, value: number): readonly string[] {

@@ -1,12 +1,12 @@
 /**
- * What is in a lot: parts, and what the works fitted at places of a vehicle that is taken apart.
- * Where nobody recorded what stands at such a place, it is an article of its own that is to be had
- * out of that lot alone.
+ * What is in a lot: parts, and what the works fitted at places of a vehicle that is taken apart,
+ * recorded or not.
  */
 
-import type { Catalogue, Position } from '../catalogue/catalogue.js';
+import type { Catalogue } from '../catalogue/catalogue.js';
+import { donorArticleId, handsTaken } from '../catalogue/donor-article.js';
 import type { Lot, LotItem } from '../catalogue/trade.js';
-import { add, ONE, type Rational, rational } from '../quantity/rational.js';
+import { add, type Rational, rational } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
 
 export interface Quantity {
@@ -15,65 +15,54 @@ export interface Quantity {
   readonly dimension: Dimension;
 }
 
-/** What stands at a position of a vehicle that is taken apart, and nobody recorded what it is. */
-export function articleOutOf(lot: string, position: string): string {
-  return `donor:${lot}:${position}`;
+/** So much of an article in a lot. */
+export interface LotPieces extends Quantity {
+  /** Where it stood on the vehicle that it comes out of; null for what comes by itself. */
+  readonly position: string | null;
 }
 
-/** No id of a part has a colon in it. */
-export function isOutOfLotOnly(article: string): boolean {
-  return article.includes(':');
-}
-
-/** What a lot holds, as far as it is known; each article once, in the order of the lot. */
-export function contentsOf({ id, contains }: Lot, catalogue: Catalogue): Quantity[] {
+/** What a lot holds; each article once, in the order of the lot. */
+export function contentsOf(lot: Lot, catalogue: Catalogue): Quantity[] {
   const found = new Map<string, Quantity>();
-  const seen = new Set<string>();
-  for (const item of contains) {
-    for (const one of itemContents(item, id, catalogue, seen)) {
-      const key = `${one.part} ${one.dimension}`;
-      const known = found.get(key);
-      const quantity = known === undefined ? one.quantity : add(known.quantity, one.quantity);
-      found.set(key, { ...one, quantity });
-    }
+  for (const { part, quantity: more, dimension } of piecesIn(lot, catalogue)) {
+    const key = `${part} ${dimension}`;
+    const known = found.get(key);
+    const quantity = known === undefined ? more : add(known.quantity, more);
+    found.set(key, { part, quantity, dimension });
   }
   return [...found.values()];
 }
 
+/** The same, item by item: an article may be there several times. */
+export function piecesIn(lot: Lot, catalogue: Catalogue): LotPieces[] {
+  const seen = new Set<string>();
+  return lot.contains.flatMap((item) => {
+    if (item.is === 'position') return piecesTaken(item, lot, catalogue, seen);
+    const { value: quantity, dimension } = item.amount;
+    return [{ part: item.part, quantity, dimension, position: null }];
+  });
+}
+
 /** A part that fills several places is in the lot once, whichever of them the lot names. */
-function itemContents(
-  item: LotItem,
-  lot: string,
+function piecesTaken(
+  { vehicle: from, position: id }: LotItem & { readonly is: 'position' },
+  lot: Lot,
   catalogue: Catalogue,
   seen: Set<string>,
-): Quantity[] {
-  if (item.is === 'part') {
-    const { value, dimension } = item.amount;
-    return [{ part: item.part, quantity: value, dimension }];
-  }
-  const vehicle = catalogue.vehicles.get(item.vehicle);
-  const position = vehicle?.layout.positions.get(item.position);
-  if (position === undefined) return [];
-  const unknown = { part: articleOutOf(lot, item.position), quantity: ONE, dimension: '1' };
-  const fitted = vehicle?.fitted.get(item.position);
-  if (fitted === undefined) return [unknown];
-  const occupants = fitted.hands ? [fitted.left, fitted.right] : [fitted.occupant];
-  const pieces = rational(piecesOf(position) / occupants.length);
-  const isUnknown = occupants.some(({ is }) => is === 'as-found' || is === 'option');
-  const known = occupants.flatMap((one): Quantity[] => {
-    if (one.is !== 'part') return [];
-    const spans = catalogue.parts.get(one.part)?.spans ?? null;
-    const key = `${item.vehicle}/${one.part}`;
-    if (spans?.includes(item.position) === true) {
+): LotPieces[] {
+  const vehicle = catalogue.vehicles.get(from);
+  const position = vehicle?.layout.positions.get(id);
+  if (vehicle === undefined || position === undefined) return [];
+  return handsTaken(vehicle.fitted.get(id), position).flatMap(({ hand, occupant, pieces }) => {
+    if (occupant.is === 'empty') return [];
+    const place = { vehicle: from, position: id, hand };
+    const part = occupant.is === 'part' ? occupant.part : donorArticleId(lot, place);
+    const spans = catalogue.parts.get(part)?.spans ?? null;
+    const key = `${from}/${part}`;
+    if (spans?.includes(id) === true) {
       if (seen.has(key)) return [];
       seen.add(key);
     }
-    return [{ part: one.part, quantity: pieces, dimension: '1' }];
+    return [{ part, quantity: rational(pieces), dimension: '1', position: id }];
   });
-  return isUnknown ? [...known, unknown] : known;
-}
-
-/** Both hands together; a pair is two even where its position does not say so. */
-function piecesOf({ count, isHanded }: Position): number {
-  return isHanded ? Math.max(2, count) : count;
 }

@@ -8,6 +8,7 @@
  */
 
 import { byCodeUnit } from '../catalogue/canonical.js';
+import { isDonorArticle } from '../catalogue/donor-article.js';
 import {
   compare,
   decimalText,
@@ -19,7 +20,7 @@ import {
   roundDown,
 } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
-import { contentsOf, isOutOfLotOnly } from './lot-contents.js';
+import { contentsOf } from './lot-contents.js';
 import { type Bought, cheapestOf, type ForSale, LotForSale } from './lot-for-sale.js';
 import type { KitQuestion, Money, Offer } from './question.js';
 
@@ -163,7 +164,7 @@ export class Market {
       scale,
       owned: ownedUnits,
       inLots: new Map(lots.map(({ lot }, index) => [lot, rest[offers.length + index] ?? 0])),
-      mayBeUnpriced: this.takesUnpriced && !isOutOfLotOnly(part),
+      mayBeUnpriced: this.takesUnpriced && !isDonorArticle(part),
       forSale: offers.map((offer, index) => {
         const isBound = inStock && !this.#isWork(part);
         const most = isBound ? (offer.record.stock ?? 0) : Number.POSITIVE_INFINITY;

@@ -47,8 +47,11 @@ export type Want =
       /** A new piece is wanted even where the same article is there already. */
       readonly renews: boolean;
     }
-  /** Bought whole, and each piece of it that has a place on the vehicle is put there. */
-  | { readonly is: 'lot'; readonly lot: string }
+  /**
+   * Bought whole. Of the pieces that have a place on the vehicle all are put there if it is to be
+   * used whole, else one at least is put in.
+   */
+  | { readonly is: 'lot'; readonly lot: string; readonly whole: boolean }
   /** The rating of a load, the id of a `carries` of the layout, is so many times its demand. */
   | { readonly is: 'load'; readonly load: string; readonly atLeast: Rational }
   /** What stands at the position must meet this. */

@@ -8,6 +8,7 @@
  */
 
 import type { Part, Value } from '../catalogue/catalogue.js';
+import { isDonorArticle } from '../catalogue/donor-article.js';
 import { madeFrom } from '../catalogue/trade.js';
 import type { Condition } from '../check/check.js';
 import { termsOf, termsWithin } from '../check/check.js';
@@ -158,6 +159,8 @@ export class Reads {
   }
 
   #partKey(id: string, reads: ReadsOfPlace): string {
+    // Of what nobody identified, no two are alike.
+    if (isDonorArticle(id)) return id;
     const part = this.#scene.catalogue.parts.get(id);
     if (part === undefined) throw new Error(`no part ${id} in this catalogue`);
     const isNamed = madeFrom(id).some((article) => reads.named.has(article));

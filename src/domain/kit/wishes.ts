@@ -3,16 +3,19 @@
  */
 
 import type { Position } from '../catalogue/catalogue.js';
-import { type LotItem, madeFrom } from '../catalogue/trade.js';
+import { donorArticles, mayStandAt } from '../catalogue/donor-article.js';
+import { madeFrom } from '../catalogue/trade.js';
 import type { Condition } from '../check/check.js';
 import type { Hand } from '../check/reading.js';
 import { judgeCondition } from '../judge/condition.js';
 import { handsOf } from '../judge/configuration.js';
 import { settingOf } from '../judge/judge.js';
 import { outcomeForEach } from '../judge/supposed-constraints.js';
-import { add, equals, ONE, type Rational, rational, ZERO } from '../quantity/rational.js';
-import { occupantOf, type SeatValue } from './candidates.js';
+import { add, equals, ONE, type Rational, ZERO } from '../quantity/rational.js';
+import { addedAt } from './added.js';
+import { madeForHand, occupantOf, type SeatValue } from './candidates.js';
 import { STATE } from './core/problem.js';
+import { type LotPieces, piecesIn } from './lot-contents.js';
 import type { Want } from './question.js';
 import { Reads } from './reads.js';
 import { HOLDS, type KitRelation, relationOf, STATES } from './relation.js';
@@ -37,7 +40,7 @@ function wantRelations(scene: Scene, want: Want, index: number): KitRelation[] {
     case 'condition':
       return [conditionRelation(scene, want.position, want.condition, id)];
     case 'lot':
-      return lotRelations(scene, want.lot, id);
+      return want.whole ? lotRelations(scene, want.lot, id) : someOfLot(scene, want.lot, id);
     case 'load':
       // It is demanded of the whole vehicle: see `demanded-relations.ts`.
       return [];
@@ -70,6 +73,8 @@ function partRelation(scene: Scene, want: PartWant, id: string): KitRelation {
 
 function takesOne(scene: Scene, position: Position, parts: readonly string[]): boolean {
   return parts.some((id) => {
+    const taken = donorArticles(scene.catalogue).get(id);
+    if (taken !== undefined) return mayStandAt(taken, position, null);
     const part = scene.catalogue.parts.get(id);
     if (part === undefined) return false;
     if (part.spans !== null) return part.spans[0] === position.id;
@@ -129,16 +134,44 @@ function conditionRelation(
   });
 }
 
+/** A piece of a wanted lot is put in at one of the places that take any of it. */
+function someOfLot(scene: Scene, lot: string, id: string): KitRelation[] {
+  const recorded = scene.catalogue.lots.get(lot);
+  const pieces = recorded === undefined ? [] : piecesIn(recorded, scene.catalogue);
+  const parts = [...new Set(pieces.map(({ part }) => part))];
+  const places = scene.places.flatMap(({ position }) =>
+    takesOne(scene, position, parts) ? [position] : [],
+  );
+  if (places.length === 0) return [];
+  const reads = new Reads(scene);
+  for (const position of places) for (const part of parts) reads.named(position.id, part);
+  const isPutIn = (variable: number, value: number): boolean =>
+    addedAt(scene, variable, value).some((article) =>
+      madeFrom(article).some((one) => parts.includes(one)),
+    );
+  const relation = relationOf(scene, {
+    sort: 'want',
+    id,
+    reads,
+    keyOf: (variable, value) => `${isPutIn(variable, value)}`,
+    judge: (scope, values) => {
+      const isUsed = scope.some((variable, at) => isPutIn(variable, values[at] ?? 0));
+      return { ...HOLDS, state: isUsed ? STATE.holds : STATE.fails };
+    },
+  });
+  return [relation];
+}
+
 /**
  * Every piece of a wanted lot that has a place on the vehicle is put there: those of a vehicle
  * that is taken apart where they stood, and of each article as many as there are in all.
  */
 function lotRelations(scene: Scene, lot: string, id: string): KitRelation[] {
-  const items = scene.catalogue.lots.get(lot)?.contains ?? [];
-  const pieces = items.flatMap((item) => piecesOf(scene, item));
+  const recorded = scene.catalogue.lots.get(lot);
+  const pieces = recorded === undefined ? [] : piecesIn(recorded, scene.catalogue);
   const placed = pieces.filter(({ position }) => position !== null);
-  const whole = pieces.map((one): Pieces => ({ ...one, position: null }));
-  return summed([...placed, ...whole]).flatMap(({ part, pieces: count, position }) => {
+  const whole = pieces.map((one): LotPieces => ({ ...one, position: null }));
+  return summed([...placed, ...whole]).flatMap(({ part, quantity: count, position }) => {
     const own = placesFor(scene, part, position);
     const name = [id, part, ...(position === null ? [] : [position])].join('.');
     return own.length === 0 ? [] : [piecesRelation(scene, part, count, own, name)];
@@ -146,37 +179,14 @@ function lotRelations(scene: Scene, lot: string, id: string): KitRelation[] {
 }
 
 /** Each article once at each place, and once wherever it stands. */
-function summed(pieces: readonly Pieces[]): Pieces[] {
-  const sums = new Map<string, Pieces>();
+function summed(pieces: readonly LotPieces[]): LotPieces[] {
+  const sums = new Map<string, LotPieces>();
   for (const one of pieces) {
     const name = `${one.part} ${one.position ?? ''}`;
-    const before = sums.get(name)?.pieces ?? ZERO;
-    sums.set(name, { ...one, pieces: add(before, one.pieces) });
+    const before = sums.get(name)?.quantity ?? ZERO;
+    sums.set(name, { ...one, quantity: add(before, one.quantity) });
   }
   return [...sums.values()];
-}
-
-interface Pieces {
-  readonly part: string;
-  readonly pieces: Rational;
-  /** Where it stood on the vehicle that it comes out of. */
-  readonly position: string | null;
-}
-
-function piecesOf(scene: Scene, item: LotItem): Pieces[] {
-  if (item.is === 'part') {
-    return [{ part: item.part, pieces: item.amount.value, position: null }];
-  }
-  const vehicle = scene.catalogue.vehicles.get(item.vehicle);
-  const fitted = vehicle?.fitted.get(item.position);
-  const count = vehicle?.layout.positions.get(item.position)?.count ?? 1;
-  if (fitted === undefined) return [];
-  const occupants = fitted.hands ? [fitted.left, fitted.right] : [fitted.occupant];
-  const each = rational(fitted.hands ? Math.max(1, count / 2) : count);
-  const pieces = occupants.flatMap((one) =>
-    one.is === 'part' ? [{ part: one.part, pieces: each, position: item.position }] : [],
-  );
-  return pieces;
 }
 
 /** The place where it stood, if there is such a one here; of what stood nowhere, all. */
@@ -196,7 +206,7 @@ function piecesRelation(
 ): KitRelation {
   const reads = new Reads(scene);
   for (const position of places) reads.named(position.id, part);
-  const own = scene.catalogue.parts.get(part)?.hand ?? null;
+  const own = madeForHand(part, scene);
   // What is made for one hand has room on that side alone.
   const roomAt = ({ count, isHanded }: Position) => (isHanded && own !== null ? count / 2 : count);
   const room = places.reduce((sum, position) => sum + roomAt(position), 0);

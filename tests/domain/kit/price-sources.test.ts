@@ -215,7 +215,7 @@ describe('lots', () => {
   });
 
   test('that are wanted are bought for nothing, and used before what is at hand', () => {
-    const wants = [{ is: 'lot', lot: 'set' } as const];
+    const wants = [{ is: 'lot', lot: 'set', whole: true } as const];
     const asked = { offers: [...OFFERS, 'set 5000.00'], wants, lots: [] };
     const nothing = priced(asked).basket(bill());
     expect(shown(nothing)).toEqual(['lot:set 1 offer 5000.00 0h']);
@@ -238,7 +238,7 @@ describe('lots', () => {
       },
       lots: ['whole: donor/unit, donor/box, donor/wheel, donor/shaft, donor/hub'],
     });
-    const wants = [{ is: 'lot', lot: 'whole' } as const];
+    const wants = [{ is: 'lot', lot: 'whole', whole: true } as const];
     const { asked, basket } = priced(
       { wants, offers: ['whole 700.00'], from: 'offered' },
       catalogue,
@@ -250,11 +250,11 @@ describe('lots', () => {
       'wheel-a 4',
       'shaft-a 1',
       'shaft-b 1',
-      'donor:whole:hub 1',
+      'donor:whole:hub 2',
     ]);
     const hub = (part: string) => basket(bill(change(asked, 'hub', [null, part])));
-    // One piece of it cannot stand for two.
-    expect(hub('donor:whole:hub')).toBeNull();
+    // Both pieces of the place come with it.
+    expect(hub('donor:whole:hub')!.lines.map(({ fromLot }) => fromLot)).toContain('whole');
     const unit = basket(
       bill(change(asked, 'unit', ['?', 'unit-a']), change(asked, 'box', [null, 'unit-a'])),
     );

@@ -88,11 +88,43 @@ describe('a lot that is wanted', () => {
     });
     const right = { ...part('axle-r', 'axle', { front: 'a' }), hand: 'right' as const };
     const lots = [{ id: 'pair', contains: [{ part: 'axle-r', quantity: '2' }] }];
-    const wants = [{ is: 'lot', lot: 'pair' } as const];
+    const wants = [{ is: 'lot', lot: 'pair', whole: true } as const];
     const offers = priced({ pair: '20.00' });
     expect(routes({ wants }, { layouts, parts: [...parts, right], lots, offers })).toEqual([
       'proven 20, box-a shaft-aa axle:left=axle-a axle:right=axle-r',
     ]);
+  });
+});
+
+describe('what nobody recorded of a donor', () => {
+  const wreck = { id: 'wreck', make: 'Marl', model: 'Wreck', layout: 'row' };
+  const vehicles = [...(ROW.vehicles ?? []), { ...wreck, fitted: { shaft: 'shaft-bb' } }];
+  const contains = ['box', 'shaft', 'axle'].map((position) => ({ vehicle: 'wreck', position }));
+  const lots = [{ id: 'donor', contains }];
+  const world = { vehicles, lots, offers: priced({ donor: '60.00' }) };
+  const shaft = { ...BOX_B, position: 'shaft', parts: ['shaft-bb'] };
+  const asked = { wants: [shaft], lots: ['donor'], from: 'offered' } as const;
+  const all = 'proven 60, donor:donor:box shaft-bb donor:donor:axle';
+
+  it('is known to meet what it met there, and nothing else', () => {
+    // Its box and its axle met shaft-bb; box-a and axle-a do not meet it.
+    expect(routes(asked, world)).toEqual([all]);
+    const changed = { is: 'condition', position: 'box', condition: { changed: 'box' } } as const;
+    expect(routes({ ...asked, wants: [changed], keep: ['shaft'] }, world)).toEqual([
+      'open 60, donor:donor:box shaft-aa axle-a',
+    ]);
+    expect(routes({ ...asked, lots: [] }, world)).toEqual([]);
+  });
+
+  it('goes in with all of the lot, or as one piece of it', () => {
+    const want = (whole: boolean) => [{ is: 'lot', lot: 'donor', whole } as const];
+    expect(routes({ ...asked, wants: want(true) }, world)).toEqual([all]);
+    expect(routes({ ...asked, wants: want(false), keep: ['shaft'] }, world)).toEqual([
+      // The axle takes no time.
+      'open 60, box-a shaft-aa donor:donor:axle',
+      'open 60, donor:donor:box shaft-aa axle-a',
+    ]);
+    expect(routes({ ...asked, wants: want(true), keep: ['shaft'] }, world)).toEqual([]);
   });
 });
 

@@ -100,7 +100,7 @@ const asked: fc.Arbitrary<Asked> = fc
     ...rest,
     ...(labourRate === undefined ? {} : { labourRate }),
     avoid: { parts: new Set(), suppliers: new Set(avoids ? ['Fennuld'] : []), conditions: [] },
-    wants: wanted === null ? [] : [{ is: 'lot' as const, lot: wanted }],
+    wants: wanted === null ? [] : [{ is: 'lot' as const, lot: wanted, whole: true }],
     limits: {
       cost: cost === null ? null : money(cost),
       labourHours: hours === null ? null : rational(hours),

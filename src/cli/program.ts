@@ -5,6 +5,7 @@
 
 import { Command, CommanderError } from 'commander';
 import { type Language, spokenFor } from '../contract/language.js';
+import { addCodes } from './codes.js';
 import { addEditions } from './editions.js';
 import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
 import { sayProblem } from './fault-text.js';
@@ -74,6 +75,7 @@ function programOf(session: Session): Command {
     add(show, session);
   }
   addEditions(program, session);
+  addCodes(program, session);
   return program;
 }
 

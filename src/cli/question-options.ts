@@ -34,9 +34,14 @@ export interface Pair {
 }
 
 export function addCommonOptions(command: Command): Command {
-  return command
-    .option('--edition <n>', 'ask this edition instead of the newest', editionNumber)
-    .option('--lang <tag>', 'language of the sentences, where there are any in it', 'en');
+  return addLanguageOption(
+    command.option('--edition <n>', 'ask this edition instead of the newest', editionNumber),
+  );
+}
+
+export function addLanguageOption(command: Command): Command {
+  const language = 'language of the sentences, where there are any in it';
+  return command.option('--lang <tag>', language, 'en');
 }
 
 /** Of questions whose answers show values. */

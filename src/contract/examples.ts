@@ -248,6 +248,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
   { operationId: 'listEditions', name: 'one', summary: 'A catalogue that was published once' },
   { operationId: 'readEdition', name: 'latest', summary: 'The newest one', segment: 'latest' },
   {
+    operationId: 'listCodes',
+    name: 'what-to-order',
+    summary: 'Those that say what is to be ordered',
+    search: 'group=orders&lang=en',
+  },
+  {
     operationId: 'listLimits',
     name: 'in-english',
     summary: 'As a server has them that was started with none of its own',

@@ -2,6 +2,7 @@
  * Every operation of the service, in the order of the document.
  */
 
+import { listCodesOperation } from './codes.js';
 import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
 import { liveOperation, readyOperation } from './health.js';
@@ -37,6 +38,7 @@ export const OPERATIONS: readonly Operation[] = [
   readLayoutOperation,
   listEditionsOperation,
   readEditionOperation,
+  listCodesOperation,
   listLimitsOperation,
   liveOperation,
   readyOperation,

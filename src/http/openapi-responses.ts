@@ -7,6 +7,7 @@
  */
 
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import { listCodesOperation } from '../contract/codes.js';
 import { liveOperation, readyOperation } from '../contract/health.js';
 import { listLimitsOperation } from '../contract/limit-list.js';
 import type { Operation } from '../contract/operation.js';
@@ -130,7 +131,7 @@ function carriedBy(operation: Operation): Carried {
   const answered: HeaderName[] = [...always];
   const sometimes: HeaderName[] = [...some];
   if (speaks(operation)) answered.push('Content-Language');
-  // The list of editions is there before there is one; limits are those of the program.
+  // The list of editions is there before there is one; codes and limits are those of the program.
   if (tag === 'editions') sometimes.push('Faying-Edition');
   else if (tag !== 'service') answered.push('Faying-Edition');
   const isInUrl = OPERATIONS.some((one) => one.path === path && one.method === 'get');
@@ -176,8 +177,8 @@ function headersOf({ always, perhaps: some }: Carried): Readonly<Record<string, 
   ]);
 }
 
-/** Nothing can go wrong in saying that one lives, and how much one takes. */
-const SAFE: readonly Operation[] = [liveOperation, listLimitsOperation];
+/** Nothing can go wrong in saying that one lives, what one can say, and how much one takes. */
+const SAFE: readonly Operation[] = [liveOperation, listCodesOperation, listLimitsOperation];
 
 /** Every problem that a route can answer with, once there is a request to it. */
 export function problemsOf(operation: Operation): readonly ProblemCode[] {

@@ -80,7 +80,8 @@ const DESCRIPTION = [
   'Whatever cannot be answered is a problem (RFC 9457). Beside those that an operation lists, ' +
     'a path that is not there answers with `unknown-path`, and what is no readable request with ' +
     '`malformed-request`, `request-timeout`, `expectation-failed` or ' +
-    '`headers-too-large`. GET /problems lists them all, GET /v1/limits what is taken of anything.',
+    '`headers-too-large`. GET /problems lists them all, GET /v1/limits what is taken of ' +
+    'anything, GET /v1/codes every code that an answer can carry.',
   'Closed lists of words say so; all others may grow, and an unknown word means "other". Fields ' +
     'may be added.',
 ].join('\n\n');

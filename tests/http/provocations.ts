@@ -451,6 +451,13 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-request', url: '/v1/editions/01', says: naming('number') },
     { code: 'invalid-request', url: '/v1/editions/%ff', says: naming('number') },
   ],
+  listCodes: [
+    { code: 'invalid-request', url: '/v1/codes?group=screws', says: naming('group') },
+    { code: 'invalid-request', url: '/v1/codes?limit=1', says: naming('limit') },
+    { code: 'method-not-allowed', url: '/v1/codes', method: 'DELETE' },
+    { code: 'not-acceptable', url: '/v1/codes', headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `/v1/codes?${LONG}` },
+  ],
   listLimits: [
     { code: 'invalid-request', url: '/v1/limits?limit=1', says: naming('limit') },
     { code: 'method-not-allowed', url: '/v1/limits', method: 'DELETE' },

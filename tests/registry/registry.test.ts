@@ -63,10 +63,12 @@ function times<Item>(count: number, item: (index: number) => Item): Item[] {
   return Array.from({ length: count }, (_, index) => item(index));
 }
 
+/** Lists of codes, tables of words, and examples: what stands there is not said by that. */
+const LISTED =
+  /fault-codes|question-fault|fault-problems|explain\/(reason|code-examples[a-z-]*|[a-z]+n)\./;
+
 /** Source in which a code is no entry of a list or of a table of words. */
-const SOURCE = filesOf('src', /\.ts$/).filter(
-  ({ path }) => !/fault-codes|question-fault|fault-problems|explain\/(reason|[a-z]+n)\./.test(path),
-);
+const SOURCE = filesOf('src', /\.ts$/).filter(({ path }) => !LISTED.test(path));
 const DOORS = SOURCE.filter(({ path }) =>
   /^src\/(http\/(?!openapi)|contract\/(json-text|problems\/rules)\.ts)/.test(path),
 );

@@ -4,6 +4,7 @@
  */
 
 import type { Hand, Outcome } from '../../usecases/answer.js';
+import type { CodeEntry } from '../../usecases/list-codes.js';
 import type { KitWords } from './kit-words.js';
 import type { ShowWords } from './show-words.js';
 
@@ -19,6 +20,7 @@ export interface CliWords {
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
   readonly show: ShowWords;
+  readonly codes: CodesWords;
 }
 
 /** What stands below every verdict. */
@@ -70,6 +72,17 @@ export interface FitWords {
   readonly kit: string;
   readonly present: string;
   readonly replaces: (parts: readonly string[]) => string;
+}
+
+/** Around the list of codes. */
+export interface CodesWords {
+  /** Above the codes of a group. */
+  readonly groups: Readonly<Record<CodeEntry['group'], string>>;
+  /** The data of a code has no field. */
+  readonly noData: string;
+  /** Which built-in kind has it. */
+  readonly ofKind: (kind: string) => string;
+  readonly from: (engine: string) => string;
 }
 
 export interface MateWords {

@@ -224,7 +224,7 @@ function compileKinds(
   return kinds;
 }
 
-function compileBuiltIn(record: KindRecord): Kind {
+export function compileBuiltIn(record: KindRecord): Kind {
   const own = new FaultList();
   const kind = compileKind(record, true, '', own);
   const [first] = own.faults;

@@ -286,7 +286,10 @@ export const ENGLISH: Words = {
     ...ENGLISH_KITS,
     ...rest,
   },
-  ownCode: (d) => `${lead(d)}${upper(d.right === undefined ? told(d.left) : compared(d))}.`,
+  ownCode: (d) =>
+    d.left === undefined
+      ? (d.says ?? 'A check fails.')
+      : `${lead(d)}${upper(d.right === undefined ? told(d.left) : compared(d))}.`,
   points: (count) => (count === 1 ? '1 point' : `${count} points`),
   partOfQuestion: (end) => `part ${end} of the question`,
   ofDonor: (place, hand, lot) =>

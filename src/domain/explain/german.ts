@@ -325,7 +325,10 @@ export const GERMAN: Words = {
     ...GERMAN_KITS,
     ...rest,
   },
-  ownCode: (d) => `${lead(d)}${start(d.right === undefined ? told(d.left) : compared(d))}.`,
+  ownCode: (d) =>
+    d.left === undefined
+      ? (d.says ?? 'Eine Prüfung geht nicht auf.')
+      : `${lead(d)}${start(d.right === undefined ? told(d.left) : compared(d))}.`,
   points: (count) => (count === 1 ? '1 Punkt' : `${count} Punkte`),
   partOfQuestion: (end) => `Teil ${end} der Frage`,
   ofDonor: (place, hand, lot) => {

@@ -2,7 +2,7 @@
  * A reason is a code with data: programs read these, people read the sentence that `words.ts`
  * makes of them. Codes are stable. No decision is made here.
  *
- * Length: all codes stand in one closed list.
+ * Length: one list of codes for each group.
  */
 
 import { WHY_CODES } from '../kit/route.js';
@@ -305,36 +305,36 @@ export const CAUTION_GROUPS = [
   'electrical',
 ] as const;
 
-export type ReasonCode =
-  | (typeof CHECK_CODES)[number]
-  | (typeof CAUTION_CODES)[number]
-  | (typeof MATING_CODES)[number]
-  | (typeof CONSTRAINT_CODES)[number]
-  | (typeof SUMMARY_CODES)[number]
-  | (typeof KIT_CODES)[number]
-  | (typeof LINE_CODES)[number]
-  | (typeof INSTEAD_CODES)[number]
-  | (typeof DEMAND_CODES)[number]
-  | (typeof CONFLICT_CODES)[number]
-  | (typeof LOSS_CODES)[number]
-  | (typeof NOT_CHECKED_CODES)[number]
-  | (typeof MEASURE_CODES)[number]
-  | (typeof ORDER_CODES)[number];
+/** All codes of reasons, by what they are of, in the order in which people read them. */
+export const CODE_GROUPS = {
+  checks: CHECK_CODES,
+  cautions: CAUTION_CODES,
+  matings: MATING_CODES,
+  constraints: CONSTRAINT_CODES,
+  summaries: SUMMARY_CODES,
+  kits: KIT_CODES,
+  lines: LINE_CODES,
+  instead: INSTEAD_CODES,
+  demands: DEMAND_CODES,
+  conflicts: CONFLICT_CODES,
+  losses: LOSS_CODES,
+  'not-checked': NOT_CHECKED_CODES,
+  measures: MEASURE_CODES,
+  orders: ORDER_CODES,
+} as const;
+
+export type CodeGroup = keyof typeof CODE_GROUPS;
+export type ReasonCode = (typeof CODE_GROUPS)[CodeGroup][number];
+
+/** Beside reasons answers carry the usual cautions, and what built-in kinds give their checks. */
+export type ListedGroup = CodeGroup | 'usual-cautions' | 'kinds';
+
+/** In the order of a list of all codes. */
+export const LISTED_GROUPS: readonly ListedGroup[] = [
+  ...(Object.keys(CODE_GROUPS) as CodeGroup[]),
+  'usual-cautions',
+  'kinds',
+];
 
 /** All codes that answers can carry, beside those that a catalogue gives its own checks. */
-export const REASON_CODES: readonly ReasonCode[] = [
-  ...CHECK_CODES,
-  ...CAUTION_CODES,
-  ...MATING_CODES,
-  ...CONSTRAINT_CODES,
-  ...SUMMARY_CODES,
-  ...KIT_CODES,
-  ...LINE_CODES,
-  ...INSTEAD_CODES,
-  ...DEMAND_CODES,
-  ...CONFLICT_CODES,
-  ...LOSS_CODES,
-  ...NOT_CHECKED_CODES,
-  ...MEASURE_CODES,
-  ...ORDER_CODES,
-];
+export const REASON_CODES: readonly ReasonCode[] = Object.values(CODE_GROUPS).flat();

@@ -2,6 +2,7 @@
  * The demands of a kit question in words: as they were made, and as they could be taken back.
  */
 
+import type { Layout } from '../domain/catalogue/catalogue.js';
 import type { Text } from '../domain/catalogue/document.js';
 import { NOWHERE } from '../domain/check/reading.js';
 import type { ReasonData, ShownValue } from '../domain/explain/reason.js';
@@ -95,7 +96,7 @@ function dataOf({ is, name }: Demand, telling: DemandTelling, speaker: Speaker):
   const cite = ruleset === null ? {} : { text: titleOf(ruleset, speaker) };
   switch (is) {
     case 'want':
-      return wantData(question.wants[Number(name)], speaker);
+      return wantData(question.wants[Number(name)], question.vehicle.layout, speaker);
     case 'keep':
       return placeData(name, question, speaker);
     case 'avoid-part':
@@ -131,13 +132,15 @@ function titleOf(
   return name === null ? cite : speaker.text(name);
 }
 
-function wantData(want: Want | undefined, speaker: Speaker): ReasonData {
+function wantData(want: Want | undefined, layout: Layout, speaker: Speaker): ReasonData {
   switch (want?.is) {
     case 'lot':
       return { text: speaker.lotName(want.lot) };
     case 'load': {
       const { load, atLeast } = want;
-      return { text: load, asked: speaker.values.share(point(atLeast), 'ratio') };
+      const says = layout.checks.find(({ id }) => id === load)?.text ?? null;
+      const asked = speaker.values.share(point(atLeast), 'ratio');
+      return { asked, ...(says === null ? {} : { text: speaker.text(says) }) };
     }
     case 'condition':
       return { part: speaker.named({ ...NOWHERE, position: want.position }) };
@@ -164,7 +167,7 @@ function placeData(position: string, { vehicle, said }: KitQuestion, speaker: Sp
 function checkData(name: string, { ruleset, vehicle }: KitQuestion, speaker: Speaker): ReasonData {
   const checks = ruleset?.demands.get(vehicle.layout.id)?.checks ?? [];
   const check = checks.find(({ id }) => id === name);
-  if (check === undefined || check.text === null) return { because: name };
+  if (check === undefined || check.text === null) return {};
   return { because: speaker.text(check.text) };
 }
 

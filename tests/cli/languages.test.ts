@@ -78,22 +78,22 @@ describe('what is printed around the sentences', () => {
 
 describe('values behind a sentence', () => {
   test('stand there where it leaves them out, by name and in its language', async () => {
-    expect(await page('fit cart-1 box-c', cart)).toContain(
-      ' (register 60.10 ±0.02 mm of “long shaft a”)',
-    );
-    expect(await page('fit cart-1 box-c --lang de', cart)).toContain(
-      ' (register 60,10 ±0,02 mm von „long shaft a“)',
-    );
     // By its name, which is not its id.
     expect(await page('fit hulvane gearbox-6-late')).toContain(
-      ' (width in the tunnel 272 mm of “Lirren II six-speed gearbox”)',
+      ' (front shaft torque 1066.1 ±1.8 N.m)',
+    );
+    expect(await page('fit hulvane gearbox-6-late --lang de')).toContain(
+      ' (Moment an der vorderen Antriebswelle 1066,1 ±1,8 Nm)',
     );
   });
 
   test('do not where it has them, rounded as a computed value is said', async () => {
+    const open = await page('fit cart-1 box-c', cart);
+    expect(open).toContain(', to compare with 60.10 ±0.02 mm (“long shaft a”).');
+    expect(open).not.toContain('(register 60.10');
     const out = await page('fit lirren-1 engine-late');
     const [, after] =
-      /is less than what it must carry: 1078\.6 to 1082\.1 N\.m\.(.{3})/.exec(out) ?? [];
+      /is less than what it must bear: 1078\.6 to 1082\.1 N\.m\.(.{3})/.exec(out) ?? [];
     expect(after).toBe(' - ');
     expect(out).not.toContain('rear shaft torque');
   });

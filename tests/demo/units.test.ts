@@ -57,7 +57,7 @@ describe('the answers to the questions of the demo', () => {
     const german = texts(fits['late-gearbox']('de')).join(' ');
     expect(german).toContain('34,20 mm');
     expect(german).toContain('Reserve 14,5 mm');
-    expect(german).toContain('Um 9,1 % zu schnell');
+    expect(german).toContain('um 9,1 % zu schnell');
     expect(german).toContain('886,6 bis 890,3 Nm');
     expect(german).not.toMatch(/\d\.\d+ (mm|N\.m|%)/);
     expect(texts(fits['late-gearbox']('en')).join(' ')).toContain('886.6 to 890.3 N.m');

@@ -31,7 +31,10 @@ describe('a margin that is wished for', () => {
     const { routes, complete, conflict } = wishing('clutch-load', '9')();
     expect([routes, complete]).toEqual([[], true]);
     expect(conflict?.demands.map(({ at, text }) => [at, text])).toEqual([
-      ['want.0', 'The load “clutch-load” is to leave a margin of 9 at least.'],
+      [
+        'want.0',
+        'With a margin of 9 at least: The clutch must hold 1.2 times the torque of the engine.',
+      ],
     ]);
   });
 });

@@ -136,7 +136,7 @@ describe('a question', () => {
       ['engineer-signs', 'always'],
       ['workshop-signs', 'always'],
     ]);
-    expect(signs[0]?.text).toBe('box b, turned, proved: an engineer must sign for the work.');
+    expect(signs[0]?.text).toBe('“box b, turned, proved”: an engineer must sign for the work.');
     expect(asked('box-b').cautions.some(({ code }) => /-signs$|^work-/.test(code))).toBe(false);
   });
 

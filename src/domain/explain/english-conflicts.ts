@@ -23,11 +23,14 @@ const days = ({ text }: { readonly text: string | null }): string =>
 
 const NONE = { text: null };
 
+/** Of a check whose catalogue does not say in words what it is. */
+const NO_WORDS = 'a check that nobody has put into words.';
+
 const demands = {
   'demand-part': (d: ReasonData) => `${upper(wanted(d))} is to go in.`,
   'demand-lot': (d: ReasonData) => `“${d.text}” is to be bought and used.`,
   'demand-load': (d: ReasonData) =>
-    `The load “${d.text}” is to leave a margin of ${d.asked?.text} at least.`,
+    `With a margin of ${d.asked?.text} at least: ${d.text ?? NO_WORDS}`,
   'demand-condition': (d: ReasonData) =>
     `What is ${fittedAs(d.part)} is to meet the condition that was given.`,
   'demand-present': () =>
@@ -42,9 +45,9 @@ const demands = {
   'demand-hours': (d: ReasonData) => `It is to take no more than ${d.asked?.text} of labour.`,
   'demand-days': (d: ReasonData) => `All is to be there within ${days(d.asked ?? NONE)}.`,
   'demand-stock': () => 'Only what is in stock is to be bought.',
-  'demand-torque': (d: ReasonData) => `Everything is to bear ${d.asked?.text} of the engine.`,
+  'demand-torque': (d: ReasonData) => `Everything is to bear ${d.asked?.text} from the engine.`,
   'demand-ruleset-keep': (d: ReasonData) => `“${d.text}” wants ${label(d.part)} kept.`,
-  'demand-ruleset-check': (d: ReasonData) => `“${d.text}” demands: ${d.because ?? 'a check.'}`,
+  'demand-ruleset-check': (d: ReasonData) => `“${d.text}” demands: ${d.because ?? NO_WORDS}`,
   'demand-ruleset-rest': (d: ReasonData) =>
     `“${d.text}” demands more than can be told of a vehicle of this build.`,
   'demand-unknowns': () => 'Nothing is to stay unknown.',
@@ -65,7 +68,7 @@ const drops = {
   'drop-part': (d: ReasonData) => `Do without ${wanted(d)}.`,
   'drop-lot': (d: ReasonData) => `Do without “${d.text}”.`,
   'drop-load': (d: ReasonData) =>
-    `Do without a margin of ${d.asked?.text} of the load “${d.text}”.`,
+    `Do without a margin of ${d.asked?.text} where it says: ${d.text ?? NO_WORDS}`,
   'drop-condition': (d: ReasonData) => `Ask nothing of what is ${fittedAs(d.part)}.`,
   'drop-present': () => 'Leave what is said to be on the vehicle as it is.',
   'drop-keep': (d: ReasonData) => `Let ${label(d.part)} be changed too.`,
@@ -81,7 +84,7 @@ const drops = {
     `Go by what is recorded of the engine instead of ${d.asked?.text}.`,
   'drop-ruleset-keep': (d: ReasonData) => `Outside “${d.text}”: let ${label(d.part)} be changed.`,
   'drop-ruleset-check': (d: ReasonData) =>
-    `Outside “${d.text}”, which demands: ${d.because ?? 'a check.'}`,
+    `Outside “${d.text}”, which demands: ${d.because ?? NO_WORDS}`,
   'drop-ruleset-rest': (d: ReasonData) => `Outside “${d.text}”.`,
   'drop-unknowns': () => 'Accept what is not known yet, and find it out first.',
 } as const;

@@ -8,9 +8,10 @@ import {
   label,
   ofPart,
   oneOf,
+  owned,
   parameter,
   places,
-  shown,
+  quoted,
   things,
   upper,
 } from './english-phrases.js';
@@ -73,6 +74,10 @@ function onceSigned({ text }: ReasonData): string {
   return `, once ${text === 'engineer' ? 'an engineer' : 'the workshop'} has signed for the work`;
 }
 
+function firstSoFar({ count = 0 }: ReasonData): string {
+  return count === 1 ? 'the only way so far' : `the first of ${number(count)} ways so far`;
+}
+
 const summaries = {
   'fits-with-changes': (d: ReasonData) => `Fits${places(d)}, ${besides(d)}${onceSigned(d)}.`,
   'fits-unless-alone': (d: ReasonData) =>
@@ -91,8 +96,7 @@ const summaries = {
     isOne(d)
       ? `One way, not proven: ${inFigures(d)}.`
       : `${ways(d)}, none proven; the first: ${inFigures(d)}.`,
-  'ways-so-far': (d: ReasonData) =>
-    `The search was cut short; the first of ${number(d.count ?? 0)} so far: ${inFigures(d)}.`,
+  'ways-so-far': (d: ReasonData) => `The search was cut short; ${firstSoFar(d)}: ${inFigures(d)}.`,
   'nothing-to-change': () => 'Nothing needs to be changed.',
   'no-way': () => 'This edition of the catalogue has no way of doing what is asked.',
   'no-way-together': (d: ReasonData) =>
@@ -123,7 +127,10 @@ const lines = {
     `Wrong on the vehicle as it stands: ${because(d, 'something does not go together.')}`,
   'adapter-avoided': (d: ReasonData) =>
     `Instead of an adapter: ${because(d, 'two faces do not meet without one.')}`,
-  'donor-content': (d: ReasonData) => `Comes with what is bought whole: ${d.text ?? 'a lot'}.`,
+  'donor-content': (d: ReasonData) =>
+    d.text === undefined
+      ? 'Comes with what is bought whole.'
+      : `Comes with what is bought whole: ${quoted(d.text)}.`,
   consumed: (d: ReasonData) => because(d, 'Used up by the work.'),
   recommended: (d: ReasonData) => because(d, 'Worth having besides.'),
   'in-the-way': (d: ReasonData) =>
@@ -158,7 +165,7 @@ const losses = {
     `${oneOf(d.a?.kindName ?? d.b?.kindName)}.`,
   'value-lower': (d: ReasonData) => `Less than before: ${compared(d)}.`,
   'rating-unknown': (d: ReasonData) =>
-    `The ${parameter(d.left)}${ofPart(d.left)} is not known; before it was ${shown(d.right)}.`,
+    `The ${parameter(d.left)}${ofPart(d.left)} is not known; before it was ${owned(d.right)}.`,
 } as const;
 
 export const ENGLISH_KITS = { ...summaries, ...lines, ...instead, ...losses } as const;

@@ -50,7 +50,8 @@ export function told(value: NamedValue | undefined): string {
   return `${parameter(value)} ${owned(value)}`;
 }
 
-function owned(value: NamedValue | undefined): string {
+/** `47 mm (“…”)`; a computed value has no part. */
+export function owned(value: NamedValue | undefined): string {
   return isOfPart(value) ? `${shown(value)} (${label(value)})` : shown(value);
 }
 
@@ -58,6 +59,11 @@ function owned(value: NamedValue | undefined): string {
 export function compared(data: ReasonData): string {
   const { left, right } = data;
   return `${told(left)} against ${isSameParameter(data) ? owned(right) : told(right)}`;
+}
+
+/** A part by its name alone. */
+export function quoted(name: string | undefined): string {
+  return name === undefined ? 'The part' : `“${name}”`;
 }
 
 export function lead({ says }: ReasonData): string {

@@ -18,8 +18,10 @@ import {
   madeToSuit,
   ofPart,
   oneOf,
+  owned,
   parameter,
   places,
+  quoted,
   shown,
   things,
   told,
@@ -27,7 +29,16 @@ import {
   upper,
 } from './english-phrases.js';
 import { ENGLISH_NUMBERS } from './number-words.js';
-import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
+import {
+  amount,
+  emptyEnd,
+  isOfPart,
+  isPart,
+  isSameParameter,
+  knownSide,
+  mismatch,
+  otherEnd,
+} from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
 import { ENGLISH_VEHICLES } from './vehicle-words.js';
@@ -38,18 +49,20 @@ function path(value: NamedValue | undefined, otherwise: string): string {
 }
 
 const checks = {
-  equal: (d: ReasonData) => `${lead(d)}${upper(parameter(d.left))} is the same: ${shown(d.left)}.`,
+  equal: (d: ReasonData) =>
+    `${lead(d)}${upper(parameter(d.left))} is the same${onBoth(d)}: ${shown(d.left)}.`,
   'one-of': (d: ReasonData) => `${lead(d)}${upper(told(d.left))} is one of those that suit.`,
   clears: (d: ReasonData) =>
     d.choices === undefined
       ? `${lead(d)}${upper(compared(d))}: within limits${spare(d)}.`
       : `${lead(d)}It suits with ${madeToSuit(d)}.`,
   coincides: (d: ReasonData) =>
-    `${lead(d)}${upper(parameter(d.left))}: all ${shown(d.left)} lie on those of the other.`,
+    `${lead(d)}${upper(parameter(d.left))}: all ${shown(d.left)}${ofPart(d.left)} lie on those ` +
+    `of ${isOfPart(d.right) ? label(d.right) : 'the other'}.`,
   agrees: (d: ReasonData) =>
     `${lead(d)}${upper(path(d.left, 'the first path'))} and ${path(d.right, 'the second path')} ` +
     `agree${within(d)}.`,
-  carries: (d: ReasonData) => `${lead(d)}${upper(told(d.left))} carries ${shown(d.right)}.`,
+  carries: (d: ReasonData) => `${lead(d)}${upper(told(d.left))} is enough for ${owned(d.right)}.`,
   'not-equal': (d: ReasonData) =>
     `${lead(d)}${upper(parameter(d.left))} differs: ${shown(d.left)} on ${label(d.left)}, ` +
     `${shown(d.right)} on ${label(d.right)}.`,
@@ -57,7 +70,7 @@ const checks = {
   'too-small': (d: ReasonData) => `${lead(d)}Too small: ${compared(d)}.`,
   'too-large': (d: ReasonData) => `${lead(d)}Too large: ${compared(d)}.`,
   'too-weak': (d: ReasonData) =>
-    `${lead(d)}${upper(told(d.left))} is less than what it must carry: ${shown(d.right)}.`,
+    `${lead(d)}${upper(told(d.left))} is less than what it must bear: ${owned(d.right)}.`,
   'points-apart': (d: ReasonData) => `${lead(d)}${upper(compared(d))}${oddOne(d)}.`,
   'first-too-fast': (d: ReasonData) =>
     `${lead(d)}The ${path(d.left, 'first path')} runs ${amount(d.margin, 'far')} too fast for ` +
@@ -65,17 +78,37 @@ const checks = {
   'first-too-slow': (d: ReasonData) =>
     `${lead(d)}The ${path(d.left, 'first path')} runs ${amount(d.margin, 'far')} too slowly for ` +
     `the ${path(d.right, 'second path')}.`,
-  'not-recorded': (d: ReasonData) => `${lead(d)}Nobody has recorded ${unrecorded(d)}.`,
+  'not-recorded': (d: ReasonData) =>
+    `${lead(d)}Nobody has recorded ${unrecorded(d)}${toCompare(d)}.`,
   'not-precise-enough': (d: ReasonData) =>
     `${lead(d)}Recorded too coarsely to tell: ${compared(d)}.`,
   'evidence-too-weak': (d: ReasonData) =>
-    `${lead(d)}${upper(compared(d))}: only ${d.basis ?? 'inferred or reported'}, which proves ` +
+    `${lead(d)}${upper(compared(d))}: only ${basis(d, 'inferred or reported')}, which proves ` +
     'nothing until somebody confirms it.',
   'not-decided': (d: ReasonData) => `${lead(d)}This could not be decided exactly: ${compared(d)}.`,
-  'too-many-choices': (d: ReasonData) => `${lead(d)}There are too many choices to try them all.`,
+  'too-many-choices': (d: ReasonData) =>
+    `${lead(d)}There are too many choices to try them all${forParts(d)}.`,
   'may-not-apply': (d: ReasonData) =>
     `${lead(d)}It is not known whether this applies: ${compared(d)}.`,
 } as const;
+
+/** ` on “…” and “…”`, where both values are of parts. */
+function onBoth({ left, right }: ReasonData): string {
+  return isOfPart(left) && isOfPart(right) ? ` on ${label(left)} and ${label(right)}` : '';
+}
+
+/** ` for “…” and “…”`: the parts that there is something to choose of. */
+function forParts({ left, right }: ReasonData): string {
+  const parts = [left, right].filter(isOfPart).map(label);
+  return parts.length === 0 ? '' : ` for ${and([...new Set(parts)])}`;
+}
+
+/** What is recorded, where the other value is what is missing. */
+function toCompare(d: ReasonData): string {
+  const known = knownSide(d);
+  if (known === null) return '';
+  return `, to compare with ${isSameParameter(d) ? owned(known) : told(known)}`;
+}
 
 /** Which point a person would look at first. */
 function oddOne({ odd, left, right }: ReasonData): string {
@@ -96,6 +129,20 @@ function within(d: ReasonData): string {
   return most === null ? '' : ` within ${most}`;
 }
 
+/** How a value or a statement is known. */
+const BASES: Readonly<Record<string, string>> = {
+  built: 'built so',
+  measured: 'measured',
+  drawing: 'from a drawing',
+  maker: 'by the maker',
+  inferred: 'inferred',
+  reported: 'reported',
+};
+
+function basis({ basis: known }: ReasonData, otherwise: string): string {
+  return BASES[known ?? ''] ?? otherwise;
+}
+
 const cautionsOfChecks = {
   'winds-up': (d: ReasonData) =>
     `The axles differ by ${amount(d.margin, 'a little')}: the centre works all the time, or ` +
@@ -109,9 +156,9 @@ const cautionsOfChecks = {
     `The axles may differ by up to ${amount(d.margin, 'much')}: perhaps for loose ground only.`,
   'caution-fails': (d: ReasonData) => d.text ?? 'One caution applies.',
   'caution-open': (d: ReasonData) => `Not known for certain: ${d.text ?? 'one caution'}`,
-  'engineer-signs': (d: ReasonData) => `${d.text ?? 'It'}: an engineer must sign for the work.`,
-  'workshop-signs': (d: ReasonData) => `${d.text ?? 'It'}: the workshop must sign for the work.`,
-  'work-first': (d: ReasonData) => `${d.text ?? 'It'}: not before the work on it is done.`,
+  'engineer-signs': (d: ReasonData) => `${quoted(d.text)}: an engineer must sign for the work.`,
+  'workshop-signs': (d: ReasonData) => `${quoted(d.text)}: the workshop must sign for the work.`,
+  'work-first': (d: ReasonData) => `${quoted(d.text)}: not before the work on it is done.`,
 } as const;
 
 const matings = {
@@ -130,12 +177,12 @@ const matings = {
     `${upper(label(d.part))} needs something at its ${face(d.part)}, and nothing is ` +
     `${fittedAs(emptyEnd(d))}.`,
   'needed-absent': (d: ReasonData) =>
-    `${upper(label(d.part))} needs something at its ${face(d.part)}, and the other part has no ` +
-    'such face.',
+    `${upper(label(d.part))} needs something at its ${face(d.part)}, and ` +
+    `${otherPart(d, 'the other part')} has no such face.`,
   'face-not-recorded': (d: ReasonData) =>
     !isPart(d.part)
       ? `Nobody has recorded what is ${fittedAs(d.part)}.`
-      : `Nobody has recorded the ${face(d.part)} of ${label(d.part)}.`,
+      : `Nobody has recorded the ${face(d.part)} of ${label(d.part)}${whereMet(d)}.`,
   'different-kinds': (d: ReasonData) =>
     `${upper(label(d.a))} has ${oneOf(d.a?.kindName)} where ${label(d.b)} has ` +
     `${oneOf(d.b?.kindName)}.`,
@@ -143,15 +190,37 @@ const matings = {
     `${upper(label(d.a))} and ${label(d.b)} both have the same half of ` +
     `${oneOf(d.a?.kindName ?? 'joint')}.`,
   stated: (d: ReasonData) =>
-    `Stated to fit (${d.basis ?? 'stated'}${d.text === undefined ? '' : `, ${d.text}`}); ` +
-    'the faces themselves are not all recorded.',
+    `${statedOf(d)} (${source(d)}); the faces themselves are not all recorded.`,
   'contradicts-statement': (d: ReasonData) =>
-    `A statement (${d.text ?? d.statement ?? 'without a source'}) and the records disagree: ` +
+    `A statement (${d.text ?? basis(d, 'without a source')}) and the records disagree: ` +
     `not known until it has been measured.${disputed(d)}`,
 } as const;
 
 function through({ adapters = [] }: ReasonData): string {
   return adapters.length === 0 ? '' : ` through ${and(adapters.map((name) => `“${name}”`))}`;
+}
+
+/** The part at the other end of a mating; a phrase where there is none, or nobody knows it. */
+function otherPart(d: ReasonData, otherwise: string): string {
+  const other = otherEnd(d);
+  return isPart(other) ? label(other) : otherwise;
+}
+
+function statedOf({ a, b }: ReasonData): string {
+  return isPart(a) && isPart(b)
+    ? `${upper(label(a))} and ${label(b)} are stated to fit`
+    : 'Stated to fit';
+}
+
+function whereMet(d: ReasonData): string {
+  const other = otherPart(d, '');
+  return other === '' ? '' : `, where ${other} would meet it`;
+}
+
+/** On what a statement rests, and where it stands. */
+function source(d: ReasonData): string {
+  const known = basis(d, 'stated');
+  return d.text === undefined ? known : `${known}, ${d.text}`;
 }
 
 /** What the records say, where a statement says the contrary. */
@@ -162,9 +231,10 @@ function disputed(d: ReasonData): string {
 
 const constraints = {
   'chain-broken': (d: ReasonData) =>
-    `The change leaves nothing ${fittedAs(d.part)}, and the two paths need it.`,
+    `The change leaves nothing ${fittedAs(d.part)}, and paths that must agree lead through there.`,
   'fails-as-built-too': (d: ReasonData) =>
-    `${lead(d)}By the records this fails as the works built it too, so the records are wrong.`,
+    `${lead(d)}By the records this fails as the works built it too, so the records are ` +
+    `wrong${d.left === undefined || d.right === undefined ? '' : `: ${compared(d)}`}.`,
   'told-by-fact': (d: ReasonData) =>
     `It hangs on what nobody has told of this vehicle: ${and(d.names ?? [])}.`,
   'same-for-each-fact': (d: ReasonData) =>
@@ -181,7 +251,8 @@ const constraints = {
   'rule-needs': (d: ReasonData) => `Something else is needed: ${d.because ?? 'a rule'}`,
   'rule-excludes': (d: ReasonData) => `This does not go together: ${d.because ?? 'a rule'}`,
   'needed-place-empty': (d: ReasonData) =>
-    `The change leaves ${lower(d.part?.positionName ?? 'a place')} empty, which must not be.`,
+    `The change leaves nothing fitted as ${lower(d.part?.positionName ?? 'a part')}, and ` +
+    'something must be.',
   'wrong-role': (d: ReasonData) =>
     `“${d.part?.partName ?? 'The part'}” is no part for this place ` +
     `(${lower(d.part?.positionName ?? 'the place')}).`,
@@ -195,11 +266,10 @@ const constraints = {
   'no-mating-for-interface': (d: ReasonData) =>
     `${upper(label(d.part))} needs something at its ${face(d.part)}, and this vehicle has no ` +
     'place for it.',
-  'stated-not-to-fit': (d: ReasonData) =>
-    `Stated not to fit (${d.basis ?? 'stated'}${d.text === undefined ? '' : `, ${d.text}`}).`,
+  'stated-not-to-fit': (d: ReasonData) => `Stated not to fit (${source(d)}).`,
   'stated-before-work': (d: ReasonData) =>
-    `As it was before the work it is stated not to fit (${d.basis ?? 'stated'}` +
-    `${d.text === undefined ? '' : `, ${d.text}`}): not known until all of it has been measured.`,
+    `As it was before the work it is stated not to fit (${source(d)}): not known until all of ` +
+    'it has been measured.',
 } as const;
 
 /** Who reads the summary alone must not take the part for all that is needed. */
@@ -214,7 +284,7 @@ const summaries = {
     `Fits${places(d)}${together(d)}, made to order: see what to order.`,
   'fits-once-signed': (d: ReasonData) =>
     `Fits, once ${d.text === 'engineer' ? 'an engineer' : 'the workshop'} has signed off the ` +
-    `work: ${and(d.names ?? [])}.`,
+    `work: ${and((d.names ?? []).map(quoted))}.`,
   'fits-already-there': (d: ReasonData) => `This part is on the vehicle already${places(d)}.`,
   unknown: (d: ReasonData) =>
     d.count === undefined || d.count === 0

@@ -21,13 +21,20 @@ const places = ({ text }: { readonly text: string | null }): string =>
 const days = ({ text }: { readonly text: string | null }): string =>
   text === '1' ? '1 Tag' : `${text} Tage`;
 
+function isOne({ asked }: ReasonData): boolean {
+  return asked?.text === '1';
+}
+
 const NONE = { text: null };
+
+/** Of a check whose catalogue does not say in words what it is. */
+const NO_WORDS = 'eine Prüfung, die niemand in Worte gefasst hat.';
 
 const demands = {
   'demand-part': (d: ReasonData) => `${start(wanted(d))} soll eingebaut werden.`,
   'demand-lot': (d: ReasonData) => `„${d.text}“ soll gekauft und verwendet werden.`,
   'demand-load': (d: ReasonData) =>
-    `Die Last „${d.text}“ soll mindestens ${d.asked?.text} an Reserve lassen.`,
+    `Mit einer Reserve von mindestens ${d.asked?.text}: ${d.text ?? NO_WORDS}`,
   'demand-condition': (d: ReasonData) =>
     `Was ${fittedAt(d.part)} sitzt, soll die Bedingung erfüllen.`,
   'demand-present': () =>
@@ -38,14 +45,15 @@ const demands = {
   'demand-avoid-condition': (d: ReasonData) =>
     `Was ${fittedAt(d.part)} neu dazukommt, darf die Bedingung nicht erfüllen.`,
   'demand-cost': (d: ReasonData) => `Es soll höchstens ${d.asked?.text} netto kosten.`,
-  'demand-places': (d: ReasonData) => `Höchstens ${places(d.asked ?? NONE)} zu ändern.`,
-  'demand-hours': (d: ReasonData) => `Höchstens ${d.asked?.text} Arbeit.`,
-  'demand-days': (d: ReasonData) => `Alles soll da sein in höchstens: ${days(d.asked ?? NONE)}.`,
+  'demand-places': (d: ReasonData) =>
+    `Höchstens ${places(d.asked ?? NONE)} ${isOne(d) ? 'soll' : 'sollen'} geändert werden.`,
+  'demand-hours': (d: ReasonData) => `Die Arbeit soll höchstens ${d.asked?.text} dauern.`,
+  'demand-days': (d: ReasonData) =>
+    `Alles soll in höchstens ${d.asked?.text} ${isOne(d) ? 'Tag' : 'Tagen'} da sein.`,
   'demand-stock': () => 'Nur was auf Lager ist, soll gekauft werden.',
-  'demand-torque': (d: ReasonData) => `Alles soll ${d.asked?.text} des Motors tragen.`,
+  'demand-torque': (d: ReasonData) => `Alles soll ${d.asked?.text} vom Motor aushalten.`,
   'demand-ruleset-keep': (d: ReasonData) => `„${d.text}“ verlangt: ${label(d.part)} bleibt.`,
-  'demand-ruleset-check': (d: ReasonData) =>
-    `„${d.text}“ verlangt: ${d.because ?? 'eine Prüfung.'}`,
+  'demand-ruleset-check': (d: ReasonData) => `„${d.text}“ verlangt: ${d.because ?? NO_WORDS}`,
   'demand-ruleset-rest': (d: ReasonData) =>
     `„${d.text}“ verlangt mehr, als sich von einem Fahrzeug dieser Bauart sagen lässt.`,
   'demand-unknowns': () => 'Nichts soll unbekannt bleiben.',
@@ -66,8 +74,9 @@ const drops = {
   'drop-part': (d: ReasonData) => `Verzicht auf ${wanted(d)}.`,
   'drop-lot': (d: ReasonData) => `Verzicht auf „${d.text}“.`,
   'drop-load': (d: ReasonData) =>
-    `Verzicht auf eine Reserve von ${d.asked?.text} der Last „${d.text}“.`,
-  'drop-condition': (d: ReasonData) => `Keine Bedingung an das, was ${fittedAt(d.part)} sitzt.`,
+    `Verzicht auf eine Reserve von ${d.asked?.text}, wo es heißt: ${d.text ?? NO_WORDS}`,
+  'drop-condition': (d: ReasonData) =>
+    `Keine Bedingung stellen an das, was ${fittedAt(d.part)} sitzt.`,
   'drop-present': () => 'Was am Fahrzeug sein soll, bleibt, wie es ist.',
   'drop-keep': (d: ReasonData) => `Auch ${label(d.part)} darf geändert werden.`,
   'drop-avoid-part': (d: ReasonData) => `${start(label(d.part))} darf dazukommen.`,
@@ -79,11 +88,12 @@ const drops = {
   'drop-hours': (d: ReasonData) => `Arbeit: ${instead(d, plain)}.`,
   'drop-days': (d: ReasonData) => `Wartezeit: ${instead(d, days)}.`,
   'drop-stock': () => 'Auch was nicht auf Lager ist, wird gekauft.',
-  'drop-torque': (d: ReasonData) => `Was vom Motor erfasst ist, statt ${d.asked?.text}.`,
+  'drop-torque': (d: ReasonData) =>
+    `Mit dem rechnen, was vom Motor erfasst ist, statt mit ${d.asked?.text}.`,
   'drop-ruleset-keep': (d: ReasonData) =>
     `Außerhalb von „${d.text}“: ${label(d.part)} darf geändert werden.`,
   'drop-ruleset-check': (d: ReasonData) =>
-    `Außerhalb von „${d.text}“, das verlangt: ${d.because ?? 'eine Prüfung.'}`,
+    `Außerhalb von „${d.text}“, das verlangt: ${d.because ?? NO_WORDS}`,
   'drop-ruleset-rest': (d: ReasonData) => `Außerhalb von „${d.text}“.`,
   'drop-unknowns': () => 'Was noch nicht bekannt ist, wird hingenommen und zuerst geklärt.',
 } as const;

@@ -3,7 +3,7 @@
  * there, and what the vehicle loses by it. What has no price is counted, never passed over.
  */
 
-import { compared, label, named, places, shown, start } from './german-phrases.js';
+import { compared, label, named, owned, places, quoted, start } from './german-phrases.js';
 import type { ReasonData } from './reason.js';
 import type { Compared } from './sentence.js';
 
@@ -122,11 +122,13 @@ const lines = {
   'adapter-avoided': (d: ReasonData) =>
     `Statt eines Adapters: ${because(d, 'ohne ihn passen zwei Anschlüsse nicht zusammen.')}`,
   'donor-content': (d: ReasonData) =>
-    `Gehört zu dem, was als Ganzes gekauft wird: ${d.text ?? ''}.`,
+    d.text === undefined
+      ? 'Gehört zu dem, was als Ganzes gekauft wird.'
+      : `Gehört zu dem, was als Ganzes gekauft wird: ${quoted(d.text)}.`,
   consumed: (d: ReasonData) => because(d, 'Wird bei der Arbeit verbraucht.'),
   recommended: (d: ReasonData) => because(d, 'Außerdem ratsam.'),
   'in-the-way': (d: ReasonData) =>
-    d.part === undefined ? 'Ist der Arbeit im Weg.' : `Ist im Weg zu: ${label(d.part)}.`,
+    d.part === undefined ? 'Ist der Arbeit im Weg.' : `Versperrt den Weg zu ${label(d.part)}.`,
   'taken-out': (d: ReasonData) =>
     d.part === undefined ? 'Kommt heraus.' : `Kommt heraus und macht Platz für ${label(d.part)}.`,
 } as const;
@@ -157,7 +159,7 @@ const losses = {
     `Die Verbindung von ${label(d.a)} und ${label(d.b)} entfällt` + `${kindOf(d)}.`,
   'value-lower': (d: ReasonData) => `Weniger als bisher: ${compared(d)}.`,
   'rating-unknown': (d: ReasonData) =>
-    `Nicht mehr bekannt: ${named(d.left)}; bisher ${shown(d.right)}.`,
+    `Nicht mehr bekannt: ${named(d.left)}; bisher ${owned(d.right)}.`,
 } as const;
 
 function kindOf({ a, b }: ReasonData): string {

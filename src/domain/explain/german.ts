@@ -30,7 +30,16 @@ import {
   unrecorded,
 } from './german-phrases.js';
 import { GERMAN_NUMBERS } from './number-words.js';
-import { amount, emptyEnd, isPart, mismatch } from './phrases.js';
+import {
+  amount,
+  emptyEnd,
+  isOfPart,
+  isPart,
+  isSameParameter,
+  knownSide,
+  mismatch,
+  otherEnd,
+} from './phrases.js';
 import type { NamedValue, ReasonData } from './reason.js';
 import type { Words } from './sentence.js';
 import { GERMAN_VEHICLES } from './vehicle-words.js';
@@ -44,18 +53,20 @@ const FIRST = 'erster Weg';
 const SECOND = 'zweiter Weg';
 
 const checks = {
-  equal: (d: ReasonData) => `${lead(d)}${start(parameter(d.left))} gleich: ${shown(d.left)}.`,
+  equal: (d: ReasonData) =>
+    `${lead(d)}${start(parameter(d.left))} gleich${onBoth(d)}: ${shown(d.left)}.`,
   'one-of': (d: ReasonData) => `${lead(d)}${start(told(d.left))}: einer der Werte, die passen.`,
   clears: (d: ReasonData) =>
     d.choices === undefined
       ? `${lead(d)}${start(compared(d))}: innerhalb der Grenzen${spare(d)}.`
       : `${lead(d)}Passt mit: ${madeToSuit(d)}.`,
   coincides: (d: ReasonData) =>
-    `${lead(d)}${start(parameter(d.left))}: ${shown(d.left)}, alle auf denen der Gegenseite.`,
+    `${lead(d)}${start(parameter(d.left))}: ${owned(d.left)}, alle auf denen der Gegenseite` +
+    `${ofPart(d.right)}.`,
   agrees: (d: ReasonData) =>
     `${lead(d)}${start(path(d.left, FIRST))} und ${path(d.right, SECOND)} stimmen überein` +
     `${within(d)}.`,
-  carries: (d: ReasonData) => `${lead(d)}${start(told(d.left))}: reicht für ${shown(d.right)}.`,
+  carries: (d: ReasonData) => `${lead(d)}${start(told(d.left))}: reicht für ${owned(d.right)}.`,
   'not-equal': (d: ReasonData) =>
     `${lead(d)}${start(parameter(d.left))} verschieden: ${owned(d.left)}, ${owned(d.right)}.`,
   'not-one-of': (d: ReasonData) =>
@@ -63,15 +74,16 @@ const checks = {
   'too-small': (d: ReasonData) => `${lead(d)}Zu klein: ${compared(d)}.`,
   'too-large': (d: ReasonData) => `${lead(d)}Zu groß: ${compared(d)}.`,
   'too-weak': (d: ReasonData) =>
-    `${lead(d)}${start(told(d.left))}: weniger, als auszuhalten ist (${shown(d.right)}).`,
+    `${lead(d)}${start(told(d.left))}: weniger als die auszuhaltenden ${owned(d.right)}.`,
   'points-apart': (d: ReasonData) => `${lead(d)}${start(compared(d))}${oddOne(d)}.`,
   'first-too-fast': (d: ReasonData) =>
-    `${lead(d)}${faster(d)} zu schnell: ${path(d.left, FIRST)}, gemessen an ` +
+    `${lead(d)}${start(path(d.left, FIRST))}: ${faster(d)} zu schnell gegenüber ` +
     `${path(d.right, SECOND)}.`,
   'first-too-slow': (d: ReasonData) =>
-    `${lead(d)}${faster(d)} zu langsam: ${path(d.left, FIRST)}, gemessen an ` +
+    `${lead(d)}${start(path(d.left, FIRST))}: ${faster(d)} zu langsam gegenüber ` +
     `${path(d.right, SECOND)}.`,
-  'not-recorded': (d: ReasonData) => `${lead(d)}Niemand hat erfasst: ${unrecorded(d)}.`,
+  'not-recorded': (d: ReasonData) =>
+    `${lead(d)}Niemand hat erfasst: ${unrecorded(d)}${toCompare(d)}.`,
   'not-precise-enough': (d: ReasonData) =>
     `${lead(d)}Zu grob erfasst, um es zu sagen: ${compared(d)}.`,
   'evidence-too-weak': (d: ReasonData) =>
@@ -81,13 +93,31 @@ const checks = {
   'not-decided': (d: ReasonData) =>
     `${lead(d)}Das ließ sich nicht exakt entscheiden: ${compared(d)}.`,
   'too-many-choices': (d: ReasonData) =>
-    `${lead(d)}Es gibt zu viele Möglichkeiten, um alle durchzuprobieren.`,
+    `${lead(d)}Es gibt zu viele Möglichkeiten, um alle durchzuprobieren${forParts(d)}.`,
   'may-not-apply': (d: ReasonData) =>
     `${lead(d)}Es ist nicht bekannt, ob das hier gilt: ${compared(d)}.`,
 } as const;
 
+/** ` bei „…“ und „…“`, where both values are of parts. */
+function onBoth({ left, right }: ReasonData): string {
+  return isOfPart(left) && isOfPart(right) ? ` bei ${label(left)} und ${label(right)}` : '';
+}
+
+/** The parts that there is something to choose of. */
+function forParts({ left, right }: ReasonData): string {
+  const parts = [left, right].filter(isOfPart).map(label);
+  return parts.length === 0 ? '' : `: ${and([...new Set(parts)])}`;
+}
+
+/** What is recorded, where the other value is what is missing. */
+function toCompare(d: ReasonData): string {
+  const known = knownSide(d);
+  if (known === null) return '';
+  return `; zu vergleichen mit ${isSameParameter(d) ? owned(known) : told(known)}`;
+}
+
 function faster({ margin }: ReasonData): string {
-  return margin === undefined ? 'Weit' : `Um ${amount(margin, 'viel')}`;
+  return margin === undefined ? 'weit' : `um ${amount(margin, 'viel')}`;
 }
 
 /** How nearly the two paths of a loop agree. */
@@ -158,12 +188,12 @@ const matings = {
     `${start(label(d.part))} braucht etwas am ${face(d.part)}, und ${fittedAt(emptyEnd(d))} ist ` +
     'nichts eingebaut.',
   'needed-absent': (d: ReasonData) =>
-    `${start(label(d.part))} braucht etwas am ${face(d.part)}, und das andere Teil hat keinen ` +
-    'solchen Anschluss.',
+    `${start(label(d.part))} braucht etwas am ${face(d.part)}, und ` +
+    `${otherPart(d, 'das andere Teil')} hat keinen solchen Anschluss.`,
   'face-not-recorded': (d: ReasonData) =>
     !isPart(d.part)
       ? `Niemand hat erfasst, was ${fittedAt(d.part)} eingebaut ist.`
-      : `Niemand hat den ${face(d.part)} von ${label(d.part)} erfasst.`,
+      : `Niemand hat den ${face(d.part)} von ${label(d.part)} erfasst${whereMet(d)}.`,
   'different-kinds': (d: ReasonData) =>
     `Verschiedene Arten von Anschluss: ${d.a?.kindName ?? 'unbekannt'}${ofEnd(d.a)} gegen ` +
     `${d.b?.kindName ?? 'unbekannt'}${ofEnd(d.b)}.`,
@@ -171,9 +201,9 @@ const matings = {
     `${start(label(d.a))} und ${label(d.b)} haben beide die gleiche Hälfte: ` +
     `${d.a?.kindName ?? 'Verbindung'}.`,
   stated: (d: ReasonData) =>
-    `Passt laut Angabe (${source(d)}); die Anschlüsse selbst sind nicht alle erfasst.`,
+    `${statedOf(d)} (${source(d)}); die Anschlüsse selbst sind nicht alle erfasst.`,
   'contradicts-statement': (d: ReasonData) =>
-    `Eine Angabe (${d.text ?? d.statement ?? 'ohne Quelle'}) und die erfassten Werte ` +
+    `Eine Angabe (${d.text ?? BASES[d.basis ?? ''] ?? 'ohne Quelle'}) und die erfassten Werte ` +
     `widersprechen sich: nicht bekannt, bis nachgemessen ist.${disputed(d)}`,
 } as const;
 
@@ -194,6 +224,23 @@ function source({ basis, text }: ReasonData): string {
   return text === undefined ? known : `${known}, ${text}`;
 }
 
+/** The part at the other end of a mating; a phrase where there is none, or nobody knows it. */
+function otherPart(d: ReasonData, otherwise: string): string {
+  const other = otherEnd(d);
+  return isPart(other) ? label(other) : otherwise;
+}
+
+function statedOf({ a, b }: ReasonData): string {
+  return isPart(a) && isPart(b)
+    ? `${start(label(a))} und ${label(b)} passen laut Angabe zusammen`
+    : 'Passt laut Angabe';
+}
+
+function whereMet(d: ReasonData): string {
+  const other = otherPart(d, '');
+  return other === '' ? '' : `, an den ${other} kommt`;
+}
+
 /** What the records say, where a statement says the contrary. */
 function disputed(d: ReasonData): string {
   if (d.left === undefined || d.right === undefined) return '';
@@ -202,11 +249,11 @@ function disputed(d: ReasonData): string {
 
 const constraints = {
   'chain-broken': (d: ReasonData) =>
-    `Mit dieser Änderung ist ${fittedAt(d.part)} nichts mehr eingebaut, und beide Wege ` +
-    'brauchen es.',
+    `Mit dieser Änderung ist ${fittedAt(d.part)} nichts mehr eingebaut, und Wege, die ` +
+    'übereinstimmen müssen, führen darüber.',
   'fails-as-built-too': (d: ReasonData) =>
     `${lead(d)}Nach den erfassten Werten geht das auch ab Werk nicht auf, also sind die Werte ` +
-    'falsch.',
+    `falsch${d.left === undefined || d.right === undefined ? '' : `: ${compared(d)}`}.`,
   'told-by-fact': (d: ReasonData) =>
     `Das hängt daran, was bei diesem Fahrzeug noch niemand gesagt hat: ${and(d.names ?? [])}.`,
   'same-for-each-fact': (d: ReasonData) =>

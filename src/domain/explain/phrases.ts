@@ -29,6 +29,29 @@ export function emptyEnd({ a, b }: ReasonData): Named | undefined {
   return a?.part === null ? a : b;
 }
 
+/** The end of a mating beside the one that is spoken of; the second where that is not said. */
+export function otherEnd({ a, b, part }: ReasonData): Named | undefined {
+  const isB = part?.position === b?.position && part?.interface === b?.interface;
+  return isB ? a : b;
+}
+
+/** The side of a check that is recorded on a part, where the other is what is missing. */
+export function knownSide({ left, right, missing = [] }: ReasonData): NamedValue | null {
+  const isMissing = (value: NamedValue | undefined) =>
+    value !== undefined &&
+    missing.some(
+      (one) =>
+        one.part === value.part &&
+        one.position === value.position &&
+        one.hand === value.hand &&
+        one.parameter === value.parameter,
+    );
+  const isKnown = (value: NamedValue | undefined): value is NamedValue =>
+    isOfPart(value) && value.part !== null && value.value?.text != null;
+  if (isKnown(left) && isMissing(right)) return left;
+  return isKnown(right) && isMissing(left) ? right : null;
+}
+
 /** Whether both sides of a check are called the same, so that it is enough to say it once. */
 export function isSameParameter({ left, right }: ReasonData): boolean {
   return left?.parameterName !== null && left?.parameterName === right?.parameterName;

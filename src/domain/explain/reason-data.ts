@@ -81,6 +81,11 @@ const NEEDED: DataFields = { always: ['part'], perhaps: ['a', 'b'] };
 /** What is wanted, or the choice of it. */
 const WANTED = perhaps('part', 'names');
 
+/** What the check says of itself, where it has words. */
+const WANTED_LOAD: DataFields = { always: ['asked'], perhaps: ['text'] };
+
+const DEMANDED_CHECK: DataFields = { always: ['text'], perhaps: ['because'] };
+
 const LIMIT = only('asked');
 
 const LIMIT_OUT: DataFields = { always: ['asked'], perhaps: ['takes'] };
@@ -201,7 +206,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'taken-out': perhaps('part'),
   'demand-part': WANTED,
   'demand-lot': only('text'),
-  'demand-load': only('text', 'asked'),
+  'demand-load': WANTED_LOAD,
   'demand-condition': PART,
   'demand-present': NOTHING,
   'demand-keep': PART,
@@ -215,12 +220,12 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'demand-stock': NOTHING,
   'demand-torque': LIMIT,
   'demand-ruleset-keep': only('part', 'text'),
-  'demand-ruleset-check': only('because', 'text'),
+  'demand-ruleset-check': DEMANDED_CHECK,
   'demand-ruleset-rest': only('text'),
   'demand-unknowns': NOTHING,
   'drop-part': WANTED,
   'drop-lot': only('text'),
-  'drop-load': only('text', 'asked'),
+  'drop-load': WANTED_LOAD,
   'drop-condition': PART,
   'drop-present': NOTHING,
   'drop-keep': PART,
@@ -234,7 +239,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'drop-stock': NOTHING,
   'drop-torque': LIMIT,
   'drop-ruleset-keep': only('part', 'text'),
-  'drop-ruleset-check': only('because', 'text'),
+  'drop-ruleset-check': DEMANDED_CHECK,
   'drop-ruleset-rest': only('text'),
   'drop-unknowns': NOTHING,
   'in-the-way-fails': IN_THE_WAY,

@@ -1,12 +1,13 @@
 /**
  * The examples of reasons: of the invented world as its catalogue and the kinds name it, and
- * without an id where people read.
+ * without an id where people read, and with both parts where there
+ * are two.
  */
 
 import { describe, expect, test } from 'vitest';
 import { exampleOf } from '../../../src/domain/explain/code-examples.js';
 import { FACES, PARAMETERS, PARTS, PLACES } from '../../../src/domain/explain/example-world.js';
-import { type Named, REASON_CODES } from '../../../src/domain/explain/reason.js';
+import { type Named, REASON_CODES, type ReasonData } from '../../../src/domain/explain/reason.js';
 import { SPOKEN, say } from '../../../src/domain/explain/words.js';
 import { BUILT_IN_KINDS } from '../../../src/domain/kinds/registry.js';
 import { demoDocument } from '../../memory-store.js';
@@ -67,4 +68,25 @@ describe.each(SPOKEN)('in %s', (lang) => {
     );
     expect(shown).toEqual([]);
   });
+
+  const pairs = REASON_CODES.map((code) => [code, pairIn(exampleOf(code, lang).data)] as const);
+
+  test.each(pairs.filter(([, parts]) => parts.length === 2))(
+    '%s names both parts',
+    (code, parts) => {
+      const text = say(exampleOf(code, lang), lang);
+      expect([code, text, parts.filter((name) => !text.includes(name))]).toEqual([code, text, []]);
+    },
+  );
+
+  test('pairs of parts are in more than a few', () => {
+    expect(pairs.filter(([, parts]) => parts.length === 2).length).toBeGreaterThan(25);
+  });
 });
+
+/** The names of the two parts that a reason is of; none where it is of one, or of no part. */
+function pairIn({ a, b, left, right }: ReasonData): string[] {
+  const ends = [[a, b] as const, [left, right] as const];
+  const pair = ends.find(([first, second]) => first?.partName && second?.partName) ?? [];
+  return pair.flatMap((one) => one?.partName ?? []);
+}

@@ -95,9 +95,14 @@ function hasRouteWithOnly({ document, ask }: KitCase, { demands, path }: Conflic
   const cited = (path ?? []).flatMap(({ relation }) => relation.id.split('+'));
   const isCited = (id: string | undefined): boolean => id !== undefined && cited.includes(id);
   const has = (key: string): boolean => demands.some((one) => keyOfDemand(one) === key);
+  // A wish for a margin speaks of a check.
+  const wished = ask.wants.flatMap((want) => (want.is === 'load' ? [want.load] : []));
   const layouts = (document.layouts ?? []).map((layout) => ({
     ...layout,
-    checks: (layout.checks ?? []).filter((check) => isCited((check as { id?: string }).id)),
+    checks: (layout.checks ?? []).filter((check) => {
+      const { id = '' } = check as { id?: string };
+      return isCited(id) || wished.includes(id);
+    }),
   }));
   const reduced: CatalogueDocument = {
     ...document,

@@ -4,6 +4,8 @@
  *
  * A world is one way the codes may be: where a coupling is not recorded, each coupling is a
  * world, and the check comes to what all worlds agree on. Deciding is `decide.ts`.
+ *
+ * Length: one way of preparing for each primitive, side by side, each of them short.
  */
 
 import { type Interval, isPoint } from '../quantity/interval.js';
@@ -114,7 +116,7 @@ function worldsOf(check: Check, evaluator: Evaluator, setting: Setting): Sides {
     check.primitive === 'carries' ? evaluator.rating(check.left) : evaluator.term(check.left),
   );
   if (check.primitive === 'one-of') {
-    return { worlds: oneOf(check, left, evaluator), left, right: null };
+    return { worlds: oneOf(check, left, evaluator, setting), left, right: null };
   }
   const right = sideOf(evaluator.term(check.right));
   if (check.primitive === 'coincide') return pointsOf(check, left, right, evaluator);
@@ -186,7 +188,7 @@ function equalCodes(
   return a.codes.length === 1 && b.codes.length === 1 ? decided('holds') : open;
 }
 
-function oneOf(check: OneOfCheck, left: Side, evaluator: Evaluator): World[] {
+function oneOf(check: OneOfCheck, left: Side, evaluator: Evaluator, setting: Setting): World[] {
   const { options } = check;
   if ('codes' in options) {
     if (left.is !== 'code') throw new Error('a number was compiled against codes');
@@ -210,7 +212,29 @@ function oneOf(check: OneOfCheck, left: Side, evaluator: Evaluator): World[] {
       (low === null || number.compare(low) >= (range.lowOpen ? 1 : 0)) &&
       (high === null || number.compare(high) <= (range.highOpen ? -1 : 0)),
   );
-  return [decided(possible ? 'open' : 'fails')];
+  if (!possible) return [decided('fails')];
+  const number = options.numbers[pickedOf(check, left.polynomial, evaluator, setting) ?? -1];
+  return [
+    number === undefined ? decided('open') : equality(minus(left.polynomial, constant(number))),
+  ];
+}
+
+/** Which of the numbers a value that one may set is tried with; null where none is. */
+function pickedOf(
+  check: OneOfCheck,
+  polynomial: Polynomial,
+  { unknowns }: Evaluator,
+  { picks }: Setting,
+): number | null {
+  const [key, ...others] = unknownsOf(polynomial);
+  if (key === undefined || others.length > 0 || unknowns.get(key)?.isChoice !== true) return null;
+  return picks.get(pickAmong(check, key)) ?? null;
+}
+
+/** The name of the choice which of its numbers a check is met with. */
+export function pickAmong({ options }: OneOfCheck, key: string): string {
+  const among = 'numbers' in options ? options.numbers : options.codes;
+  return `${key} among ${among.map(String).join(', ')}`;
 }
 
 function clearance(check: ClearanceCheck, difference: Polynomial, evaluator: Evaluator): World {

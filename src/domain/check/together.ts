@@ -12,7 +12,7 @@ import { compare, divide, negate, ONE, type Rational, sign, ZERO } from '../quan
 import type { Check } from './check.js';
 import { termsWithin } from './check.js';
 import { type Decision, decide } from './decide.js';
-import { domainsOf, type NotApplying, type Prepared, prepare } from './evaluate.js';
+import { domainsOf, type NotApplying, type Prepared, pickAmong, prepare } from './evaluate.js';
 import { type Environment, leavesOf, type Setting, type Unknown } from './evaluator.js';
 import { type Polynomial, rangeOf, signatureOf, timesNumber } from './polynomial.js';
 import { choicesIn } from './reading.js';
@@ -35,9 +35,19 @@ export interface Combined extends Decision {
 /** More combinations than this are not tried: the answer stays open instead. */
 const MOST_COMBINATIONS = 4096;
 
-/** The finite choices that a check's values follow, with the number of their options. */
+/**
+ * The finite choices that a check's values follow, with the number of their options: also which of
+ * a few numbers something is set to.
+ */
 export function finiteChoices({ check, environment }: Member): Map<string, number> {
   const choices = new Map<string, number>();
+  if (check.primitive === 'one-of' && 'numbers' in check.options) {
+    const [leaf, ...others] = leavesOf(check.left);
+    const reading = leaf === undefined ? null : environment.lookup(leaf.reference, leaf.shape);
+    if (others.length === 0 && reading?.form === 'range' && reading.key !== null) {
+      choices.set(pickAmong(check, reading.key), check.options.numbers.length);
+    }
+  }
   for (const { reference, shape } of termsWithin(check).flatMap(leavesOf)) {
     for (const { choice, options } of choicesIn(environment.lookup(reference, shape))) {
       choices.set(choice, options.length);

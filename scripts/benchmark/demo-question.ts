@@ -81,6 +81,7 @@ function demoQuestion(routes: number): KitQuestion {
       vehicle: VEHICLE,
       fitted: {},
       adapters: {},
+      measured: [],
       facts: {},
       torque: null,
       use: null,

@@ -38,6 +38,7 @@ Examples:
   $ faying fit lirren-1 gearbox-6-late
   $ faying fit lirren-1 "number:cbl 2k240@corrablyn"
   $ faying fit lirren-1 gearbox-6-late --with clutch=clutch-late --fitted prop-shaft=unknown
+  $ faying fit lirren-1 front-hub-used --measured "part:front-hub-used.wheel.spigot=56.1 ±0.05 mm"
 `;
 
 export function addFit(program: Command, session: Session): void {

@@ -16,6 +16,7 @@ const EXAMPLES = `
 Examples:
   $ faying inspect lirren-1
   $ faying inspect lirren-1 --fitted gearbox=gearbox-6-late --fitted prop-shaft=unknown
+  $ faying inspect hulvane --measured rear-hub=rear-hub-late --measured "fact:subframe-ears=low"
 `;
 
 export function addInspect(program: Command, session: Session): void {

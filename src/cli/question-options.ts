@@ -8,6 +8,7 @@ import { unitsSchema } from '../contract/units.js';
 import type { FitInput } from '../usecases/check-fit.js';
 import type { CommonInput, FittedInput, ValuesInput, VehicleInput } from '../usecases/question.js';
 import { CommandFault } from './fault.js';
+import { measuredOf } from './measured-option.js';
 
 export interface CommonOptions {
   readonly edition?: number;
@@ -22,6 +23,7 @@ export interface VehicleOptions extends ValuesOptions {
   readonly fact?: readonly Pair[];
   readonly fitted?: readonly Pair[];
   readonly adapter?: readonly Pair[];
+  readonly measured?: readonly Pair[];
   readonly torque?: string;
   readonly use?: NonNullable<FitInput['use']>;
   readonly ignorePresent?: true;
@@ -55,12 +57,15 @@ export function addValuesOptions(command: Command): Command {
 export function addVehicleOptions(command: Command): Command {
   const fitted = 'what is on this vehicle: a part, "none" or "unknown" (repeatable)';
   const adapter = 'an adapter that is in a mating; several in a row, in this order (repeatable)';
+  const measured =
+    'what was measured or found out since, by position[.face].parameter (repeatable)';
   const torque = 'engine torque to judge by, such as "400 N.m"';
   const present = 'do not count against the answer what fails on the vehicle already';
   return addValuesOptions(command)
     .option('--fact <fact=value>', 'what is known of this vehicle (repeatable)', addPair)
     .option('--fitted <position=part>', fitted, addPair)
     .option('--adapter <mating=part>', adapter, addPair)
+    .option('--measured <place=value>', measured, addPair)
     .option('--torque <torque>', torque)
     .addOption(useOption())
     .option('--ignore-present', present);
@@ -112,6 +117,7 @@ export function vehicleInput(vehicle: string, options: VehicleOptions): VehicleI
     facts: factsOf(options.fact ?? []),
     fitted: partsByPlace(options.fitted ?? [], '--fitted'),
     adapters: adaptersOf(options.adapter ?? []),
+    measured: measuredOf(options.measured ?? []),
     torque: torque ?? null,
     use: use ?? null,
     ignorePresent: ignorePresent ?? false,

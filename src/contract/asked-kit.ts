@@ -20,11 +20,31 @@ import {
 } from './kit-wishes.js';
 import { LIMITS } from './limits.js';
 import { z } from './openapi-zod.js';
-import { VEHICLE_FIELDS } from './question.js';
+import { handSchema } from './reason.js';
 import { unitsSchema } from './units.js';
+import { VEHICLE_FIELDS } from './vehicle-fields.js';
 import type { Wire } from './wire.js';
 
 const fittedHere = z.record(z.string(), VEHICLE_FIELDS.fitted.unwrap().valueType);
+
+const askedReading = z
+  .strictObject({
+    on: z.strictObject({
+      part: z.string(),
+      interface: z.string().optional(),
+      parameter: z.string(),
+    }),
+    value: z.union([z.string(), z.array(z.string())]),
+    tool: z.string().optional(),
+  })
+  .openapi('AskedMeasured', { description: 'A value of a part.' });
+
+const askedIdentity = z
+  .strictObject({
+    on: z.strictObject({ position: z.string(), hand: handSchema.optional() }),
+    value: z.string(),
+  })
+  .openapi('AskedIdentity', { description: 'What stands at a position: a part, or `none`.' });
 
 /** The same fields, with those filled in that have a default. */
 export const askedKitSchema = z
@@ -61,19 +81,7 @@ export const askedKitSchema = z
     from: fromSchema,
     offers: z.array(ownOfferSchema),
     offersMode: z.enum(['over', 'replace']),
-    measured: z.array(
-      z
-        .strictObject({
-          on: z.strictObject({
-            part: z.string(),
-            interface: z.string().optional(),
-            parameter: z.string(),
-          }),
-          value: z.union([z.string(), z.array(z.string())]),
-          tool: z.string().optional(),
-        })
-        .openapi('AskedMeasured'),
-    ),
+    measured: z.array(z.union([askedReading, askedIdentity])),
     prefer: preferSchema,
     routes: z.int().min(1).max(LIMITS.routes.value),
     undominated: z.boolean(),

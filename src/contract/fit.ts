@@ -19,9 +19,10 @@ import {
   type QueryGrammar,
   WITH_GROUP,
 } from './parameters.js';
-import { partField, positionField, VEHICLE_FIELDS, withField } from './question.js';
+import { partField, positionField, withField } from './question.js';
 import { orNull, saidReasonSchema } from './reason.js';
 import { routeSchema } from './route.js';
+import { VEHICLE_FIELDS } from './vehicle-fields.js';
 import type { Wire } from './wire.js';
 
 const FIT_FIELDS = {
@@ -168,6 +169,7 @@ export const checkFitOperation: Operation = {
 
 export const askFitOperation: Operation = {
   ...FIT,
+  errors: [...FIT.errors, 'unknown-interface'],
   method: 'post',
   operationId: 'askFit',
   summary: 'The same question in a body',

@@ -15,8 +15,8 @@ import { NAMING } from './naming.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS } from './parameters.js';
-import { VEHICLE_FIELDS } from './question.js';
 import { saidReasonSchema } from './reason.js';
+import { VEHICLE_FIELDS } from './vehicle-fields.js';
 import type { Wire } from './wire.js';
 
 export const inspectQuestionSchema = z
@@ -63,6 +63,7 @@ export const inspectOperation: Operation = {
     'unknown-part',
     'ambiguous-part',
     'unknown-position',
+    'unknown-interface',
     'invalid-question',
   ],
 };

@@ -1,13 +1,11 @@
 /**
- * What a kit question brings with it: pieces and prices of its own, lots that may be bought, and
- * values that were measured.
+ * What a kit question brings with it: pieces and prices of its own, and lots that may be bought.
  */
 
-import { few, lot, money, part, position } from './kit-wishes.js';
+import { few, lot, money, part } from './kit-wishes.js';
 import { atMost } from './limits.js';
 import { z } from './openapi-zod.js';
 import { nameOf } from './question.js';
-import { handSchema } from './reason.js';
 
 const quantity = z
   .int()
@@ -61,41 +59,3 @@ export const ownOfferSchema = z
     }),
   ])
   .openapi('OwnOffer', { description: 'A price of the asker, used once and never stored.' });
-
-const MEASURED_ON = {
-  part: part.nullable().optional().openapi({ description: 'The part that was measured.' }),
-  position: position.nullable().optional().openapi({
-    description: 'Where it stands, if the part is not named: whatever is there now.',
-  }),
-  hand: handSchema.nullable().optional(),
-  interface: nameOf().nullable().optional().openapi({
-    description: 'The face; null for a value of the part itself.',
-    example: 'wheel',
-  }),
-  parameter: nameOf().nullable().optional().openapi({ example: 'spigot' }),
-  fact: nameOf().nullable().optional().openapi({
-    description: 'A fact of the vehicle, in place of a part; the value is one of its values.',
-  }),
-  mating: nameOf().nullable().optional().openapi({ description: 'Is not looked at.' }),
-  name: nameOf('wishCharacters').nullable().optional().openapi({
-    description: 'Is not looked at.',
-  }),
-};
-
-const measuredValue = nameOf('valueCharacters').openapi({
-  description: 'As the catalogue document writes it, with its unit and tolerance.',
-  example: '56.10 ±0.05 mm',
-});
-
-export const measuredSchema = z
-  .strictObject({
-    on: z.strictObject(MEASURED_ON).openapi('MeasuredOn', {
-      description: 'The `on` of what an answer asks to have measured, as it is.',
-    }),
-    value: z.union([measuredValue, few(measuredValue).min(1)]),
-    tool: nameOf().nullable().optional().openapi({
-      description: 'The tool that it was read with, by its id; it may widen the value.',
-      example: 'caliper',
-    }),
-  })
-  .openapi('Measured', { description: 'A value in place of the recorded one, for this question.' });

@@ -2,13 +2,7 @@
  * A kit question as the use-case takes it: what is left out, filled in.
  */
 
-import type {
-  KitInput,
-  MeasuredInput,
-  OwnOfferInput,
-  USUAL_KIT,
-  WantInput,
-} from '../usecases/kit-input.js';
+import type { KitInput, OwnOfferInput, USUAL_KIT, WantInput } from '../usecases/kit-input.js';
 import type { KitQuestion } from './kit-question.js';
 
 type Usual = typeof USUAL_KIT;
@@ -16,7 +10,7 @@ type OwnFields = Pick<KitInput, keyof Usual>;
 
 /** What a kit question has beside the vehicle; `usual` is what it is where it says nothing. */
 export function kitFields(question: KitQuestion, usual: Usual): OwnFields {
-  const { want = [], owned = [], limits = {}, offers = [], measured = [] } = question;
+  const { want = [], owned = [], limits = {}, offers = [] } = question;
   return {
     want: want.map(wantOf),
     keep: question.keep ?? usual.keep,
@@ -37,7 +31,6 @@ export function kitFields(question: KitQuestion, usual: Usual): OwnFields {
     from: question.from ?? usual.from,
     ownOffers: offers.map(offerOf),
     offersMode: question.offersMode ?? usual.offersMode,
-    measured: measured.map(measuredOf),
     prefer: question.prefer ?? usual.prefer,
     routes: question.routes ?? usual.routes,
     undominated: question.undominated ?? usual.undominated,
@@ -64,10 +57,4 @@ function goodsOf(offer: Field<'offers'>[number]): Pick<OwnOfferInput, 'of' | 'na
   if ('lot' in offer) return { of: 'lot', name: offer.lot };
   if ('work' in offer) return { of: 'work', name: offer.work };
   return { of: 'sku', name: offer.sku };
-}
-
-function measuredOf({ on, value, tool = null }: Field<'measured'>[number]): MeasuredInput {
-  const { part = null, position = null, hand = null, parameter = null, fact = null } = on;
-  const { interface: face = null } = on;
-  return { on: { part, position, hand, interface: face, parameter, fact }, value, tool };
 }

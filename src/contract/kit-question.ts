@@ -5,11 +5,12 @@
 
 import { USUAL_ROUTES, USUAL_STEPS } from '../domain/kit/extent.js';
 import { PREFERENCES } from '../domain/kit/question.js';
-import { lotsSchema, measuredSchema, ownedSchema, ownOfferSchema } from './kit-goods.js';
+import { lotsSchema, ownedSchema, ownOfferSchema } from './kit-goods.js';
 import { avoidSchema, few, money, position, wantSchema } from './kit-wishes.js';
 import { atMost } from './limits.js';
 import { z } from './openapi-zod.js';
-import { nameOf, VEHICLE_FIELDS } from './question.js';
+import { nameOf } from './question.js';
+import { VEHICLE_FIELDS } from './vehicle-fields.js';
 
 export const workUpToSchema = z.enum(['none', 'workshop', 'engineer']);
 export const unknownsSchema = z.enum(['allow', 'refuse']);
@@ -104,9 +105,6 @@ export const KIT_FIELDS = {
         '`replace`: nothing else is offered. Left out, it is `over`: they stand in place of the ' +
         'recorded offers of the same part, lot or work, or of the one under the same code.',
     }),
-  measured: few(measuredSchema).optional().openapi({
-    description: 'What was measured or found out since; it counts as first-hand.',
-  }),
   prefer: preferSchema.optional().openapi({
     description: 'By what routes of one grade are ordered first. Left out, it is `cost`.',
   }),

@@ -5,15 +5,11 @@
  */
 
 import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalogue/grammar.js';
-import { quantityPattern } from '../domain/quantity/quantity-pattern.js';
 import { SPOKEN_LANGUAGES } from './language.js';
 import { atMost, LIMITS, type LimitName } from './limits.js';
 import { z } from './openapi-zod.js';
 import { A_LANGUAGE_TAG, A_PLACE, FEW_PLACES, NO_UNSEEN_CHARACTERS } from './problems/rules.js';
 import { unitsField } from './units.js';
-
-/** For the document: what is no torque, the use-case says in words that help. */
-const TORQUE_PATTERN = quantityPattern({ dimension: 'torque', isName: true }).source;
 
 const MOST_PLACES = LIMITS.placesInBody.value;
 
@@ -44,7 +40,8 @@ const PLACES = {
   propertyNames: { pattern: PLACE_PATTERN.source },
 };
 
-function byPlace<Value extends z.ZodType>(value: Value) {
+/** A map from positions, matings or facts. */
+export function byPlace<Value extends z.ZodType>(value: Value) {
   return z
     .record(placeId, value)
     .refine((places) => Object.keys(places).length <= MOST_PLACES, {
@@ -59,7 +56,7 @@ const companionSchema = z
   .union([nameOf(), eachHand])
   .openapi('Companion', { description: 'The name of a part, or of one for each hand.' });
 
-const fittedSchema = z.union([nameOf(), eachHand]).openapi('Fitted', {
+export const fittedSchema = z.union([nameOf(), eachHand]).openapi('Fitted', {
   description:
     'The name of a part, `none` for an empty place, `unknown` where nobody knows; or what a line ' +
     'of a kit names by `donor:`. One word stands for both hands; `left` and `right` tell them ' +
@@ -129,36 +126,3 @@ export const positionField = placeId.optional().openapi({
 export const withField = byPlace(companionSchema).optional().openapi({
   description: 'Parts that are fitted beside it, by position.',
 });
-
-/** What is known of the one vehicle that is asked about. */
-export const VEHICLE_FIELDS = {
-  vehicle: vehicleField,
-  facts: byPlace(nameOf())
-    .optional()
-    .openapi({
-      description:
-        'What is known of this vehicle, by fact: what its tag says, which option it has. It wins ' +
-        'over what is recorded of it.',
-      example: { 'subframe-ears': 'low' },
-    }),
-  fitted: byPlace(fittedSchema).optional().openapi({
-    description: "What is on this customer's vehicle instead of what the works fitted.",
-  }),
-  adapters: byPlace(adaptersSchema).optional().openapi({
-    description: "Adapters that are in this customer's vehicle, by mating.",
-  }),
-  torque: nameOf('valueCharacters')
-    .optional()
-    .openapi({
-      description:
-        'Engine torque to judge loads by, with its unit. One value, exact by name, or with its ' +
-        'tolerance: `400 N.m`, `400 ±5 N.m`, `295 lbf.ft`.',
-      pattern: TORQUE_PATTERN,
-      example: '400 N.m',
-    }),
-  use: useField,
-  ignorePresent: z.boolean().optional().openapi({
-    description: 'Do not count against the answer what fails on the vehicle already.',
-  }),
-  ...VALUES_FIELDS,
-};

@@ -8,6 +8,11 @@ import type { ProblemCode } from './problems/problem-type.js';
 
 type RefusedQuestion = Pick<ExampleRequest, 'summary' | 'segment' | 'search' | 'body'>;
 
+const SPIGOT_OF_NO_FACE = {
+  on: { part: 'front-hub-used', interface: 'wheels', parameter: 'spigot' },
+  value: '56.10 ±0.05 mm',
+};
+
 /** What is refused by some operations, by operation and code. */
 export const REFUSED_QUESTIONS: Readonly<
   Record<string, Readonly<Partial<Record<ProblemCode, RefusedQuestion>>>>
@@ -39,6 +44,10 @@ export const REFUSED_QUESTIONS: Readonly<
     },
   },
   askFit: {
+    'unknown-interface': {
+      summary: 'Something was measured at a face that the part has not',
+      body: { vehicle: 'lirren-1', part: 'front-hub-used', measured: [SPIGOT_OF_NO_FACE] },
+    },
     'unknown-vehicle': {
       summary: 'A vehicle that is not in the catalogue',
       body: { vehicle: 'lirren-9', part: 'control-centre' },
@@ -123,12 +132,7 @@ export const REFUSED_QUESTIONS: Readonly<
       summary: 'Something was measured at a face that the part has not',
       body: {
         vehicle: 'lirren-1',
-        measured: [
-          {
-            on: { part: 'front-hub-used', interface: 'wheels', parameter: 'spigot' },
-            value: '56.10 ±0.05 mm',
-          },
-        ],
+        measured: [SPIGOT_OF_NO_FACE],
       },
     },
     'invalid-question': {
@@ -140,6 +144,10 @@ export const REFUSED_QUESTIONS: Readonly<
     },
   },
   inspectVehicle: {
+    'unknown-interface': {
+      summary: 'Something was measured at a face that the part has not',
+      body: { vehicle: 'lirren-1', measured: [SPIGOT_OF_NO_FACE] },
+    },
     'unknown-vehicle': {
       summary: 'A vehicle that is not in the catalogue',
       body: { vehicle: 'hulvane-2' },

@@ -11,7 +11,8 @@ import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, type ParameterGroup, parameter, type QueryGrammar } from './parameters.js';
-import { nameOf, VEHICLE_FIELDS } from './question.js';
+import { nameOf } from './question.js';
+import { VEHICLE_FIELDS } from './vehicle-fields.js';
 import type { Wire } from './wire.js';
 
 export const VEHICLE_NAMES = {

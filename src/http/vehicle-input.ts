@@ -3,6 +3,7 @@
  */
 
 import type { InspectQuestion } from '../contract/inspect.js';
+import { measuredInput } from '../contract/measured.js';
 import type { NamingInput } from '../usecases/asked-parts.js';
 import type { VehicleInput } from '../usecases/question.js';
 
@@ -14,6 +15,7 @@ export function vehicleInput(question: InspectQuestion, common: NamingInput): Ve
     facts: facts ?? {},
     fitted: fitted ?? {},
     adapters: adapters ?? {},
+    measured: measuredInput(question.measured),
     torque: torque ?? null,
     use: use ?? null,
     ignorePresent: ignorePresent ?? false,

@@ -43,10 +43,18 @@ export type AskedOffer =
   | (AskedPrice & { work: string })
   | (AskedPrice & { sku: string });
 
-export interface AskedReading {
-  on: { part: string; interface?: string; parameter: string };
-  value: string | string[];
-  tool?: string;
+export type AskedReading =
+  | {
+      on: { part: string; interface?: string; parameter: string };
+      value: string | string[];
+      tool?: string;
+    }
+  | AskedIdentity;
+
+/** What stands at a position: a part by its id, or `none`. */
+export interface AskedIdentity {
+  on: { position: string; hand?: Hand };
+  value: string;
 }
 
 /** A type and no interface, so that it can be read field by field. */

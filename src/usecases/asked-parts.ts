@@ -54,6 +54,8 @@ export class AskedParts {
   readonly #found: ReadonlyMap<string, Found>;
   readonly #faults: Faults;
   readonly #lang: string;
+  /** All that were found, and where they are named; those beside others again in `#named`. */
+  readonly #places: { readonly part: Part; readonly at: string }[] = [];
   readonly #named: NamedHere[] = [];
   #guessed = 0;
 
@@ -79,6 +81,7 @@ export class AskedParts {
       return null;
     }
     const supersededBy = found.parts[0]?.supersededBy ?? null;
+    this.#places.push({ part, at });
     return { part, resolvedBy: found.by, supersededBy };
   }
 
@@ -110,7 +113,7 @@ export class AskedParts {
   laidOver(measured: ReadonlyMap<string, Part>): Catalogue {
     if (measured.size === 0) return this.catalogue;
     const laid = { ...this.catalogue, parts: new Map([...this.catalogue.parts, ...measured]) };
-    const anew = this.#named.filter(({ part: { id } }) => {
+    const anew = this.#places.filter(({ part: { id } }) => {
       const [bare] = namesOf(id);
       return id !== bare && measured.has(bare) && !measured.has(id);
     });

@@ -20,15 +20,8 @@ import {
 } from './fit-changes.js';
 import { withValuesHead } from './head.js';
 import type { Edition, Library } from './library.js';
-import {
-  eachOf,
-  namesIn,
-  positionOf,
-  saidOf,
-  torqueOf,
-  type VehicleInput,
-  vehicleOf,
-} from './question.js';
+import { eachOf, namesIn, positionOf, torqueOf, type VehicleInput, vehicleOf } from './question.js';
+import { factsMeasured, knownOf } from './readings.js';
 import { Speaker } from './speaker.js';
 import { judgedView } from './views.js';
 
@@ -51,14 +44,14 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const faults = new Faults();
   const names = [input.part, ...Object.values(input.with).flatMap(eachOf), ...namesIn(input)];
   const parts = new AskedParts({ library, edition, input }, names, faults);
-  const { catalogue } = parts;
-  const vehicle = vehicleOf(edition, input, faults);
+  const facts = { ...input.facts, ...factsMeasured(edition.catalogue, input.measured, faults) };
+  const vehicle = vehicleOf(edition, { ...input, facts }, faults);
   const found = parts.find(input.part, 'part');
   const torque = torqueOf(input.torque, faults);
   if (vehicle === null) return faults.end();
   if (input.position !== null) positionOf(vehicle, input.position, 'position', faults);
   const companions = companionsOf(parts, vehicle, input, faults);
-  const said = saidOf(parts, vehicle, input, faults);
+  const { said, catalogue } = knownOf({ parts, vehicle, faults }, input);
   if (found === null) return faults.end();
   const { part } = found;
   const places = input.position === null ? placesFor(part, vehicle) : [{ id: input.position }];

@@ -11,7 +11,8 @@ import { cautionViews } from './cautions.js';
 import { Faults } from './faults.js';
 import { withValuesHead } from './head.js';
 import type { Library } from './library.js';
-import { namesIn, saidOf, torqueOf, type VehicleInput, vehicleOf } from './question.js';
+import { namesIn, torqueOf, type VehicleInput, vehicleOf } from './question.js';
+import { factsMeasured, knownOf } from './readings.js';
 import { Speaker } from './speaker.js';
 import { judgedView } from './views.js';
 
@@ -19,11 +20,11 @@ export function inspectVehicle(library: Library, input: VehicleInput): InspectAn
   const edition = library.edition(input.edition);
   const faults = new Faults();
   const parts = new AskedParts({ library, edition, input }, namesIn(input), faults);
-  const { catalogue } = parts;
-  const vehicle = vehicleOf(edition, input, faults);
+  const facts = { ...input.facts, ...factsMeasured(edition.catalogue, input.measured, faults) };
+  const vehicle = vehicleOf(edition, { ...input, facts }, faults);
   const torque = torqueOf(input.torque, faults);
   if (vehicle === null) return faults.end();
-  const said = saidOf(parts, vehicle, input, faults);
+  const { said, catalogue } = knownOf({ parts, vehicle, faults }, input);
   faults.endIfAny();
   const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
   const { layout } = vehicle;

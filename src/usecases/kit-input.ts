@@ -69,23 +69,6 @@ export interface OwnOfferInput extends OfferedInput {
   readonly pack: string | null;
 }
 
-/** Where a value was read; the same as what an answer asks to have measured. */
-export interface MeasuredOn {
-  readonly position: string | null;
-  readonly hand: Hand | null;
-  readonly part: string | null;
-  readonly interface: string | null;
-  readonly parameter: string | null;
-  readonly fact: string | null;
-}
-
-/** What was read on this customer's vehicle, or of a part. */
-export interface MeasuredInput {
-  readonly on: MeasuredOn;
-  readonly value: string | readonly string[];
-  readonly tool: string | null;
-}
-
 export interface KitInput extends VehicleInput {
   readonly want: readonly WantInput[];
   readonly keep: readonly string[];
@@ -101,7 +84,6 @@ export interface KitInput extends VehicleInput {
   readonly ownOffers: readonly OwnOfferInput[];
   /** `over`: in place of the recorded ones of the same goods. `replace`: of all of them. */
   readonly offersMode: 'over' | 'replace';
-  readonly measured: readonly MeasuredInput[];
   readonly prefer: Preference;
   readonly routes: number;
   readonly undominated: boolean;
@@ -130,7 +112,6 @@ export const USUAL_KIT = {
   from: 'recorded',
   ownOffers: [],
   offersMode: 'over',
-  measured: [],
   prefer: 'cost',
   routes: USUAL_ROUTES,
   undominated: false,

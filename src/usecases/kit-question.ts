@@ -15,11 +15,10 @@ import { KitContext } from './kit-context.js';
 import { lotsOf, offersOf, ownedOf, partsAtHand } from './kit-goods.js';
 import type { KitInput } from './kit-input.js';
 import { limitsOf, rateOf } from './kit-limits.js';
-import { partsMeasured, readingsOf } from './kit-readings.js';
 import { avoidedOf, partsWanted, wantsOf } from './kit-wants.js';
 import type { Edition, Library } from './library.js';
-import { type FittedInput, namesIn, saidOf, torqueOf, vehicleOf } from './question.js';
-import { checkOne } from './read-one.js';
+import { type FittedInput, namesIn, torqueOf, vehicleOf } from './question.js';
+import { factsMeasured, knownOf } from './readings.js';
 import type { Skus } from './skus.js';
 
 export interface AskedKitQuestion {
@@ -44,18 +43,21 @@ export function kitQuestionOf(asking: KitAsking, faults: Faults): AskedKitQuesti
   const list = library.skus(input.offers ?? null);
   const parts = new AskedParts(
     { library, edition, input: { ...input, offers: list.number } },
-    [...partsWanted(input), ...partsAtHand(input), ...partsMeasured(input), ...namesIn(input)],
+    [...partsWanted(input), ...partsAtHand(input), ...namesIn(input)],
     faults,
   );
-  const facts = { ...input.facts, ...factsMeasured(asking, faults) };
+  const facts = { ...input.facts, ...factsMeasured(edition.catalogue, input.measured, faults) };
   const vehicle = vehicleOf(edition, { ...input, facts }, faults);
   const simple = simpleOf(asking, faults);
   if (vehicle === null) return faults.end();
   const context = new KitContext(parts, vehicle, faults);
   const resolved = resolvedOf(input, list, context);
-  const catalogue = parts.laidOver(resolved.measured.domain);
   faults.endIfAny();
-  const places = { catalogue, pairsOf: edition.catalogue, index: edition.index };
+  const places = {
+    catalogue: resolved.catalogue,
+    pairsOf: edition.catalogue,
+    index: edition.index,
+  };
   const supposed = { ...simple, ...resolved, vehicle, facts };
   const want = usedAsCanBe(input.want, { ...places, ...questionOf(input, supposed) }, resolved);
   const found = { ...supposed, want };
@@ -90,10 +92,9 @@ function resolvedOf(input: KitInput, list: Skus, context: KitContext) {
   context.tellConditions();
   const owned = ownedOf(input.owned, context);
   const lots = lotsOf(input, context);
-  const said = saidOf(context.parts, context.vehicle, input, context.faults);
-  const measured = readingsOf(input.measured, said, context);
+  const known = knownOf(context, input);
   const offers = offersOf(input, list, context);
-  return { want, keep: [...new Set(input.keep)], avoid, owned, lots, said, measured, offers };
+  return { want, keep: [...new Set(input.keep)], avoid, owned, lots, offers, ...known };
 }
 
 /** The wishes with lots used whole where nothing is said of that and the vehicle can take them. */
@@ -180,33 +181,12 @@ function askedOf(input: KitInput, found: Found): Omit<AskedKit, 'edition'> {
     from,
     offers: offers.asked,
     offersMode,
-    measured: measured.asked,
+    measured: [...measured],
     prefer,
     routes,
     undominated,
     steps,
   };
-}
-
-/** What was found out of facts of the vehicle; those that there are not, are faults. */
-function factsMeasured(
-  { edition: { catalogue }, input: { measured } }: KitAsking,
-  faults: Faults,
-): Record<string, string> {
-  const told: Record<string, string> = {};
-  for (const [index, { on, value }] of measured.entries()) {
-    const { fact: id } = on;
-    if (id === null || typeof value !== 'string') continue;
-    const at = `measured.${index}`;
-    const fact = checkOne(catalogue.facts, 'fact', { id, at: `${at}.on.fact` }, faults);
-    if (fact === undefined) continue;
-    if (fact.values.has(value)) told[id] = value;
-    else {
-      const meant = nearest(value, fact.values.keys());
-      faults.add(`${at}.value`, 'not-a-value-of-fact', { fact: id, value, meant });
-    }
-  }
-  return told;
 }
 
 /** By position, as the question names them: a part that spans others is in those too. */

@@ -107,6 +107,10 @@ export interface QuestionFaultData {
   /** What was measured is of no part's value and no fact. */
   readonly 'reading-of-nothing': Nothing;
   readonly 'reading-at-fault': Quoted<FaultCode>;
+  /** What was found out to stand somewhere is neither one part nor none. */
+  readonly 'reading-of-no-part': Nothing;
+  /** Of the same fact, place or value of an article something else was found out, too. */
+  readonly 'measured-twice': Nothing;
   /** Of two pieces that differ it is not said which one was measured. */
   readonly 'which-hand': { readonly position: string };
   /** Nothing is recorded at the position of which something could have been measured. */
@@ -169,6 +173,8 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'condition-at-fault': 'invalid-question',
   'reading-of-nothing': 'invalid-question',
   'reading-at-fault': 'invalid-question',
+  'reading-of-no-part': 'invalid-question',
+  'measured-twice': 'invalid-question',
   'which-hand': 'invalid-question',
   'no-part-there': 'invalid-question',
   'face-at-fault': 'invalid-question',

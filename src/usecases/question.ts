@@ -6,6 +6,7 @@ import type { Catalogue, Position, Vehicle } from '../domain/catalogue/catalogue
 import { donorArticles } from '../domain/catalogue/donor-article.js';
 import { FAULT_LANGUAGE, nearest } from '../domain/catalogue/faults.js';
 import type { Use } from '../domain/check/coupling.js';
+import type { Hand } from '../domain/check/reading.js';
 import type { Adapters, Seat, Seats } from '../domain/judge/configuration.js';
 import type { Said } from '../domain/judge/fit.js';
 import { withFacts } from '../domain/judge/told-facts.js';
@@ -34,6 +35,26 @@ export interface ValuesInput extends CommonInput {
 /** What is on this vehicle: a part, `none`, `unknown`; or one for each hand. */
 export type FittedInput = string | { readonly left: string; readonly right: string };
 
+/**
+ * Where a value was read; the same as what an answer asks to have measured. A position alone is
+ * one of which it was found out what stands there.
+ */
+export interface MeasuredOn {
+  readonly position: string | null;
+  readonly hand: Hand | null;
+  readonly part: string | null;
+  readonly interface: string | null;
+  readonly parameter: string | null;
+  readonly fact: string | null;
+}
+
+/** What was read on this customer's vehicle, or of a part. */
+export interface MeasuredInput {
+  readonly on: MeasuredOn;
+  readonly value: string | readonly string[];
+  readonly tool: string | null;
+}
+
 export interface VehicleInput extends NamingInput, ValuesInput {
   readonly vehicle: string;
   readonly fitted: Readonly<Record<string, FittedInput>>;
@@ -41,6 +62,7 @@ export interface VehicleInput extends NamingInput, ValuesInput {
   readonly adapters: Readonly<Record<string, readonly string[]>>;
   /** What is known of this vehicle, by fact. */
   readonly facts: Readonly<Record<string, string>>;
+  readonly measured: readonly MeasuredInput[];
   readonly torque: string | null;
   readonly use: Use | null;
   readonly ignorePresent: boolean;
@@ -101,9 +123,25 @@ export function positionOf(
 }
 
 /** The names of parts that a question about a vehicle has in these fields. */
-export function namesIn({ fitted, adapters }: Pick<VehicleInput, 'fitted' | 'adapters'>): string[] {
-  const seated = Object.values(fitted).flatMap(eachOf);
-  return [...seated.filter((word) => !WORDS.has(word)), ...Object.values(adapters).flat()];
+export function namesIn({
+  fitted,
+  adapters,
+  measured,
+}: Pick<VehicleInput, 'fitted' | 'adapters' | 'measured'>): string[] {
+  const found = measured.flatMap(({ on, value }) =>
+    isOfPlace(on) && typeof value === 'string' ? value : [],
+  );
+  const seated = [...Object.values(fitted).flatMap(eachOf), ...found];
+  return [
+    ...seated.filter((word) => !WORDS.has(word)),
+    ...Object.values(adapters).flat(),
+    ...measured.flatMap(({ on }) => on.part ?? []),
+  ];
+}
+
+/** Whether it is of what stands at a position, and not of a value or a fact. */
+export function isOfPlace({ position, part, interface: face, parameter, fact }: MeasuredOn) {
+  return position !== null && [part, face, parameter, fact].every((one) => one === null);
 }
 
 /** What stands there without being a part. */
@@ -133,7 +171,7 @@ export function saidOf(
 }
 
 /** A part that spans positions is in all of them, unless the question says otherwise. */
-function placeSaid(
+export function placeSaid(
   seats: Map<string, Seats>,
   { catalogue }: AskedParts,
   vehicle: Vehicle,
@@ -170,7 +208,8 @@ function seatsOf(
   return position.isHanded ? { hands: true, left: seat, right: seat } : { hands: false, seat };
 }
 
-function seatOf(parts: AskedParts, word: string, at: string): Seat | null {
+/** What one word says to stand somewhere; null where it has a fault. */
+export function seatOf(parts: AskedParts, word: string, at: string): Seat | null {
   const origin = 'said';
   if (word === 'none') return { occupant: { is: 'empty' }, origin };
   if (word === 'unknown') return { occupant: { is: 'as-found' }, origin };

@@ -108,14 +108,8 @@ describe('fit, for people', () => {
 
 describe('the same questions, for programs', () => {
   const common = { edition: null, lang: 'en', units: 'recorded' as const };
-  const said = {
-    facts: {},
-    fitted: {},
-    adapters: {},
-    torque: null,
-    use: null,
-    ignorePresent: false,
-  };
+  const empty = { facts: {}, fitted: {}, adapters: {}, measured: [] };
+  const said = { ...empty, torque: null, use: null, ignorePresent: false };
 
   test('fit prints exactly the answer of the use-case', async () => {
     const { code, out, err } = await ask(
@@ -132,6 +126,7 @@ describe('the same questions, for programs', () => {
       facts: {},
       fitted,
       adapters: { 'box-shaft': ['plate-ab'] },
+      measured: [],
       torque: null,
       use: 'off-road',
       ignorePresent: true,

@@ -23,6 +23,7 @@ const anew: Omit<VehicleInput, 'vehicle'> = {
   facts: {},
   fitted: {},
   adapters: {},
+  measured: [],
   torque: null,
   use: null,
   ignorePresent: false,

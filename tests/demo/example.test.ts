@@ -31,6 +31,7 @@ const QUESTION: FitInput = {
   facts: {},
   fitted: {},
   adapters: {},
+  measured: [],
   torque: null,
   use: null,
   ignorePresent: false,

@@ -68,6 +68,7 @@ describe('does this part fit this vehicle?', () => {
       facts: { gate: 'wide' },
       fitted: { engine: 'unknown', 'wheel-shaft': 'none' },
       adapters: { 'box-shaft': ['plate-ab', 'plate-ab'] },
+      measured: [],
       torque: '400 N.m',
       use: 'off-road',
       ignorePresent: true,
@@ -87,6 +88,7 @@ describe('does this part fit this vehicle?', () => {
       facts: {},
       fitted: {},
       adapters: {},
+      measured: [],
       torque: null,
       use: null,
       ignorePresent: false,
@@ -132,6 +134,19 @@ describe('is this vehicle right as it stands?', () => {
     expect(response.headers['faying-edition']).toBe('1');
   });
 
+  test('takes what was measured, and what stands there', async () => {
+    const { client } = rigOf();
+    const inspect = async (measured: unknown[]) => {
+      const response = await client.post('/v1/inspect').send({ vehicle: 'cart-1', measured });
+      return inspectAnswerSchema.parse(response.body).state;
+    };
+    const on = { position: 'gearbox', part: null, interface: null, parameter: null, fact: null };
+    expect(await inspect([{ on, value: 'box-b' }])).toBe('fails');
+    expect(await inspect([{ on, value: 'box-a' }])).toBe('holds');
+    const read = { on: { part: 'box-a', parameter: 'torque' }, value: '210 N.m' };
+    expect(await inspect([read])).toBe('holds');
+  });
+
   test('the use-case gets every field', async () => {
     const inputs: VehicleInput[] = [];
     const inspectVehicle: typeof USE_CASES.inspectVehicle = (library, input) => {
@@ -151,7 +166,7 @@ describe('is this vehicle right as it stands?', () => {
       units: 'imperial',
     };
     await client.post('/v1/inspect').send(body).expect(200);
-    expect(inputs).toEqual([{ ...body, adapters: {} }]);
+    expect(inputs).toEqual([{ ...body, adapters: {}, measured: [] }]);
   });
 });
 

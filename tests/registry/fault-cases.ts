@@ -115,6 +115,13 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
     want: [{ position: 'gearbox', condition: { 'at-least': ['gearbox.gears', 6] } }],
   }),
   'reading-of-nothing': measured({ interface: 'rear', parameter: 'register' }),
+  'reading-of-no-part': {
+    url: '/v1/inspect',
+    body: { vehicle: 'cart-1', measured: [{ on: { position: 'gearbox' }, value: 'unknown' }] },
+  },
+  'measured-twice': wished({
+    measured: ['box-a', 'box-b'].map((value) => ({ on: { position: 'gearbox' }, value })),
+  }),
   'reading-at-fault': measured({ part: 'box-a', interface: 'rear', parameter: 'diameter' }),
   'which-hand': measured({ position: 'wheel-shaft', parameter: 'length' }),
   'no-part-there': wished({

@@ -147,6 +147,7 @@ function painted(part: string): Case {
     vehicle: 'cart-1',
     fitted: {},
     adapters: {},
+    measured: [],
     facts: {},
     with: {},
     torque: null,

@@ -25,6 +25,7 @@ import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import type { KitAnswer } from '../../src/usecases/kit-answer.js';
 import { type KitInput, USUAL_KIT } from '../../src/usecases/kit-input.js';
 import type { Library } from '../../src/usecases/library.js';
+import type { VehicleInput } from '../../src/usecases/question.js';
 import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { libraryOf } from '../memory-store.js';
 import type { Table, World } from './sketch.js';
@@ -133,6 +134,7 @@ export interface Asked {
   readonly with?: Table<string>;
   readonly fitted?: Table<string | { readonly left: string; readonly right: string }>;
   readonly adapters?: Table<readonly string[]>;
+  readonly measured?: VehicleInput['measured'];
   readonly torque?: string;
   readonly ignorePresent?: boolean;
   /** Changes around the part are looked for only where this says so. */
@@ -158,6 +160,7 @@ function questionOf(asked: Asked) {
     facts: {},
     fitted: asked.fitted ?? {},
     adapters: asked.adapters ?? {},
+    measured: asked.measured ?? [],
     torque: asked.torque ?? null,
     ignorePresent: asked.ignorePresent ?? false,
   };

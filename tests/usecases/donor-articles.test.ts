@@ -96,6 +96,7 @@ const PLAIN = {
   vehicle: 'cart',
   fitted: {},
   adapters: {},
+  measured: [],
   facts: {},
   torque: null,
   use: null,

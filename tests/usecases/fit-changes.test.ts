@@ -10,7 +10,7 @@ import { type KitInput, USUAL_KIT, type WantInput } from '../../src/usecases/kit
 import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { demoDocument, libraryOf } from '../memory-store.js';
 import { flange, type Sketch, world } from '../rules/sketch.js';
-import { fitOf } from '../rules/world.js';
+import { fitOf, kitsOf } from '../rules/world.js';
 
 const demo = libraryOf(demoDocument());
 
@@ -21,6 +21,7 @@ const anew = {
   facts: {},
   fitted: {},
   adapters: {},
+  measured: [],
   torque: null,
   use: null,
   ignorePresent: false,
@@ -63,6 +64,34 @@ describe('of the demo catalogue', () => {
     ];
     expect(answer.verdict).toBe('fits-with-changes');
     expect(JSON.stringify(answer.kit)).toBe(JSON.stringify(kits('lirren-1', want, more).routes[0]));
+  });
+
+  test('what was measured counts in the kit as it does in the kit question', () => {
+    const place = { hand: null, fact: null };
+    const measured = [
+      {
+        on: {
+          ...place,
+          position: null,
+          part: 'gearbox-6-late',
+          interface: null,
+          parameter: 'torque',
+        },
+        value: '410 N.m',
+        tool: null,
+      },
+      {
+        on: { ...place, position: 'prop-shaft', part: null, interface: null, parameter: null },
+        value: 'none',
+        tool: null,
+      },
+    ];
+    const answer = ask('lirren-1', 'gearbox-6-late', { measured });
+    const want = [{ part: 'gearbox-6-late', position: 'gearbox', ...plain }];
+    const [first] = kits('lirren-1', want, { measured }).routes;
+    expect(answer.kit).not.toBeNull();
+    expect(JSON.stringify(answer.kit)).toBe(JSON.stringify(first));
+    expect(answer.kit).not.toEqual(ask('lirren-1', 'gearbox-6-late').kit);
   });
 
   test('by a number the kit is that of the part that was found', () => {
@@ -143,6 +172,27 @@ describe('of a cart', () => {
     expect(told(answer)).toEqual(['fails', 'unknown', 'may-fit-with-changes']);
     expect(answer.kit?.grade).toBe('open');
     expect(answer.measure.map(({ on }) => on.part)).toContain('prop-d');
+  });
+
+  test('what it asks for, a question can answer: alone, and in the kit', () => {
+    const read = (part: string, pattern: string) => {
+      const place = { position: null, hand: null, fact: null };
+      const on = {
+        ...place,
+        part,
+        interface: part.startsWith('box') ? 'rear' : 'front',
+        parameter: 'pattern',
+      };
+      return { measured: [{ on, value: pattern, tool: null }] };
+    };
+    const alone = fitOf(cart, 'box-c', { changes: 'yes', ...read('box-c', 'A') });
+    expect(told(alone)).toEqual(['holds', 'fits', 'fits']);
+    const changed = fitOf(cart, 'box-c', { changes: 'yes', ...read('box-c', 'B') });
+    expect(told(changed)).toEqual(['fails', 'fits-with-changes', 'fits-with-changes']);
+    const around = fitOf(cart, 'box-d', { changes: 'yes', ...read('prop-d', 'D') });
+    expect(told(around)).toEqual(['fails', 'fits-with-changes', 'fits-with-changes']);
+    const { routes } = kitsOf(cart, ['box-d'], read('prop-d', 'D'));
+    expect(JSON.stringify(around.kit?.lines)).toBe(JSON.stringify(routes[0]?.lines));
   });
 
   test('without any way it does not fit in this edition', () => {

@@ -20,6 +20,7 @@ const PLAIN = {
   vehicle: 'cart-1',
   fitted: {},
   adapters: {},
+  measured: [],
   facts: {},
   torque: null,
   use: null,

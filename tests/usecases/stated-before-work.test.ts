@@ -10,7 +10,14 @@ import { libraryOf } from '../memory-store.js';
 const gearbox = { 'one-of': ['role', ['gearbox']] };
 
 function question(part: string) {
-  const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {}, facts: {}, with: {} };
+  const vehicle = {
+    vehicle: 'cart-1',
+    fitted: {},
+    adapters: {},
+    measured: [],
+    facts: {},
+    with: {},
+  };
   const asked = {
     edition: null,
     lang: 'en',

@@ -60,7 +60,15 @@ function part(id: string, role: string, name: unknown, interfaces: object) {
 }
 
 const library = libraryOf(CART);
-const common = { edition: null, facts: {}, fitted: {}, adapters: {}, torque: null, use: null };
+const common = {
+  edition: null,
+  facts: {},
+  fitted: {},
+  adapters: {},
+  measured: [],
+  torque: null,
+  use: null,
+};
 const vehicle: Omit<VehicleInput, 'lang'> = {
   ...common,
   units: 'recorded',

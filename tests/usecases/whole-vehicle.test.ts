@@ -77,6 +77,7 @@ const COMMON = {
   use: null,
   ignorePresent: false,
   facts: {},
+  measured: [],
 };
 
 const inspect = (vehicle: string) =>
@@ -110,6 +111,7 @@ describe('a fact that the question tells', () => {
       part,
       fitted: {},
       adapters: {},
+      measured: [],
       with: {},
       position: null,
       changes: 'no',
@@ -132,7 +134,15 @@ describe('a fact that the question tells', () => {
 
   test('wins over what is recorded, also of what the works fitted for it', () => {
     const told = (part: string, facts: Readonly<Record<string, string>>) => {
-      const asked = { ...COMMON, vehicle: 'cart-3', part, fitted: {}, adapters: {}, with: {} };
+      const asked = {
+        ...COMMON,
+        vehicle: 'cart-3',
+        part,
+        fitted: {},
+        adapters: {},
+        measured: [],
+        with: {},
+      };
       return checkFit(library, { ...asked, position: null, changes: 'no', facts });
     };
     expect(told('box-a', {}).present).toBe(true);

@@ -59,10 +59,11 @@ const COMMON = {
   use: null,
   ignorePresent: false,
   facts: {},
+  measured: [],
 };
 
 function question(part: string, more: Partial<FitInput> = {}): FitInput {
-  const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {} };
+  const vehicle = { vehicle: 'cart-1', fitted: {}, adapters: {}, measured: [] };
   return { position: null, with: {}, changes: 'no', ...COMMON, ...vehicle, part, ...more };
 }
 

@@ -111,8 +111,11 @@ export const ENGLISH_FAULTS: FaultWords = {
   'not-hours': () => 'It is no number of hours such as 8 or 8.5.',
   'amount-at-fault': ({ text }) => text,
   'condition-at-fault': ({ text }) => text,
-  'reading-of-nothing': () => 'What was measured is one value of a part, or one fact: name which.',
+  'reading-of-nothing': () =>
+    'What was measured is one value of a part, one fact, or what stands at a position: name which.',
   'reading-at-fault': ({ text }) => text,
+  'reading-of-no-part': () => 'What stands at a position is one part by its name, or "none".',
+  'measured-twice': () => 'It was measured twice, and the two differ: say the one that counts.',
   'which-hand': ({ position }) =>
     `Left and right of ${quoted(position)} differ: say which was measured.`,
   'no-part-there': ({ position }) =>

@@ -26,7 +26,7 @@ export const ENGLISH_LIMITS: LimitWords = {
   wants: 'Things that a kit question wishes for, and parts of which one is wished for.',
   wantsInUrl: 'Things that a kit question in a URL wishes for; POST takes more.',
   kitEntries:
-    'What one list of a kit question names: what is kept, avoided, owned or measured, and lots.',
+    'What one list of a question names: what was measured; what is kept, avoided or owned; lots.',
   ownOffers: "Prices of one's own that a kit question brings.",
   ownedPieces: 'Pieces of one part that are at hand.',
   stockPieces: "Pieces in stock of an offer of one's own.",

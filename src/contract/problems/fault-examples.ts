@@ -79,6 +79,8 @@ export const FAULT_EXAMPLES: FaultData = {
     lang: 'en',
   },
   'reading-of-nothing': {},
+  'reading-of-no-part': {},
+  'measured-twice': {},
   'reading-at-fault': {
     because: 'missing-unit',
     text: '“56.1” has no unit. A length is wanted, in mm, m, in.',

@@ -117,8 +117,13 @@ export const GERMAN_FAULTS: FaultWords = {
   'amount-at-fault': ({ text }) => text,
   'condition-at-fault': ({ text }) => text,
   'reading-of-nothing': () =>
-    'Gemessen ist ein Wert eines Teils oder ein Merkmal: Zu nennen ist, welches.',
+    'Gemessen ist ein Wert eines Teils, ein Merkmal oder was an einer Stelle sitzt: Zu nennen ' +
+    'ist, welches.',
   'reading-at-fault': ({ text }) => text,
+  'reading-of-no-part': () =>
+    'Was an einer Stelle sitzt, ist ein Teil mit seinem Namen oder „none“.',
+  'measured-twice': () =>
+    'Es ist zweimal gemessen, und beides weicht voneinander ab: Zu nennen ist, was gilt.',
   'which-hand': ({ position }) =>
     `Links und rechts von ${quoted(position)} sind verschieden: Zu sagen ist, was gemessen ist.`,
   'no-part-there': ({ position }) =>

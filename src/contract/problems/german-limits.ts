@@ -29,7 +29,7 @@ export const GERMAN_LIMITS: LimitWords = {
   wants: 'Wünsche einer Umbaufrage, und Teile, von denen eines gewünscht ist.',
   wantsInUrl: 'Wünsche einer Umbaufrage in einer URL; POST nimmt mehr.',
   kitEntries:
-    'Was eine Liste einer Umbaufrage nennt: was bleibt, zu meiden, da oder gemessen ist, Posten.',
+    'Was eine Liste einer Frage nennt: Gemessenes; was bleibt, zu meiden oder da ist; Posten.',
   ownOffers: 'Eigene Preise, die eine Umbaufrage mitbringt.',
   ownedPieces: 'Stück eines Teils, die vorhanden sind.',
   stockPieces: 'Stück eines eigenen Angebots auf Lager.',

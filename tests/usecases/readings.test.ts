@@ -1,6 +1,6 @@
 /**
- * What a kit question says was measured is laid over the records; and every fault of a kit question
- * is said at its field, all of them at once.
+ * What a question says was measured is laid over the records, whichever question it is; and every
+ * fault of a kit question is said at its field, all of them at once.
  */
 
 import { describe, expect, test } from 'vitest';
@@ -53,6 +53,84 @@ describe('what was measured', () => {
     const worked = catalogue.parts.get('strong-box+polish');
     expect(worked?.faces.get('rear')?.alternatives[0]?.get('register')?.text).toBe('60 mm');
     expect(worked?.values.get('torque')?.text).toBe('310 N.m');
+  });
+});
+
+describe('which part stands somewhere', () => {
+  const at = (position: string, value: string, hand: string | null = null) =>
+    read({ position, hand }, value);
+  const seats = (more: Partial<KitInput>) => {
+    const { said } = asked(more).question;
+    return [...said.seats].map(([id, here]) => {
+      const told = here.hands ? [here.left, here.right] : [here.seat];
+      return [
+        id,
+        ...told.map(({ occupant }) => (occupant.is === 'part' ? occupant.part : occupant.is)),
+      ];
+    });
+  };
+
+  test('is as if `fitted` said so, by whatever name of the part', () => {
+    for (const name of ['box-b', 'number:W.9, 120', 'none']) {
+      const fitted = asked({ fitted: { gearbox: name } }).question.said;
+      expect(asked({ measured: [at('gearbox', name)] }).question.said).toEqual(fitted);
+    }
+  });
+
+  test('wins over what `fitted` says, and is the place of a value that was measured too', () => {
+    const measured = [
+      read({ position: 'gearbox', parameter: 'torque' }, '9 N.m'),
+      at('gearbox', 'box-b'),
+    ];
+    const { question, asked: form } = asked({ measured, fitted: { gearbox: 'unknown' } });
+    expect(question.catalogue.parts.get('box-b')?.values.get('torque')?.text).toBe('9 N.m');
+    expect(form.measured).toEqual([
+      { on: { position: 'gearbox' }, value: 'box-b' },
+      { on: { part: 'box-b', parameter: 'torque' }, value: '9 N.m' },
+    ]);
+  });
+
+  test('may be of one hand: the other is as it was', () => {
+    expect(seats({ measured: [at('wheel-shaft', 'none', 'left')] })).toEqual([
+      ['wheel-shaft', 'empty', 'wheel-shaft-r'],
+    ]);
+    const fitted = { 'wheel-shaft': { left: 'unknown', right: 'none' } };
+    expect(seats({ fitted, measured: [at('wheel-shaft', 'wheel-shaft-l', 'left')] })).toEqual([
+      ['wheel-shaft', 'wheel-shaft-l', 'empty'],
+    ]);
+  });
+
+  test('is one part or none, of a place that there is', () => {
+    const measured = [
+      at('gearbox', 'unknown'),
+      { ...at('gearbox', ''), value: ['box-a', 'box-b'] },
+      at('gearbox', '56 mm'),
+      at('gear', 'box-a'),
+      at('gearbox', 'box-a', 'left'),
+      at('engine', 'motor'),
+      at('engine', 'none'),
+      at('wheel-shaft', 'none', 'left'),
+      at('wheel-shaft', 'wheel-shaft-r'),
+      read({ position: 'gearbox', interface: 'rear' }, '60 mm'),
+    ];
+    expect(faultsOf({ measured })).toEqual([
+      'measured.0.value: reading-of-no-part',
+      'measured.1.value: reading-of-no-part',
+      'measured.2.value: unknown-part',
+      'measured.3.on.position: unknown-position',
+      'measured.4.on.hand: not-handed',
+      'measured.6: measured-twice',
+      'measured.8: measured-twice',
+      'measured.9: reading-of-nothing',
+    ]);
+  });
+
+  test('two readings of an article that differ are a fault; the same twice is none', () => {
+    const torque = (value: string) => read({ part: 'box-a', parameter: 'torque' }, value);
+    expect(faultsOf({ measured: [torque('9 N.m'), torque('9 N.m')] })).toEqual([]);
+    expect(faultsOf({ measured: [torque('9 N.m'), torque('8 N.m')] })).toEqual([
+      'measured.1: measured-twice',
+    ]);
   });
 });
 

@@ -12,6 +12,7 @@ import { askFit, askKits } from '../demo/ask.js';
 import { libraryOf } from '../memory-store.js';
 import { flange, optional, pin, type Sketch, world } from '../rules/sketch.js';
 import { fitOf, inspected } from '../rules/world.js';
+import { CONFLICT_CASES } from './conflict-cases.js';
 import { KIT_CASES } from './kit-cases.js';
 
 /** What a use-case answers. */
@@ -162,6 +163,7 @@ function painted(part: string): Case {
 
 export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
   ...KIT_CASES,
+  ...CONFLICT_CASES,
   'too-large': askFit('ordale-1', 'rear-prop-2+shorten-rear-shaft'),
   'work-first': painted('box-a+paint'),
   'rule-may-apply': askFit('hulvane', 'axle-late'),

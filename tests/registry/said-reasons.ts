@@ -28,6 +28,7 @@ const KITS: readonly (() => unknown)[] = [
   askKits('lirren-1', ['gearbox-6-late'], { keep: ['rear-final-drive', 'front-half-shaft'] }),
   askKits('lirren-1', ['clutch-late'], { fitted: { gearbox: 'gearbox-6-late' } }),
   askKits('ordale-1', ['tyre-205-80-16@front-tyre']),
+  askKits('lirren-1', ['front-hub-used'], { unknowns: 'refuse' }),
   askFit('lirren-1', 'front-hub-117', { changes: 'yes' }),
   askFit('lirren-1', 'prop-remade', { changes: 'yes' }),
 ];

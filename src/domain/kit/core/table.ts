@@ -20,7 +20,7 @@ export class Table {
   readonly relation: Relation;
   readonly scope: readonly number[];
   /** By place in the scope, by value: its class, counted from 0 in order of first values. */
-  readonly #classes: readonly (readonly number[])[];
+  readonly classes: readonly (readonly number[])[];
   /** By place in the scope, by class: its first value, which is asked for all of them. */
   readonly #firsts: readonly (readonly number[])[];
   /** By place in the scope, by value: what it adds to the number of the combination. */
@@ -39,7 +39,7 @@ export class Table {
     this.scope = relation.scope;
     const firsts = relation.classes.map((of) => [...firstValues(of).values()]);
     this.#firsts = firsts;
-    this.#classes = relation.classes.map((of) => {
+    this.classes = relation.classes.map((of) => {
       const numbers = new Map([...firstValues(of).keys()].map((key, number) => [key, number]));
       return of.map((key) => numbers.get(key) ?? 0);
     });
@@ -50,7 +50,7 @@ export class Table {
       return step;
     });
     steps.reverse();
-    this.#adds = this.#classes.map((of, place) => of.map((number) => number * (steps[place] ?? 0)));
+    this.#adds = this.classes.map((of, place) => of.map((number) => number * (steps[place] ?? 0)));
     this.#named = cells > Number.MAX_SAFE_INTEGER ? new Map() : null;
     this.#dense = cells <= denseCells ? new Uint8Array(cells) : null;
   }
@@ -107,7 +107,7 @@ export class Table {
 
   #representatives(values: ArrayLike<number>): number[] {
     return this.scope.map((variable, place) => {
-      const number = this.#classes[place]?.[values[variable] ?? 0] ?? 0;
+      const number = this.classes[place]?.[values[variable] ?? 0] ?? 0;
       return this.#firsts[place]?.[number] ?? 0;
     });
   }

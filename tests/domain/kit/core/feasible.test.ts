@@ -17,6 +17,9 @@ function isValid({ relations, prices }: Problem, values: readonly number[], leas
   return states.every((state) => state >= least) && prices.exact(values) < Infinity;
 }
 
+/** Steps before it begins again more thoroughly: as usual, soon, and at once. */
+const FEW = [undefined, 3, 0] as const;
+
 describe.each([STATE.holds, STATE.open])('all at least %s', (least) => {
   test.each(['as priced', 'free of charge'])('%s', (pricing) => {
     let impossible = 0;
@@ -26,10 +29,12 @@ describe.each([STATE.holds, STATE.open])('all at least %s', (least) => {
       const problem = isFree ? { ...priced, prices: freeOfCharge(priced) } : priced;
       const all = [...combinations(problem.variables.map(({ size }) => size))];
       const isAny = all.some((values) => isValid(problem, values, least));
-      const found = feasible(new Tables(problem), least, { left: ENOUGH });
-      expect(found !== null, `seed ${seed}`).toBe(isAny);
-      if (found == null) impossible += 1;
-      else expect(isValid(problem, found, least), `seed ${seed}`).toBe(true);
+      if (!isAny) impossible += 1;
+      for (const few of FEW) {
+        const found = feasible(new Tables(problem), least, { left: ENOUGH }, few);
+        expect(found !== null, `seed ${seed}, ${few}`).toBe(isAny);
+        if (found != null) expect(isValid(problem, found, least), `seed ${seed}`).toBe(true);
+      }
     }
     // Each of the two outcomes must be seen often enough.
     expect(impossible).toBeGreaterThan(20);
@@ -58,4 +63,21 @@ test('with some relations left out, what is known of the others is not asked aga
 test('a budget that ends before it is known tells nothing', () => {
   const problem = randomProblem(3);
   expect(feasible(new Tables(problem), STATE.holds, { left: 0 })).toBeUndefined();
+});
+
+test('what it tells before its budget ends is true, wherever that ends', () => {
+  let cut = 0;
+  for (let seed = 1; seed <= 300; seed += 1) {
+    const problem = randomProblem(seed);
+    const whole = feasible(new Tables(problem), STATE.holds, { left: ENOUGH });
+    for (const left of [0, 1, 2, 3, 5, 8, 13]) {
+      const budget = { left };
+      const found = feasible(new Tables(problem), STATE.holds, budget, 2);
+      expect(budget.left).toBeGreaterThanOrEqual(0);
+      if (found === undefined) cut += 1;
+      else if (found === null) expect(whole, `seed ${seed}`).toBeNull();
+      else expect(isValid(problem, found, STATE.holds), `seed ${seed}`).toBe(true);
+    }
+  }
+  expect(cut).toBeGreaterThan(300);
 });

@@ -27,6 +27,12 @@ export interface Provocation {
   readonly says?: Partial<ProblemWire>;
 }
 
+/** At a face that the part has not. */
+const MEASURED_NOWHERE = {
+  on: { part: 'box-a', interface: 'x', parameter: 'y' },
+  value: '1 mm',
+};
+
 export const LONG = 'x'.repeat(8300);
 export const SECRET = 'the disk at bay 7 hums';
 
@@ -216,6 +222,12 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       body: { ...FIT, adapters: { x: ['plate-ab'] } },
       says: pointing('/adapters/x'),
     },
+    {
+      code: 'unknown-interface',
+      url: '/v1/fit',
+      body: { ...FIT, measured: [MEASURED_NOWHERE] },
+      says: pointing('/measured/0/on/interface'),
+    },
   ],
   findKits: [
     ...gets(KITS_URL),
@@ -284,7 +296,7 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       url: '/v1/kits',
       body: {
         ...KITS,
-        measured: [{ on: { part: 'box-a', interface: 'x', parameter: 'y' }, value: '1 mm' }],
+        measured: [MEASURED_NOWHERE],
       },
       says: pointing('/measured/0/on/interface'),
     },
@@ -330,6 +342,12 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       says: pointing('/fitted/x'),
     },
     { code: 'invalid-question', url: '/v1/inspect', body: { vehicle: 'cart-1', torque: '9' } },
+    {
+      code: 'unknown-interface',
+      url: '/v1/inspect',
+      body: { vehicle: 'cart-1', measured: [MEASURED_NOWHERE] },
+      says: pointing('/measured/0/on/interface'),
+    },
   ],
   mateFaces: [
     ...gets(MATE_URL),

@@ -49,6 +49,12 @@ describe('the README', () => {
     });
   });
 
+  test('quotes the answer where there is no way', () => {
+    const page = read('tests/demo/golden/kits/long-awd/late-gearbox-and-old-axle.txt');
+    const quoted = between('Not all of this can be had together', '[...]');
+    expect(page.startsWith(quoted)).toBe(true);
+  });
+
   test('names the commands that there are', async () => {
     const { out } = await run(['--help']);
     const commands = [...out.matchAll(/^ {2}(\w+) \[/gm)].map(([, name]) => name);

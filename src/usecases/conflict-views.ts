@@ -8,6 +8,7 @@ import type { Changed, Step } from '../domain/kit/conflict-path.js';
 import { STATE } from '../domain/kit/core/problem.js';
 import type { Want } from '../domain/kit/question.js';
 import type { Relaxation } from '../domain/kit/relaxations.js';
+import type { SaidReason } from './answer.js';
 import { measureViews } from './asides.js';
 import type {
   ConflictView,
@@ -51,7 +52,7 @@ function stepView(
   const parts = changed.flatMap((one) => partsOf(one, speaker));
   const others = parts.filter(({ part }) => !wanted.has(part));
   const [constraint] = judged.constraints;
-  const because = constraint === undefined ? null : reasonOf(constraint, speaker).text;
+  const because = constraint === undefined ? null : brokenBy(reasonOf(constraint, speaker));
   const data = {
     ...(because === null ? {} : { because }),
     ...(others.length === 0 ? {} : { names: [...new Set(others.map(({ name }) => name))] }),
@@ -63,6 +64,12 @@ function stepView(
     changed: parts,
     ...speaker.said(state === 'open' ? 'in-the-way-open' : 'in-the-way-fails', data),
   };
+}
+
+/** A rule in its own words: that it is broken is said by where it stands. */
+function brokenBy({ code, data, text }: SaidReason): string {
+  const isBroken = code === 'rule-needs' || code === 'rule-excludes';
+  return isBroken ? (data.because ?? text) : text;
 }
 
 function partsOf({ position, mating, articles }: Changed, speaker: Speaker): PathPartView[] {

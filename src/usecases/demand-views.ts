@@ -156,12 +156,19 @@ function wantData(want: Want | undefined, layout: Layout, speaker: Speaker): Rea
   }
 }
 
-/** A place with what stands there now, where that is one part. */
+/** A place with what stands there now: one part, or another one on either side. */
 function placeData(position: string, { vehicle, said }: KitQuestion, speaker: Speaker): ReasonData {
   const present = overlay(asBuilt(vehicle), said.seats, said.adapters);
-  const occupant = seatAt(present, position, null)?.occupant;
-  const part = occupant?.is === 'part' ? occupant.part : null;
-  return { part: speaker.named({ ...NOWHERE, position, part }) };
+  const there = (['left', 'right'] as const).flatMap((hand) => {
+    const occupant = seatAt(present, position, hand)?.occupant;
+    return occupant?.is === 'part' ? [occupant.part] : [];
+  });
+  const [part = null, ...others] = new Set(there);
+  if (others.length === 0) return { part: speaker.named({ ...NOWHERE, position, part }) };
+  return {
+    part: speaker.named({ ...NOWHERE, position }),
+    names: [...new Set(there)].map((id) => speaker.partName(id) ?? id),
+  };
 }
 
 function checkData(name: string, { ruleset, vehicle }: KitQuestion, speaker: Speaker): ReasonData {

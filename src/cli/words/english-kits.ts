@@ -57,7 +57,7 @@ export const ENGLISH_KITS: KitWords = {
   cannot: 'This cannot be met:',
   notSmallest: 'Fewer of them may be enough to contradict each other.',
   because: 'Because:',
-  noPath: 'What breaks them was not found in time.',
+  noPath: 'The reasons were not found in time.',
   waysOut: 'What would help:',
   moreWaysOut: 'There are more ways out.',
   loses: 'What the vehicle loses:',

@@ -61,7 +61,7 @@ export const GERMAN_KITS: KitWords = {
   cannot: 'Das lässt sich nicht erfüllen:',
   notSmallest: 'Vielleicht widersprechen sich schon weniger davon.',
   because: 'Denn:',
-  noPath: 'Was dagegen spricht, wurde nicht rechtzeitig gefunden.',
+  noPath: 'Die Gründe wurden nicht rechtzeitig gefunden.',
   waysOut: 'Was helfen würde:',
   moreWaysOut: 'Es gibt weitere Auswege.',
   loses: 'Was das Fahrzeug verliert:',

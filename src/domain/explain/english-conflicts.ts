@@ -3,8 +3,9 @@
  * and as it can be taken back, what is in its way, and what taking it back comes to.
  */
 
-import { inFigures } from './english-kits.js';
-import { fittedAs, label, lower, upper } from './english-phrases.js';
+import { comesTo } from './english-kits.js';
+import { and, fittedAs, label, lower, things, upper } from './english-phrases.js';
+import { isNothing } from './phrases.js';
 import type { ReasonData } from './reason.js';
 
 function wanted({ part, names }: ReasonData): string {
@@ -13,6 +14,16 @@ function wanted({ part, names }: ReasonData): string {
 
 function quoted(names: readonly string[]): string {
   return names.map((name) => `“${name}”`).join(', ');
+}
+
+/** What stays where it is: one part, or one on either side; null where none is known there. */
+function kept({ part, names }: ReasonData): { readonly is: string; readonly text: string } | null {
+  if (names !== undefined) return { is: 'are', text: and(names.map((name) => `“${name}”`)) };
+  return part?.part == null ? null : { is: 'is', text: label(part) };
+}
+
+function place({ part }: ReasonData): string {
+  return `the place “${part?.positionName ?? part?.position ?? ''}”`;
 }
 
 const places = ({ text }: { readonly text: string | null }): string =>
@@ -26,6 +37,27 @@ const NONE = { text: null };
 /** Of a check whose catalogue does not say in words what it is. */
 const NO_WORDS = 'a check that nobody has put into words.';
 
+/** The words of a check within another sentence. */
+function whereItSays(text: string | undefined): string {
+  return text === undefined ? `in ${bare(NO_WORDS)}` : `where it says “${bare(text)}”`;
+}
+
+function bare(text: string): string {
+  return text.replace(/\.$/, '');
+}
+
+function keeps(d: ReasonData): string {
+  const stays = kept(d);
+  if (stays === null) return `At ${place(d)} nothing is to be changed.`;
+  return `${upper(stays.text)} ${stays.is} to stay.`;
+}
+
+/** Without a full stop. */
+function letsChange(d: ReasonData): string {
+  const stays = kept(d);
+  return stays === null ? `Allow a change at ${place(d)}` : `Let ${stays.text} be changed too`;
+}
+
 const demands = {
   'demand-part': (d: ReasonData) => `${upper(wanted(d))} is to go in.`,
   'demand-lot': (d: ReasonData) => `“${d.text}” is to be bought and used.`,
@@ -35,18 +67,19 @@ const demands = {
     `What is ${fittedAs(d.part)} is to meet the condition that was given.`,
   'demand-present': () =>
     'What is said to be on the vehicle, and does not go together, is to be put right.',
-  'demand-keep': (d: ReasonData) => `${upper(label(d.part))} is to stay.`,
+  'demand-keep': keeps,
   'demand-avoid-part': (d: ReasonData) => `${upper(label(d.part))} is not to be added.`,
   'demand-avoid-supplier': (d: ReasonData) => `Nothing is to come from ${d.text}.`,
   'demand-avoid-condition': (d: ReasonData) =>
     `What is newly ${fittedAs(d.part)} must not meet the condition that was given.`,
   'demand-cost': (d: ReasonData) => `It is to cost no more than ${d.asked?.text} net.`,
-  'demand-places': (d: ReasonData) => `No more than ${places(d.asked ?? NONE)} are to be changed.`,
+  'demand-places': (d: ReasonData) => `Places to be changed: ${d.asked?.text} at the most.`,
   'demand-hours': (d: ReasonData) => `It is to take no more than ${d.asked?.text} of labour.`,
   'demand-days': (d: ReasonData) => `All is to be there within ${days(d.asked ?? NONE)}.`,
   'demand-stock': () => 'Only what is in stock is to be bought.',
   'demand-torque': (d: ReasonData) => `Everything is to bear ${d.asked?.text} from the engine.`,
-  'demand-ruleset-keep': (d: ReasonData) => `“${d.text}” wants ${label(d.part)} kept.`,
+  'demand-ruleset-keep': (d: ReasonData) =>
+    `“${d.text}” wants ${kept(d)?.text ?? place(d)} to stay as it is.`,
   'demand-ruleset-check': (d: ReasonData) => `“${d.text}” demands: ${d.because ?? NO_WORDS}`,
   'demand-ruleset-rest': (d: ReasonData) =>
     `“${d.text}” demands more than can be told of a vehicle of this build.`,
@@ -58,8 +91,8 @@ function instead(
   { asked, takes }: ReasonData,
   say: (value: { readonly text: string | null }) => string,
 ): string {
-  const limit = say(asked ?? NONE);
-  return takes === undefined ? `more than ${limit}` : `${say(takes)} instead of ${limit}`;
+  if (takes === undefined) return `more than ${say(asked ?? NONE)}`;
+  return `${say(takes)} instead of ${asked?.text}`;
 }
 
 const plain = ({ text }: { readonly text: string | null }): string => text ?? '';
@@ -67,11 +100,10 @@ const plain = ({ text }: { readonly text: string | null }): string => text ?? ''
 const drops = {
   'drop-part': (d: ReasonData) => `Do without ${wanted(d)}.`,
   'drop-lot': (d: ReasonData) => `Do without “${d.text}”.`,
-  'drop-load': (d: ReasonData) =>
-    `Do without a margin of ${d.asked?.text} where it says: ${d.text ?? NO_WORDS}`,
+  'drop-load': (d: ReasonData) => `Do without a margin of ${d.asked?.text} ${whereItSays(d.text)}.`,
   'drop-condition': (d: ReasonData) => `Ask nothing of what is ${fittedAs(d.part)}.`,
   'drop-present': () => 'Leave what is said to be on the vehicle as it is.',
-  'drop-keep': (d: ReasonData) => `Let ${label(d.part)} be changed too.`,
+  'drop-keep': (d: ReasonData) => `${letsChange(d)}.`,
   'drop-avoid-part': (d: ReasonData) => `Allow ${label(d.part)}.`,
   'drop-avoid-supplier': (d: ReasonData) => `Allow what comes from ${d.text}.`,
   'drop-avoid-condition': (d: ReasonData) => `Avoid nothing that is newly ${fittedAs(d.part)}.`,
@@ -82,39 +114,44 @@ const drops = {
   'drop-stock': () => 'Buy what is not in stock too.',
   'drop-torque': (d: ReasonData) =>
     `Go by what is recorded of the engine instead of ${d.asked?.text}.`,
-  'drop-ruleset-keep': (d: ReasonData) => `Outside “${d.text}”: let ${label(d.part)} be changed.`,
-  'drop-ruleset-check': (d: ReasonData) =>
-    `Outside “${d.text}”, which demands: ${d.because ?? NO_WORDS}`,
-  'drop-ruleset-rest': (d: ReasonData) => `Outside “${d.text}”.`,
+  'drop-ruleset-keep': (d: ReasonData) => `${letsChange(d)}, against “${d.text}”.`,
+  'drop-ruleset-check': (d: ReasonData) => `Go against “${d.text}” ${whereItSays(d.because)}.`,
+  'drop-ruleset-rest': (d: ReasonData) => `Do without “${d.text}”.`,
   'drop-unknowns': () => 'Accept what is not known yet, and find it out first.',
 } as const;
 
 /** All that is taken back, in one breath. */
 function together({ names = [] }: ReasonData): string {
-  const parts = names.map((text, index) => {
-    const bare = text.replace(/\.$/, '');
-    return index === 0 ? bare : lower(bare);
-  });
-  return parts.join(', and ');
+  return names.map((text, index) => (index === 0 ? bare(text) : lower(bare(text)))).join(', and ');
 }
 
-function thenIs(d: ReasonData): string {
-  return d.places === 0 ? 'nothing has to be changed' : inFigures(d);
+function thenIs(way: string, d: ReasonData): string {
+  const { facts = 0 } = d;
+  const open = facts === 0 ? '' : `, with ${things(facts)} to find out`;
+  return `then ${way} ${comesTo(d)}${open}`;
 }
 
-function withNames({ names = [] }: ReasonData): string {
-  return names.length === 0 ? '' : `With ${quoted(names)}: `;
+/** What would be put in, unless the sentence begins with it. */
+function withNames({ names = [], because = '' }: ReasonData): string {
+  const others = names.filter((name) => !because.startsWith(`“${name}”`));
+  return others.length === 0 ? '' : `With ${quoted(others)}: `;
 }
+
+const NOTHING = 'then nothing has to be changed';
 
 const conflicts = {
   'in-the-way-fails': (d: ReasonData) =>
     `${withNames(d)}${d.because ?? 'Something does not go together.'}`,
   'in-the-way-open': (d: ReasonData) =>
     `${withNames(d)}${d.because ?? 'It is not known whether everything goes together.'}`,
-  'way-out-proven': (d: ReasonData) => `${together(d)}: ${thenIs(d)}; proven.`,
-  'way-out-open': (d: ReasonData) => `${together(d)}: ${thenIs(d)}; not proven.`,
+  'way-out-proven': (d: ReasonData) =>
+    `${together(d)}: ${isNothing(d) ? NOTHING : thenIs('a proven way', d)}.`,
+  'way-out-open': (d: ReasonData) =>
+    isNothing(d)
+      ? `${together(d)}: ${NOTHING}, but not all is proven.`
+      : `${together(d)}: ${thenIs('a way that is not proven', d)}.`,
   'way-out-so-far': (d: ReasonData) =>
-    `${together(d)}: there is a way then; the search for the best one was cut short.`,
+    `${together(d)}: then there is a way; the search for the best one was cut short.`,
 } as const;
 
 export const ENGLISH_CONFLICTS = { ...demands, ...drops, ...conflicts } as const;

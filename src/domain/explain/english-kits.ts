@@ -35,7 +35,7 @@ function cost({ price, unpriced = 0 }: ReasonData): string | null {
 }
 
 /** `costs … and changes …`. */
-function comesTo(d: ReasonData): string {
+export function comesTo(d: ReasonData): string {
   const known = cost(d);
   const changes = `changes ${placesChanged(d)}`;
   return known === null ? `${changes}, at a price not known` : `costs ${known} and ${changes}`;

@@ -45,9 +45,10 @@ export function ofPart(value: NamedValue | undefined): string {
   return isOfPart(value) ? ` of ${label(value)}` : '';
 }
 
-/** `register diameter 47 mm (“…”)`; a computed value has no part. */
+/** `register diameter 47 mm (“…”)`; a computed value has no part, and perhaps no name either. */
 export function told(value: NamedValue | undefined): string {
-  return `${parameter(value)} ${owned(value)}`;
+  const isNameless = value?.parameterName == null && value?.parameter == null;
+  return isNameless ? owned(value) : `${parameter(value)} ${owned(value)}`;
 }
 
 /** `47 mm (“…”)`; a computed value has no part. */

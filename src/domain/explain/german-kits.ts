@@ -24,7 +24,7 @@ function cost({ price, unpriced = 0 }: ReasonData): string | null {
 }
 
 /** `kostet … und ändert …`. */
-function comesTo(d: ReasonData): string {
+export function comesTo(d: ReasonData): string {
   const known = cost(d);
   const changes = `ändert ${placesChanged(d)}`;
   return known === null ? `${changes}, Preis nicht bekannt` : `kostet ${known} und ${changes}`;
@@ -39,7 +39,7 @@ export function inFigures(d: ReasonData): string {
     .join(', ');
 }
 
-function toFindOut({ facts = 0 }: ReasonData): string | null {
+export function toFindOut({ facts = 0 }: ReasonData): string | null {
   if (facts === 0) return null;
   return facts === 1 ? 'eine Sache zu klären' : `${facts} Sachen zu klären`;
 }

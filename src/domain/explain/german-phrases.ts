@@ -67,9 +67,10 @@ export function ofPart(value: NamedValue | undefined): string {
   return ` (${value.part === null ? seat(value) : nameAndPlace(value).join(', ')})`;
 }
 
-/** `Zentrierdurchmesser 47 mm („…“)`; a computed value has no part. */
+/** `Zentrierdurchmesser 47 mm („…“)`; a computed value has no part, and perhaps no name either. */
 export function told(value: NamedValue | undefined): string {
-  return `${parameter(value)} ${owned(value)}`;
+  const isNameless = value?.parameterName == null && value?.parameter == null;
+  return isNameless ? owned(value) : `${parameter(value)} ${owned(value)}`;
 }
 
 export function owned(value: NamedValue | undefined): string {

@@ -56,3 +56,8 @@ export function knownSide({ left, right, missing = [] }: ReasonData): NamedValue
 export function isSameParameter({ left, right }: ReasonData): boolean {
   return left?.parameterName !== null && left?.parameterName === right?.parameterName;
 }
+
+/** Whether a way out comes to nothing: no place is changed, and nothing is bought. */
+export function isNothing({ places, price, unpriced = 0 }: ReasonData): boolean {
+  return places === 0 && unpriced === 0 && !/[1-9]/.test(price?.low ?? '');
+}

@@ -90,6 +90,11 @@ const LIMIT = only('asked');
 
 const LIMIT_OUT: DataFields = { always: ['asked'], perhaps: ['takes'] };
 
+/** What stays, and both where either side has its own. */
+const KEPT: DataFields = { always: ['part'], perhaps: ['names'] };
+
+const KEPT_BY_RULES: DataFields = { always: ['part', 'text'], perhaps: ['names'] };
+
 /** What would stand where, and what is wrong then. */
 const IN_THE_WAY = perhaps('because', 'names');
 
@@ -209,7 +214,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'demand-load': WANTED_LOAD,
   'demand-condition': PART,
   'demand-present': NOTHING,
-  'demand-keep': PART,
+  'demand-keep': KEPT,
   'demand-avoid-part': PART,
   'demand-avoid-supplier': only('text'),
   'demand-avoid-condition': PART,
@@ -219,7 +224,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'demand-days': LIMIT,
   'demand-stock': NOTHING,
   'demand-torque': LIMIT,
-  'demand-ruleset-keep': only('part', 'text'),
+  'demand-ruleset-keep': KEPT_BY_RULES,
   'demand-ruleset-check': DEMANDED_CHECK,
   'demand-ruleset-rest': only('text'),
   'demand-unknowns': NOTHING,
@@ -228,7 +233,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'drop-load': WANTED_LOAD,
   'drop-condition': PART,
   'drop-present': NOTHING,
-  'drop-keep': PART,
+  'drop-keep': KEPT,
   'drop-avoid-part': PART,
   'drop-avoid-supplier': only('text'),
   'drop-avoid-condition': PART,
@@ -238,7 +243,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'drop-days': LIMIT_OUT,
   'drop-stock': NOTHING,
   'drop-torque': LIMIT,
-  'drop-ruleset-keep': only('part', 'text'),
+  'drop-ruleset-keep': KEPT_BY_RULES,
   'drop-ruleset-check': DEMANDED_CHECK,
   'drop-ruleset-rest': only('text'),
   'drop-unknowns': NOTHING,

@@ -29,6 +29,8 @@ const KITS: readonly (() => unknown)[] = [
   askKits('lirren-1', ['clutch-late'], { fitted: { gearbox: 'gearbox-6-late' } }),
   askKits('ordale-1', ['tyre-205-80-16@front-tyre']),
   askKits('lirren-1', ['front-hub-used'], { unknowns: 'refuse' }),
+  // Another part on either side stays.
+  askKits('vessimer-20', ['final-drive-vessimer-plates'], { keep: ['rear-half-shaft'] }),
   askFit('lirren-1', 'front-hub-117', { changes: 'yes' }),
   askFit('lirren-1', 'prop-remade', { changes: 'yes' }),
 ];

@@ -127,11 +127,11 @@ const drops = {
 
 /** All that is taken back, in one breath. */
 function together({ names = [] }: ReasonData): string {
-  return names.map(bare).reduce((before, text) => {
-    return text.startsWith('Auch ')
-      ? `${before}, und auch ${text.slice(5)}`
-      : `${before}; und: ${text}`;
-  });
+  const [first = '', ...others] = names.map(bare);
+  const joined = others.map((text) =>
+    text.startsWith('Auch ') ? `, und auch ${text.slice(5)}` : `; und: ${text}`,
+  );
+  return [first, ...joined].join('');
 }
 
 /** A sentence without its full stop. */

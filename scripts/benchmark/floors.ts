@@ -3,6 +3,7 @@
  * solvers in one run on one machine, never times.
  */
 
+import type { ConflictResult } from './conflict-cells.js';
 import type { CellResult } from './optimum-cells.js';
 import type { RouteResult } from './route-cells.js';
 
@@ -16,7 +17,11 @@ export interface Floor {
   readonly isKept: boolean;
 }
 
-export function floorsOf(cells: readonly CellResult[], routes: readonly RouteResult[]): Floor[] {
+export function floorsOf(
+  cells: readonly CellResult[],
+  routes: readonly RouteResult[],
+  conflicts: readonly ConflictResult[],
+): Floor[] {
   const narrow = cells.filter(({ cell }) => ['few', 'rand', 'full'].includes(cell.group));
   const full = narrow.filter(({ cell }) => cell.group === 'full');
   const wide = cells.filter(
@@ -35,6 +40,7 @@ export function floorsOf(cells: readonly CellResult[], routes: readonly RouteRes
       1,
     ),
     least('HiGHS with cuts / own, first ten routes', routeRatios(routes), 100),
+    least('HiGHS / own, that there is no way', proofRatios(conflicts), 1),
   ].filter((floor) => floor !== null);
 }
 
@@ -51,6 +57,12 @@ function ratios(cells: readonly CellResult[], opponent: string): Ratio[] {
 function routeRatios(routes: readonly RouteResult[]): Ratio[] {
   return routes.flatMap(({ cell, highs }): Ratio[] =>
     highs === null ? [] : [[cell.name, highs.ratio]],
+  );
+}
+
+function proofRatios(conflicts: readonly ConflictResult[]): Ratio[] {
+  return conflicts.flatMap(({ cell, highs: { proofRatio } }): Ratio[] =>
+    Number.isFinite(proofRatio) ? [[cell.name, proofRatio]] : [],
   );
 }
 

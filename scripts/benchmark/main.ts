@@ -6,6 +6,7 @@
 
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { type ConflictResult, conflictCells, measuredConflicts } from './conflict-cells.js';
 import { measuredDemo } from './demo-question.js';
 import { floorsOf } from './floors.js';
 import { loadedHighs, type Opponent, yalps } from './opponents.js';
@@ -24,6 +25,9 @@ const QUICK: Extent = { seeds: 2, rounds: 2, seconds: 0.2 };
 /** How long an opponent may take for ten routes. */
 const ROUTES_FULL: Extent = { seeds: 3, rounds: 3, seconds: 10 };
 const ROUTES_QUICK: Extent = { seeds: 2, rounds: 1, seconds: 1.5 };
+/** How long an opponent may take for one proof. */
+const CONFLICTS_FULL: Extent = { seeds: 5, rounds: 3, seconds: 4 };
+const CONFLICTS_QUICK: Extent = { seeds: 2, rounds: 3, seconds: 1 };
 
 async function kit(options: { quick: boolean; strict: boolean; json?: string }): Promise<boolean> {
   const { quick } = options;
@@ -53,11 +57,18 @@ async function kit(options: { quick: boolean; strict: boolean; json?: string }):
     routes.push(result);
     say(report.routeLine(result));
   }
+  say(`\n${report.CONFLICT_HEAD}`);
+  const conflicts: ConflictResult[] = [];
+  for (const cell of conflictCells().filter(({ isQuick }) => isQuick || !quick)) {
+    const result = measuredConflicts(cell, quick ? CONFLICTS_QUICK : CONFLICTS_FULL, highs);
+    conflicts.push(result);
+    say(report.conflictLine(result));
+  }
   say(`\n${report.DEMO_HEAD}`);
   for (const one of demo) say(report.demoLine(one));
 
-  const mismatches = [...cells, ...routes].flatMap((result) => result.mismatches);
-  const floors = floorsOf(cells, routes);
+  const mismatches = [...cells, ...routes, ...conflicts].flatMap((result) => result.mismatches);
+  const floors = floorsOf(cells, routes, conflicts);
   say('');
   for (const floor of floors) say(report.floorLine(floor));
   say(
@@ -68,7 +79,7 @@ async function kit(options: { quick: boolean; strict: boolean; json?: string }):
   );
   say(mismatches.length === 0 ? 'All answers agree.' : `They disagree:\n${mismatches.join('\n')}`);
   if (options.json !== undefined) {
-    const all = { machine, cells, routes, demo, floors, mismatches };
+    const all = { machine, cells, routes, conflicts, demo, floors, mismatches };
     writeFileSync(options.json, `${JSON.stringify(all, null, 2)}\n`);
   }
   const areKept = floors.every(({ isKept }) => isKept);

@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
+import type { ConflictResult } from './conflict-cells.js';
 import type { DemoResult } from './demo-question.js';
 import type { Floor } from './floors.js';
 import type { Times } from './measured.js';
@@ -119,6 +120,52 @@ export function routeLine(result: RouteResult): string {
     String(steps),
     String(cut),
   ]);
+}
+
+export const CONFLICT_HEAD = row([
+  'conflicts',
+  'none ms (max)',
+  'why ms (max)',
+  'HiGHS',
+  'none ms',
+  '/own',
+  'least ms',
+  '/own',
+  'agree',
+  'solves',
+  'steps',
+  'all',
+  'size',
+]);
+
+export function conflictLine(result: ConflictResult): string {
+  const { cell, proof, why, highs, possible, cut, solves, proofSteps, whySteps } = result;
+  const { agreed, gaveUp } = highs;
+  const besides = [
+    ...(gaveUp > 0 ? [`${gaveUp} gave up`] : []),
+    ...(possible > 0 ? [`${possible} have a way`] : []),
+    ...(cut > 0 ? [`${cut} cut`] : []),
+  ];
+  const total = agreed + result.mismatches.length;
+  return row([
+    cell.name,
+    times(proof),
+    times(why),
+    '',
+    times(highs.proof),
+    highs.proofRatio.toFixed(1),
+    times(highs.least),
+    highs.leastRatio.toFixed(1),
+    `${agreed}/${total}${besides.length > 0 ? ` (${besides.join(', ')})` : ''}`,
+    String(solves[0]),
+    String(proofSteps[0]),
+    String(whySteps[0]),
+    `${span(result.conflictSize)}/${span(result.correctionSize)}`,
+  ]);
+}
+
+function span([least, most]: readonly [number, number]): string {
+  return least === most ? String(most) : `${least}-${most}`;
 }
 
 export const DEMO_HEAD = row([

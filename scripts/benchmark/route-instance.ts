@@ -12,6 +12,7 @@ import {
   type Problem,
   type Relation,
   STATE,
+  type Variable,
 } from '../../src/domain/kit/core/problem.js';
 import { jointsOf } from './instance.js';
 import { Random } from './random.js';
@@ -35,7 +36,7 @@ export interface RouteShape {
 
 const CLASSES = 8;
 
-interface Joint {
+export interface Joint {
   readonly scope: readonly [number, number];
   /** By side, by part. */
   readonly classes: readonly [readonly number[], readonly number[]];
@@ -45,7 +46,7 @@ interface Joint {
 
 export function routeInstance(shape: RouteShape, seed: number): RouteInstance {
   const random = new Random(seed * 6007 + shape.positions * 13 + shape.parts);
-  const joints = jointsOf(shape, random).map((scope) => jointOf(scope, shape, random));
+  const joints = randomJoints(shape, random);
   const forced = random.below(shape.positions);
   return routesOver(joints, pricesOf(shape, 4990, random), forced);
 }
@@ -90,6 +91,11 @@ export function nothingToPay(shape: RouteShape, seed: number): RouteInstance {
   return { problem: { ...problem, prices: sumOf(atLeast) }, phase: 'proven', forced, costs: null };
 }
 
+/** What stands meets everywhere. */
+export function randomJoints(shape: RouteShape, random: Random): Joint[] {
+  return jointsOf(shape, random).map((scope) => jointOf(scope, shape, random));
+}
+
 function jointOf(scope: readonly [number, number], shape: RouteShape, random: Random): Joint {
   const side = () => Array.from({ length: shape.parts }, () => random.below(CLASSES));
   const classes = [side(), side()] as const;
@@ -110,27 +116,37 @@ function routesOver(
   prices: readonly (readonly number[])[],
   forced: number,
 ): RouteInstance {
-  const relations = joints.map((joint, index): Relation => {
-    const [left, right] = joint.classes;
-    const { scope } = joint;
-    const width = Math.sqrt(joint.meets.length);
-    const ask = ([a = 0, b = 0]: readonly number[]): Answer => {
-      const doesMeet = joint.meets[(left[a] ?? 0) * width + (right[b] ?? 0)] === true;
-      return { state: doesMeet ? STATE.holds : STATE.fails, blame: scope };
-    };
-    return { name: `joint ${index}`, scope, classes: joint.classes, ask };
-  });
-  relations.push({
+  const wanted: Relation = {
     name: 'wanted',
     scope: [forced],
     classes: [(prices[forced] ?? []).map((_, part) => (part === 0 ? 0 : 1))],
     ask: ([part]) => ({ state: part === 0 ? STATE.fails : STATE.holds, blame: [forced] }),
-  });
-  const variables = prices.map(({ length }, position) => {
+  };
+  const relations = [...joints.map(relationOf), wanted];
+  const problem = { variables: variablesOf(prices), relations, prices: sumOf(prices) };
+  const costs = prices.map((own, position) =>
+    own.map((price, part) =>
+      position === forced && part === 0 ? Number.POSITIVE_INFINITY : price,
+    ),
+  );
+  return { problem, phase: 'proven', forced, costs: costsOf(joints, costs) };
+}
+
+export function variablesOf(parts: readonly (readonly unknown[])[]): Variable[] {
+  return parts.map(({ length }, position) => {
     return { name: `position ${position}`, size: length, isPlace: true };
   });
-  const problem = { variables, relations, prices: sumOf(prices) };
-  return { problem, phase: 'proven', forced, costs: costsOf(joints, prices, forced) };
+}
+
+export function relationOf(joint: Joint, index: number): Relation {
+  const [left, right] = joint.classes;
+  const { scope } = joint;
+  const width = Math.sqrt(joint.meets.length);
+  const ask = ([a = 0, b = 0]: readonly number[]): Answer => {
+    const doesMeet = joint.meets[(left[a] ?? 0) * width + (right[b] ?? 0)] === true;
+    return { state: doesMeet ? STATE.holds : STATE.fails, blame: scope };
+  };
+  return { name: `joint ${index}`, scope, classes: joint.classes, ask };
 }
 
 function sumOf(atLeast: readonly (readonly number[])[]): Problem['prices'] {
@@ -139,20 +155,15 @@ function sumOf(atLeast: readonly (readonly number[])[]): Problem['prices'] {
   return { atLeast, floor: exact, exact };
 }
 
-function costsOf(
+/** For a general solver, with these costs by position and part. */
+export function costsOf(
   joints: readonly Joint[],
-  prices: readonly (readonly number[])[],
-  forced: number,
+  costs: readonly (readonly number[])[],
 ): CostProblem {
-  const variables = prices.map((own, position) => ({
-    costs: own.map((price, part) =>
-      position === forced && part === 0 ? Number.POSITIVE_INFINITY : price,
-    ),
-  }));
   const tables = joints.map(({ scope, classes, meets }): CostTable => {
     const size = Math.sqrt(meets.length);
-    const costs = meets.map((doesMeet) => (doesMeet ? 0 : Number.POSITIVE_INFINITY));
-    return { scope, classes, counts: [size, size], costs };
+    const own = meets.map((doesMeet) => (doesMeet ? 0 : Number.POSITIVE_INFINITY));
+    return { scope, classes, counts: [size, size], costs: own };
   });
-  return { variables, tables, limits: [] };
+  return { variables: costs.map((own) => ({ costs: own })), tables, limits: [] };
 }

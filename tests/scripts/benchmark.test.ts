@@ -4,6 +4,13 @@
  */
 
 import { beforeAll, describe, expect, test } from 'vitest';
+import {
+  conflictCells,
+  explained,
+  measuredConflicts,
+  proofOf,
+} from '../../scripts/benchmark/conflict-cells.js';
+import { conflictInstance } from '../../scripts/benchmark/conflict-instance.js';
 import { instance } from '../../scripts/benchmark/instance.js';
 import { loadedHighs, type Opponent, yalps } from '../../scripts/benchmark/opponents.js';
 import { type Cell, measuredCell, optimumCells } from '../../scripts/benchmark/optimum-cells.js';
@@ -55,8 +62,42 @@ test('the first ten routes cost what ten least costs with cuts do', () => {
   expect(found[0]).toBeGreaterThan(1);
 });
 
+describe('demands that cannot hold together', () => {
+  const shape = { positions: 14, parts: 6, extra: 5, allowed: 0.25 };
+  const cell = (isUnplanted: boolean) => {
+    return { name: 'tiny', isQuick: true, shape: { ...shape, isUnplanted } };
+  };
+
+  test.each([false, true])('are agreed on, and how many must go; unplanted: %s', (isUnplanted) => {
+    const result = measuredConflicts(cell(isUnplanted), extent, highs);
+    expect(result.mismatches).toEqual([]);
+    expect(result).toMatchObject({ cut: 0, highs: { agreed: 4, gaveUp: 0 } });
+    expect(result.possible).toBeLessThan(2);
+    expect(result.solves[0]).toBeGreaterThan(10);
+  });
+
+  test('an opponent that says something else is a mismatch', () => {
+    const wrong: Opponent = () => ({ cost: 7, taken: () => 0 });
+    const { mismatches } = measuredConflicts(cell(false), extent, wrong);
+    expect(mismatches).toHaveLength(4);
+  });
+
+  test('take few solves and steps where they exclude each other in many rings', () => {
+    const wide = { positions: 40, parts: 50, extra: 60, allowed: 0.25, isUnplanted: true };
+    const one = conflictInstance(wide, 1);
+    const { isPossible, steps } = proofOf(one);
+    expect(isPossible).toBe(false);
+    // Each bound is about twice what it takes.
+    expect(steps).toBeLessThanOrEqual(190);
+    const { contradiction, ...work } = explained(one);
+    expect(contradiction).toMatchObject({ isSmallest: true, isAllSmallest: true });
+    expect(work.solves).toBeLessThanOrEqual(160);
+    expect(work.steps).toBeLessThanOrEqual(18_000);
+  });
+});
+
 test('every cell has its own name, and some are quick', () => {
-  for (const cells of [optimumCells(), routeCells()]) {
+  for (const cells of [optimumCells(), routeCells(), conflictCells()]) {
     expect(new Set(cells.map(({ name }) => name)).size).toBe(cells.length);
     expect(cells.some(({ isQuick }) => isQuick)).toBe(true);
   }

@@ -30,6 +30,8 @@ export interface Conflict extends Relaxations {
   readonly isSmallest: boolean;
   /** Null where the search ended before it was found. */
   readonly path: readonly Step[] | null;
+  /** How often it was asked whether demands can hold together, and steps, without the ways out. */
+  readonly work: { readonly solves: number; readonly steps: number };
 }
 
 /** @throws where the question has a route. */
@@ -39,11 +41,13 @@ export function conflictOf(question: KitQuestion): Conflict {
   const trials = new Trials(question, demands, budget);
   const found = contradictionOf({ count: demands.length, met: (some) => trials.met(some) });
   const conflict = found.conflict.map((index) => demands[index] as Demand);
+  const path = trials.path(new Set(found.conflict));
   return {
     catalogue: trials.catalogue,
     demands: conflict,
     isSmallest: found.isSmallest,
-    path: trials.path(new Set(found.conflict)),
+    path,
+    work: { solves: trials.solves, steps: question.steps - budget.left },
     ...relaxationsOf(question, demands, found),
   };
 }
@@ -52,11 +56,12 @@ const PROVEN = ['proven'] as const;
 const BOTH = ['proven', 'open'] as const;
 
 class Trials {
+  /** So often it was asked whether something can hold. */
+  solves = 0;
   readonly #question: KitQuestion;
   readonly #demands: readonly Demand[];
   readonly #budget: Budget;
   readonly #bases = new Map<string, DemandBase>();
-  #solves = 0;
 
   constructor(question: KitQuestion, demands: readonly Demand[], budget: Budget) {
     this.#question = question;
@@ -112,8 +117,8 @@ class Trials {
   }
 
   #solve(base: DemandBase, relations: readonly number[]): readonly number[] | null | undefined {
-    if (this.#solves >= MOST_SOLVES) return undefined;
-    this.#solves += 1;
+    if (this.solves >= MOST_SOLVES) return undefined;
+    this.solves += 1;
     return feasible(base.tables.only(relations, base.prices), base.leastState, this.#budget);
   }
 

@@ -17,7 +17,7 @@ import type { Budget, Prices, State } from './problem.js';
 import type { Tables } from './tables.js';
 
 /** So many steps are made before it begins again. */
-const FEW_STEPS = 200;
+const FEW_STEPS = 50;
 /** So many combinations looked at are about as much work as a node. */
 const LOOKS_IN_STEP = 1000;
 

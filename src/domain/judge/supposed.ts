@@ -11,6 +11,7 @@
 import type { Vehicle } from '../catalogue/catalogue.js';
 import {
   type Arrangement,
+  asBuilt,
   type Configuration,
   handsOf,
   isSeatChanged,
@@ -34,8 +35,8 @@ const MOST_SUPPOSED = 64;
 export function supposalsOf(configuration: Configuration): readonly Supposal[] {
   const facts = untoldIn(configuration.present);
   if (facts.size === 0) return [];
-  return waysFor(configuration, facts).map(({ told, vehicle }) => {
-    return { facts: told, configuration: supposed(configuration, told, vehicle) };
+  return waysFor(configuration, facts).map((way) => {
+    return { facts: way.told, configuration: supposed(configuration, way) };
   });
 }
 
@@ -58,6 +59,8 @@ function untoldIn(arrangement: Arrangement): ReadonlySet<string> {
 interface Way {
   readonly told: ReadonlyMap<string, string>;
   readonly vehicle: Vehicle;
+  /** What the works fitted to it then. */
+  readonly built: Arrangement;
 }
 
 const waysOfVehicle = new WeakMap<Vehicle, Map<string, readonly Way[]>>();
@@ -76,17 +79,16 @@ function waysFor({ vehicle, catalogue }: Configuration, untold: ReadonlySet<stri
         [...values.keys()].map((value) => new Map([...one, [id, value]])),
       );
     }
-    ways = told.map((one) => ({ told: one, vehicle: withFacts(vehicle, one) }));
+    ways = told.map((one) => {
+      const own = withFacts(vehicle, one);
+      return { told: one, vehicle: own, built: asBuilt(own) };
+    });
     known.set(name, ways);
   }
   return ways;
 }
 
-function supposed(
-  configuration: Configuration,
-  told: ReadonlyMap<string, string>,
-  vehicle: Vehicle,
-): Configuration {
+function supposed(configuration: Configuration, { told, vehicle, built }: Way): Configuration {
   const { layout, present: before, judged: after, renewed = new Set() } = configuration;
   const tell = (seat: Seat): Seat => {
     const value = seat.option === undefined ? undefined : told.get(seat.option.fact);
@@ -95,7 +97,11 @@ function supposed(
     if (value === undefined) return { occupant: seat.occupant, origin: seat.origin };
     return { occupant: seat.option.by.get(value) ?? seat.occupant, origin: seat.origin };
   };
-  const present = { ...before, seats: mapped(before.seats, tell) };
+  // Where the question says what that vehicle was built with, the works did fit it.
+  const present = {
+    ...before,
+    seats: overlay(built, mapped(before.seats, tell)).seats,
+  };
   const judged = {
     ...after,
     seats: overlay(present, mapped(after.seats, tell)).seats,

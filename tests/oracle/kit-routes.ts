@@ -67,7 +67,8 @@ export function askKits(
     if (candidate !== null) judged.set(keyOf(change), candidate);
   }
   const valid = [...judged.values()];
-  const kept = valid.filter((one) => isIrredundant(one, judged, base));
+  const validAs = (change: Change) => judged.get(keyOf(change)) ?? null;
+  const kept = valid.filter((one) => isIrredundant(one, validAs, base));
   const within = kept.filter((one) => isWithinLimits(one, ask));
   const routes = grouped(within, ask);
   return {
@@ -80,7 +81,7 @@ export function askKits(
 }
 
 /** With the checks of the ruleset among those of the layout, where each has a name of its own. */
-function presentOf(document: CatalogueDocument, ask: KitAsk): Scene {
+export function presentOf(document: CatalogueDocument, ask: KitAsk): Scene {
   const demanded = rulesetOf(document, ask)?.demands.checks ?? [];
   const checks = demanded.map((raw, index) => ({ ...(raw as object), id: `${RULESET}${index}` }));
   const layouts = (document.layouts ?? []).map((layout) => {
@@ -100,8 +101,8 @@ function presentOf(document: CatalogueDocument, ask: KitAsk): Scene {
   });
 }
 
-const RULESET = 'ruleset ';
-const WISHED = 'wished ';
+export const RULESET = 'ruleset ';
+export const WISHED = 'wished ';
 
 /** The loads that are wished for, each asking for more than it does by itself. */
 function loadsWished({ checks = [] }: LayoutRecord, { wants }: KitAsk): object[] {
@@ -167,7 +168,7 @@ function keyOf(change: Change): string {
 }
 
 /** Null where something fails, or where what it takes cannot be had. */
-function judgeChange(
+export function judgeChange(
   change: Change,
   base: Scene,
   ask: KitAsk,
@@ -222,10 +223,12 @@ function wordsOf(id: string, { layout }: Scene): string[] {
 /**
  * Whatever is put back, alone or together, something fails or opens. A row of adapters goes back to
  * the one that is there now, or only what is new in it goes.
+ *
+ * @param validAs what a change comes to; null where it is not valid.
  */
-function isIrredundant(
+export function isIrredundant(
   one: Candidate,
-  valid: ReadonlyMap<string, Candidate>,
+  validAs: (change: Change) => Candidate | null,
   base: Scene,
 ): boolean {
   const { places, rows } = one.change;
@@ -252,8 +255,8 @@ function isIrredundant(
       });
       back.places.set(unit.position, pieces);
     }
-    const other = valid.get(keyOf(back));
-    return other === undefined || [...other.open].some((name) => !one.open.has(name));
+    const other = validAs(back);
+    return other === null || [...other.open].some((name) => !one.open.has(name));
   });
 }
 

@@ -130,6 +130,30 @@ describe('present is one of several', () => {
     expect(stateOf(one, 'disc-hub')).toBe('holds meets');
     expect(stateOf(one, 'room')).toBe('open not-recorded');
   });
+
+  it('what it says is as the works fitted it, for each value that has it there', () => {
+    const odd = world({
+      places: ['caliper', 'disc'],
+      matings: ['caliper.disc = disc.caliper'],
+      facts: [{ id: 'pack', name: 'Pack', values: values('small', 'large') }],
+      parts: {
+        'caliper-l': { disc: flange('L') },
+        'disc-s': { caliper: flange('S') },
+        'disc-l': { caliper: flange('L') },
+      },
+      cars: {
+        car: {
+          caliper: { by: 'pack', small: 'caliper-l', large: 'caliper-l' },
+          disc: { by: 'pack', small: 'disc-s', large: 'disc-l' },
+        },
+      },
+    });
+    const states = (said: Record<string, string>) =>
+      judged(odd, { said }).constraints.map(({ id, state }) => `${id} ${state}`);
+    expect(states({ caliper: 'caliper-l' })).toEqual(['caliper-disc given']);
+    // Of the large ones that is another disc, and fails with the caliper.
+    expect(states({ disc: 'disc-s' })).toEqual(['caliper-disc open']);
+  });
 });
 
 describe('a kit', () => {

@@ -20,6 +20,8 @@ import { askReal } from './real-kits.js';
 const CASES = 250;
 const SEED = 21;
 const ROUTES = 6;
+/** Of so many cases the reasons are looked at in another order too. */
+const TURNED = 50;
 /** What must be met for this to show anything. */
 const OFTEN = ['wanted', 'present-fails', 'mating-fails', 'needed-empty', 'becomes-open'] as const;
 
@@ -47,7 +49,8 @@ describe('the reasons of a route', () => {
         const what = unrooted(route);
         try {
           what.push(...checked.untrue(route), ...checked.redundant(route));
-          if (checked.untrue(reversed(route)).length > 0) seenReversed += 1;
+          const isTurned = at < TURNED && checked.untrue(reversed(route)).length > 0;
+          if (isTurned) seenReversed += 1;
         } catch (error) {
           if (!(error instanceof TooManyWorlds)) throw error;
           givenUp += 1;
@@ -68,7 +71,7 @@ describe('the reasons of a route', () => {
   });
 
   it('are often not so in another order', () => {
-    expect(seenReversed).toBeGreaterThan(CASES / 50);
+    expect(seenReversed).toBeGreaterThan(TURNED / 50);
   });
 });
 

@@ -10,7 +10,7 @@ import type { CatalogueDocument } from '../../src/domain/catalogue/document.js';
 import { askJudge, compiled } from './real-judge.js';
 import { cases } from './small-document.js';
 
-const RUNS = { numRuns: 120, seed: 5 };
+const RUNS = { numRuns: 400, seed: 7 };
 
 type Records = Record<string, unknown>;
 

@@ -2,8 +2,8 @@
  * A smallest part of a list that still does what the whole list does, in the sense that no item
  * of it can be left out. What stands earlier in the list is rather kept.
  *
- * After Ulrich Junker, "QuickXplain: preferred explanations and relaxations for over-constrained
- * problems" (AAAI 2004), from memory.
+ * The method is known in the field as QuickXplain; written down here from memory. It halves the
+ * list, and tests about as often as the result is long, times the logarithm of the list.
  */
 
 /** Whether some of the items do it; if some do, so do more. Undefined: nobody can tell any more. */

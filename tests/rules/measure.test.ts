@@ -240,6 +240,27 @@ describe('what is there to confirm, and what is measured before ordering', () =>
     ]);
   });
 
+  it('that something may be set is confirmed too, alone or as the greatest of two', () => {
+    const set = (choose: string[]) => ({ choose, evidence: { basis: 'reported' } });
+    expect(asked('20.10 ±0.01 mm', set(['19.95 mm', '20.05 mm']))).toEqual([
+      'prop.front.dia to-confirm ±?',
+    ]);
+    const cars = world({
+      roles: { box: { length: 'length' }, prop: { length: 'length' } },
+      places: ['box', 'prop'],
+      checks: [{ id: 'room', 'at-most': [{ max: ['box.length', 'prop.length'] }, '12 mm'] }],
+      parts: {
+        'box-a': { length: '9 ±0 mm' },
+        'prop-a': { length: '9 ±0 mm' },
+        'prop-b': { length: set(['8 mm', '10 mm']) },
+      },
+      cars: { car: { box: 'box-a', prop: 'prop-a' } },
+    });
+    expect(factsOf(judged(cars, { put: { prop: 'prop-b' } }))).toEqual([
+      'prop.length to-confirm ±?',
+    ]);
+  });
+
   it('what is made to suit, but hangs on a measure, asks for that first', () => {
     const cars = world({
       roles: { body: { span: 'length' }, shaft: { length: 'length' } },

@@ -28,14 +28,15 @@ import {
 import { coincidence, knownTo } from './coincide.js';
 import { type Prepared, remainingUnknowns } from './evaluate.js';
 import type { Setting, Unknown } from './evaluator.js';
-import type { NumberReading, Reading } from './reading.js';
+import type { Reading } from './reading.js';
 import { decidingReadings, isUnrecorded } from './result.js';
 import { type Basis, gradeOf } from './state.js';
 import { type Combined, decideTogether, type Member } from './together.js';
 
 export type Purpose = 'to-decide' | 'to-order' | 'to-confirm';
 
-type Fact = Exclude<Reading, { form: 'empty' | 'several' | 'choice' | 'range' }>;
+/** What may be set counts where only weak evidence says that it may. */
+type Fact = Exclude<Reading, { form: 'empty' | 'several' | 'choice' }>;
 
 export interface NarrowingFact {
   readonly reading: Fact;
@@ -64,9 +65,10 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
   const fixed = { ...trusting, picks: combined.picks };
   const numbers = chosen.flatMap((unknown) =>
     readingsBehind(unknown).map((reading) => {
-      const isWeak = reading.basis !== null && !decides(reading.basis) && !isUnrecorded(reading);
-      const purpose: Purpose = isWeak ? 'to-confirm' : 'to-decide';
-      return { reading, purpose, needed: neededFor(unknown, chosen, members, fixed) };
+      const purpose: Purpose = isWeak(reading) ? 'to-confirm' : 'to-decide';
+      // That something may be set is so or is not.
+      const needed = reading.form === 'range' ? null : neededFor(unknown, chosen, members, fixed);
+      return { reading, purpose, needed };
     }),
   );
   return unique([...words, ...numbers]);
@@ -74,19 +76,29 @@ export function narrow(members: readonly Member[], setting: Setting): NarrowingF
 
 /**
  * What a person would measure to know a number: the value itself; of the least or greatest of
- * several, those that nobody recorded, and if all are recorded, all.
+ * several, those that nobody recorded or only weak evidence has, and if there are none, all.
  */
 function readingsBehind({ readings }: Unknown): Fact[] {
-  const numbers = readings.filter((one): one is NumberReading => one.form === 'number');
-  const recorded = numbers.flatMap((one): readonly Reading[] => one.behind ?? [one]);
+  const recorded = readings.flatMap((one): readonly Reading[] => {
+    return one.form === 'number' ? (one.behind ?? [one]) : [one];
+  });
   const facts = recorded.filter(
-    (one): one is Fact => one.form === 'number' || one.form === 'list' || one.form === 'code',
+    (one): one is Fact =>
+      one.form === 'number' ||
+      one.form === 'list' ||
+      one.form === 'code' ||
+      (one.form === 'range' && isWeak(one)),
   );
   const distinct = facts.filter((one, index) => {
     return facts.findIndex(({ key }) => key === one.key) === index;
   });
-  const missing = distinct.filter(isUnrecorded);
-  return missing.length > 0 ? missing : distinct;
+  const doubtful = distinct.filter((one) => isUnrecorded(one) || isWeak(one));
+  return doubtful.length > 0 ? doubtful : distinct;
+}
+
+/** Recorded, on evidence that may not decide. */
+function isWeak(reading: Fact): boolean {
+  return reading.basis !== null && !decides(reading.basis) && !isUnrecorded(reading);
 }
 
 /** The facts that would tell what to order, where a choice suits but depends on them. */
@@ -116,8 +128,7 @@ function wordFacts(prepared: readonly Prepared[]): NarrowingFact[] {
   return prepared.flatMap(decidingReadings).flatMap((reading) => {
     if (reading.form !== 'code' && reading.form !== 'list' && reading.form !== 'points') return [];
     const isMissing = isUnrecorded(reading);
-    const isWeak = reading.basis !== null && !decides(reading.basis);
-    if (!isMissing && !isWeak) return [];
+    if (!isMissing && !isWeak(reading)) return [];
     return [{ reading, purpose: isMissing ? 'to-decide' : 'to-confirm', needed: null }];
   });
 }

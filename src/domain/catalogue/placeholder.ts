@@ -7,7 +7,7 @@
  * (`missing-tooth`). Where the checks of a kind do not name it, it may mean either, and is refused.
  */
 
-import type { Check, Condition } from '../check/check.js';
+import { type Check, type SimpleCondition, testsIn } from '../check/check.js';
 import type { Kind } from './catalogue.js';
 
 /**
@@ -44,19 +44,9 @@ export function asksForNone({ checks }: Kind): boolean {
 function checkNamesNone(check: Check): boolean {
   const isNamed =
     check.primitive === 'one-of' && 'codes' in check.options && check.options.codes.includes(NONE);
-  return isNamed || (check.when !== null && conditionNamesNone(check.when));
+  return isNamed || (check.when !== null && testsIn(check.when).some(conditionNamesNone));
 }
 
-function conditionNamesNone(condition: Condition): boolean {
-  switch (condition.test) {
-    case 'all':
-    case 'any':
-      return condition.of.some(conditionNamesNone);
-    case 'not':
-      return conditionNamesNone(condition.of);
-    case 'check':
-      return checkNamesNone(condition.check);
-    default:
-      return false;
-  }
+function conditionNamesNone(condition: SimpleCondition): boolean {
+  return condition.test === 'check' && checkNamesNone(condition.check);
 }

@@ -122,15 +122,21 @@ export function termsWithin(check: Check): Term[] {
 }
 
 export function termsOfCondition(condition: Condition): Term[] {
+  return testsIn(condition).flatMap((one) => (one.test === 'check' ? termsWithin(one.check) : []));
+}
+
+/** A condition that is not made of others. */
+export type SimpleCondition = Exclude<Condition, { readonly test: 'all' | 'any' | 'not' }>;
+
+/** The simple conditions that a condition is made of, however they are joined. */
+export function testsIn(condition: Condition): SimpleCondition[] {
   switch (condition.test) {
     case 'all':
     case 'any':
-      return condition.of.flatMap(termsOfCondition);
+      return condition.of.flatMap(testsIn);
     case 'not':
-      return termsOfCondition(condition.of);
-    case 'check':
-      return termsWithin(condition.check);
+      return testsIn(condition.of);
     default:
-      return [];
+      return [condition];
   }
 }

@@ -3,7 +3,7 @@
  * it worth while to put in what neither face at the ends calls for.
  */
 
-import { type Check, type Condition, termsOf } from '../check/check.js';
+import { type Check, type Condition, termsOf, testsIn } from '../check/check.js';
 import { leavesOf } from '../check/evaluator.js';
 import type { KitQuestion } from './question.js';
 
@@ -26,19 +26,10 @@ export function ruledMatings({ vehicle, catalogue }: KitQuestion): ReadonlySet<s
 }
 
 function matingsIn(condition: Condition): string[] {
-  switch (condition.test) {
-    case 'all':
-    case 'any':
-      return condition.of.flatMap(matingsIn);
-    case 'not':
-      return matingsIn(condition.of);
-    case 'check':
-      return matingsRead(condition.check);
-    case 'adapter':
-      return [condition.mating];
-    default:
-      return [];
-  }
+  return testsIn(condition).flatMap((one) => {
+    if (one.test === 'adapter') return one.mating;
+    return one.test === 'check' ? matingsRead(one.check) : [];
+  });
 }
 
 function matingsRead(check: Check): string[] {

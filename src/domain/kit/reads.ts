@@ -10,8 +10,7 @@
 import type { Part, Value } from '../catalogue/catalogue.js';
 import { isDonorArticle } from '../catalogue/donor-article.js';
 import { madeFrom } from '../catalogue/trade.js';
-import type { Condition } from '../check/check.js';
-import { termsOf, termsWithin } from '../check/check.js';
+import { type Condition, type SimpleCondition, termsOf, testsIn } from '../check/check.js';
 import { leavesOf } from '../check/evaluator.js';
 import { gradeOf } from '../check/state.js';
 import type { Reference, Term } from '../check/term.js';
@@ -95,27 +94,23 @@ export class Reads {
   }
 
   condition(condition: Condition): void {
-    switch (condition.test) {
-      case 'all':
-      case 'any':
-        for (const one of condition.of) this.condition(one);
-        break;
-      case 'not':
-        this.condition(condition.of);
-        break;
+    for (const one of testsIn(condition)) this.#test(one);
+  }
+
+  #test(one: SimpleCondition): void {
+    switch (one.test) {
       case 'check':
-        this.terms(termsWithin(condition.check));
-        if (condition.check.when !== null) this.condition(condition.check.when);
-        this.terms(termsOf(condition.check));
+        this.terms(termsOf(one.check));
+        if (one.check.when !== null) this.condition(one.check.when);
         break;
       case 'adapter':
-        this.mating(condition.mating);
+        this.mating(one.mating);
         break;
       case 'opened':
-        this.opened(condition.position);
+        this.opened(one.position);
         break;
       default:
-        this.change(condition.position);
+        this.change(one.position);
     }
   }
 

@@ -3,7 +3,7 @@
  * of them is there.
  */
 
-import type { Condition } from '../check/check.js';
+import { type SimpleCondition, testsIn } from '../check/check.js';
 import { isChanged } from '../judge/configuration.js';
 import type { Judgement } from '../judge/judge.js';
 import type { Line } from './basket.js';
@@ -179,23 +179,14 @@ function setOffBy({ scene }: KitProblem, name: string, lines: readonly Line[]): 
   const { catalogue, question } = scene;
   const rules = catalogue.rules.get(question.vehicle.layout.id) ?? [];
   const rule = rules.find(({ id }) => id === name);
-  const touched = new Set(rule === undefined ? [] : touchedIn(rule.when));
+  const touched = new Set(rule === undefined ? [] : testsIn(rule.when).flatMap(touchedBy));
   return lines.find(
     ({ action, position }) => action !== 'extra' && position !== null && touched.has(position),
   );
 }
 
-function touchedIn(when: Condition): string[] {
-  switch (when.test) {
-    case 'changed':
-    case 'opened':
-      return [when.position];
-    case 'all':
-    case 'any':
-      return when.of.flatMap(touchedIn);
-    default:
-      return [];
-  }
+function touchedBy(one: SimpleCondition): string[] {
+  return one.test === 'changed' || one.test === 'opened' ? [one.position] : [];
 }
 
 function sideReason(

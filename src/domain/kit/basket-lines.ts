@@ -10,8 +10,8 @@ import type { Item } from './items.js';
 import type { Good } from './market.js';
 import {
   type BoughtLot,
-  demandsOf,
   leftOverOf,
+  needsByGood,
   type Purchase,
   type Share,
   sharesOf,
@@ -26,8 +26,8 @@ export function basketLines(
 ): Line[] {
   const shares = new Map<Need, readonly Share[]>();
   const used = new Map<BoughtLot, Map<Good, number>>(lots.map((lot) => [lot, new Map()]));
-  for (const [good, demand] of demandsOf(items.flatMap(({ needs }) => needs))) {
-    for (const [need, own] of sharesOf(demand, lots)) {
+  for (const [good, ofGood] of needsByGood(items.flatMap(({ needs }) => needs))) {
+    for (const [need, own] of sharesOf(ofGood, lots)) {
       shares.set(need, own);
       for (const { from, units } of own) {
         if (typeof from === 'string') continue;

@@ -21,7 +21,7 @@ import {
 import { type Lanes, Packing, type PriceLane } from './lanes.js';
 import { type Least, leastOfHand, leastOfItem } from './least.js';
 import { Market } from './market.js';
-import { demandsOf, leastPrice, type Purchase, purchaseOf } from './purchase.js';
+import { leastPrice, needsByGood, type Purchase, purchaseOf } from './purchase.js';
 import type { KitQuestion } from './question.js';
 import { totalsOf, unknownLimitsOf } from './totals.js';
 
@@ -115,7 +115,7 @@ export class PriceList {
     const items = this.#within(bill);
     if (items === null) return Number.POSITIVE_INFINITY;
     const { market, packing } = this.#workshop;
-    const price = leastPrice(demandsOf(needsOf(items)), market, this.#mostMoney(items));
+    const price = leastPrice(needsByGood(needsOf(items)), market, this.#mostMoney(items));
     return price === null ? Number.POSITIVE_INFINITY : packing.pack(this.#lanes(items, price));
   }
 
@@ -161,8 +161,8 @@ export class PriceList {
   #reckon(bill: Bill): Reckoning | null {
     const items = this.#within(bill);
     if (items === null) return null;
-    const demands = demandsOf(needsOf(items));
-    const purchase = purchaseOf(demands, this.#workshop.market, this.#mostMoney(items));
+    const byGood = needsByGood(needsOf(items));
+    const purchase = purchaseOf(byGood, this.#workshop.market, this.#mostMoney(items));
     if (purchase === null) return null;
     return this.#isKnownEnough(items, purchase) ? { items, purchase } : null;
   }

@@ -16,7 +16,7 @@ import type { Bought, LotForSale } from './lot-for-sale.js';
 import type { Good, Market } from './market.js';
 
 /** All that is needed of one sort of goods. */
-export class Demand {
+export class GoodNeeds {
   readonly good: Good;
   readonly #needs: Need[] = [];
   #total = 0;
@@ -73,51 +73,51 @@ export interface Purchase {
   readonly lots: readonly BoughtLot[];
 }
 
-export function demandsOf(needs: Iterable<Need>): Map<Good, Demand> {
-  const demands = new Map<Good, Demand>();
+export function needsByGood(needs: Iterable<Need>): Map<Good, GoodNeeds> {
+  const byGood = new Map<Good, GoodNeeds>();
   for (const need of needs) {
-    let demand = demands.get(need.good);
-    if (demand === undefined) {
-      demand = new Demand(need.good);
-      demands.set(need.good, demand);
+    let ofGood = byGood.get(need.good);
+    if (ofGood === undefined) {
+      ofGood = new GoodNeeds(need.good);
+      byGood.set(need.good, ofGood);
     }
-    demand.add(need);
+    ofGood.add(need);
   }
-  return demands;
+  return byGood;
 }
 
 /** The cheapest purchase for at most so much money; null where there is none. */
 export function purchaseOf(
-  demands: ReadonlyMap<Good, Demand>,
+  byGood: ReadonlyMap<Good, GoodNeeds>,
   market: Market,
   mostMoney: number,
 ): Purchase | null {
-  return cheapest(demands, market, { mostMoney, ownOf: (demand, units) => demand.own(units) });
+  return cheapest(byGood, market, { mostMoney, ownOf: (ofGood, units) => ofGood.own(units) });
 }
 
 /**
- * The least that a purchase costs for these demands and any more: all that has no price counts
- * alike, since more demands may make any lot worth its price.
+ * The least that a purchase costs for these needs and any more: all that has no price counts
+ * alike, since more needs may make any lot worth its price.
  */
 export function leastPrice(
-  demands: ReadonlyMap<Good, Demand>,
+  byGood: ReadonlyMap<Good, GoodNeeds>,
   market: Market,
   mostMoney: number,
 ): Price | null {
-  const ownOf = (demand: Demand, units: number): Price | null => {
-    const own = demand.own(units);
+  const ownOf = (ofGood: GoodNeeds, units: number): Price | null => {
+    const own = ofGood.own(units);
     return own === null ? null : { ...own, unpriced: own.unpriced + own.minor, minor: 0 };
   };
-  return cheapest(demands, market, { mostMoney, ownOf })?.price ?? null;
+  return cheapest(byGood, market, { mostMoney, ownOf })?.price ?? null;
 }
 
 interface Terms {
   readonly mostMoney: number;
-  readonly ownOf: (demand: Demand, units: number) => Price | null;
+  readonly ownOf: (ofGood: GoodNeeds, units: number) => Price | null;
 }
 
 function cheapest(
-  demands: ReadonlyMap<Good, Demand>,
+  byGood: ReadonlyMap<Good, GoodNeeds>,
   market: Market,
   { mostMoney, ownOf }: Terms,
 ): Purchase | null {
@@ -126,12 +126,12 @@ function cheapest(
   let fixed = wanted.reduce((sum, lot) => plus(sum, lot.price(1) ?? NOTHING), NOTHING);
   const touched: { readonly demand: number; own: (units: number) => Price | null }[] = [];
   const chosen = new Map<LotForSale, LotContent[]>();
-  for (const demand of demands.values()) {
-    const rest = restOf(demand, wanted);
+  for (const ofGood of byGood.values()) {
+    const rest = restOf(ofGood, wanted);
     if (rest <= 0) continue;
-    const lots = [...demand.good.inLots].filter(([lot]) => lot.price(atLeastOf(lot) + 1) !== null);
+    const lots = [...ofGood.good.inLots].filter(([lot]) => lot.price(atLeastOf(lot) + 1) !== null);
     if (lots.length === 0) {
-      const own = ownOf(demand, rest);
+      const own = ownOf(ofGood, rest);
       if (own === null) return null;
       fixed = plus(fixed, own);
       continue;
@@ -141,7 +141,7 @@ function cheapest(
       contents.push({ good: touched.length, quantity, copies: Math.ceil(rest / quantity) });
       chosen.set(lot, contents);
     }
-    touched.push({ demand: rest, own: (units) => ownOf(demand, units) });
+    touched.push({ demand: rest, own: (units) => ownOf(ofGood, units) });
   }
   const lots = market.lots.filter((lot) => chosen.has(lot));
   const sets = lots.map((lot) => {
@@ -199,8 +199,8 @@ export interface Share {
 }
 
 /** Shares out the supply of one sort of goods, need by need; every need its shares in order. */
-export function sharesOf(demand: Demand, lots: readonly BoughtLot[]): Map<Need, Share[]> {
-  const { good } = demand;
+export function sharesOf(ofGood: GoodNeeds, lots: readonly BoughtLot[]): Map<Need, Share[]> {
+  const { good } = ofGood;
   const inLots = lots.map((from) => {
     return { from, units: from.copies * (good.inLots.get(from.lot) ?? 0) };
   });
@@ -210,11 +210,11 @@ export function sharesOf(demand: Demand, lots: readonly BoughtLot[]): Map<Need, 
     ...inLots.filter(({ from }) => !from.lot.isWanted),
   ];
   const supplied = supplies.reduce((sum, { units }) => sum + units, 0);
-  const missing = Math.min(good.most, Math.max(0, demand.total - supplied));
+  const missing = Math.min(good.most, Math.max(0, ofGood.total - supplied));
   const offered = missing > 0 ? good.cheapest(missing) : null;
   const shares = new Map<Need, Share[]>();
   let covered = 0;
-  for (const need of demand.needs) {
+  for (const need of ofGood.needs) {
     const own: Share[] = [];
     let rest = need.units;
     for (const supply of supplies) {
@@ -246,7 +246,7 @@ function opened(offered: Bought, before: number, units: number, all: number): Sh
   return { from: 'offer', units, bought, over: isLast ? offered.packs * pack - all : 0 };
 }
 
-/** What of a lot that is bought is of no use to these demands. */
+/** What of a lot that is bought is of no use to these needs. */
 export function leftOverOf(
   { lot, copies }: BoughtLot,
   used: ReadonlyMap<Good, number>,
@@ -269,7 +269,7 @@ function usedOf(
   return [null, 0];
 }
 
-function restOf({ good, total }: Demand, wanted: readonly LotForSale[]): number {
+function restOf({ good, total }: GoodNeeds, wanted: readonly LotForSale[]): number {
   let supplied = good.owned;
   for (const lot of wanted) supplied += good.inLots.get(lot) ?? 0;
   return Math.max(0, total - supplied);

@@ -103,10 +103,11 @@ function usedAsCanBe(
   question: KitQuestion,
   { want }: Pick<ReturnType<typeof resolvedOf>, 'want'>,
 ): typeof want {
+  const budget = { left: question.steps };
   // Each wish was understood, so there are as many as were read.
   const whole = inputs.map((input) => {
     if (!('lot' in input)) return false;
-    return input.whole ?? canGoInWhole(question, input.lot);
+    return input.whole ?? canGoInWhole(question, input.lot, budget);
   });
   return {
     domain: want.domain.map((one, at) =>

@@ -42,13 +42,16 @@ export function conflictOf(question: KitQuestion): Conflict {
   const found = contradictionOf({ count: demands.length, met: (some) => trials.met(some) });
   const conflict = found.conflict.map((index) => demands[index] as Demand);
   const path = trials.path(new Set(found.conflict));
+  const work = { solves: trials.solves, steps: question.steps - budget.left };
+  // The ways out get the steps that are left, all of them together.
+  const relaxations = relaxationsOf(question, demands, found, budget);
   return {
-    catalogue: trials.catalogue,
+    catalogue: trials.catalogue(new Set(found.conflict)),
     demands: conflict,
     isSmallest: found.isSmallest,
     path,
-    work: { solves: trials.solves, steps: question.steps - budget.left },
-    ...relaxationsOf(question, demands, found),
+    work,
+    ...relaxations,
   };
 }
 
@@ -69,9 +72,8 @@ class Trials {
     this.#budget = budget;
   }
 
-  get catalogue(): Catalogue {
-    const all = new Set(this.#demands.keys());
-    return this.#base(all).problem.scene.catalogue;
+  catalogue(some: ReadonlySet<number>): Catalogue {
+    return this.#base(some).problem.scene.catalogue;
   }
 
   met(some: ReadonlySet<number>): ReadonlySet<number> | null | undefined {

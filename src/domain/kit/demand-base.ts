@@ -4,6 +4,7 @@
  */
 
 import { donorArticles } from '../catalogue/donor-article.js';
+import { LIMITED } from './basket.js';
 import { freeOfCharge } from './core/feasible.js';
 import { type Prices, STATE, type State } from './core/problem.js';
 import { Tables } from './core/tables.js';
@@ -67,9 +68,7 @@ export function baseOf(
   const open = without(question, filters);
   const { limits, refusesUnknowns } = question;
   const ground = groundOf(open);
-  const limited = (['cost', 'labourHours', 'leadDays'] as const).filter(
-    (name) => limits[name] !== null,
-  );
+  const limited = LIMITED.filter((name) => limits[name] !== null);
   const mustKnow = new Set(refusesUnknowns ? limited : []);
   const priceList = new PriceList({ ...open, catalogue: ground.scene.catalogue }, mustKnow);
   const filtering = filters.flatMap((one) => filterRelations(ground.scene, one));

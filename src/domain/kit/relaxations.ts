@@ -3,6 +3,7 @@
  */
 
 import type { Contradiction } from './core/contradiction.js';
+import type { Budget } from './core/problem.js';
 import { type Demand, without } from './demands.js';
 import type { KitQuestion } from './question.js';
 import { resolveKits } from './resolve.js';
@@ -28,11 +29,12 @@ export function relaxationsOf(
   question: KitQuestion,
   demands: readonly Demand[],
   { corrections, isAllSmallest }: Contradiction,
+  budget: Budget,
 ): Relaxations {
   const told = corrections.slice(0, MOST_RELAXATIONS);
   const relaxations = told.map((set, order) => {
     const dropped = set.map((index) => demands[index] as Demand);
-    return { dropped, route: bestWithout(question, dropped), order };
+    return { dropped, route: bestWithout(question, dropped, budget), order };
   });
   relaxations.sort(
     (a, b) =>
@@ -45,18 +47,24 @@ export function relaxationsOf(
 }
 
 /** Where one limit is taken back, the route that passes it least; else the best as asked for. */
-function bestWithout(question: KitQuestion, dropped: readonly Demand[]): Route | null {
+function bestWithout(
+  question: KitQuestion,
+  dropped: readonly Demand[],
+  budget: Budget,
+): Route | null {
   const limits = dropped.filter(({ is }) => is === 'limit').map(({ name }) => name);
   const [only, ...others] = limits;
   const measure = only === undefined || others.length > 0 ? undefined : MEASURES[only];
   const asked = {
     ...without(question, dropped),
     routes: 1,
+    steps: budget.left,
     onlyUndominated: false,
     ...(measure === undefined ? {} : { prefer: measure }),
   };
-  const [route = null] = resolveKits(asked, { looksAhead: false }).routes;
-  return route;
+  const { routes, steps } = resolveKits(asked, { looksAhead: false });
+  budget.left -= steps;
+  return routes[0] ?? null;
 }
 
 /** What is asked for first where the least that breaks a limit is wanted. */

@@ -5,31 +5,21 @@
  */
 
 import type { Budget } from './core/problem.js';
+import { demandsOf, without } from './demands.js';
 import { gather } from './finder.js';
 import type { KitQuestion } from './question.js';
 import { problemOf } from './sweep.js';
 
-/** @returns true also where the steps of the question do not suffice to show that it cannot. */
-export function canGoInWhole(question: KitQuestion, lot: string): boolean {
+/** @returns true also where the steps that are left do not suffice to show that it cannot. */
+export function canGoInWhole(question: KitQuestion, lot: string, budget: Budget): boolean {
+  const others = demandsOf(question).filter(({ is }) => is !== 'torque' && is !== 'present');
   const alone: KitQuestion = {
-    ...question,
+    ...without(question, others),
     wants: [{ is: 'lot', lot, whole: true }],
-    keep: [],
-    avoid: { parts: new Set(), suppliers: new Set(), conditions: [] },
-    limits: {
-      cost: null,
-      changedPositions: null,
-      labourHours: null,
-      leadDays: null,
-      inStock: false,
-    },
-    ruleset: null,
-    refusesUnknowns: false,
     from: 'recorded',
     prefer: 'cost',
   };
   const solved = problemOf(alone);
-  const budget: Budget = { left: question.steps };
   return (['proven', 'open'] as const).some((phase) => {
     const options = { looksAhead: false, budget, wanted: 1, isPassed: () => false };
     const { candidates, isComplete } = gather(solved, phase, options);

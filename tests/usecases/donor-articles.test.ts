@@ -10,9 +10,10 @@ import { describe, expect, test } from 'vitest';
 import type { CatalogueDocument, PartRecord } from '../../src/domain/catalogue/document.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import type { KitAnswer, RouteView } from '../../src/usecases/kit-answer.js';
-import { type KitInput, USUAL_KIT } from '../../src/usecases/kit-input.js';
+import type { KitInput } from '../../src/usecases/kit-input.js';
 import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { libraryOf } from '../memory-store.js';
+import { PLAIN } from './kit-asking.js';
 
 function part(id: string, role: string, ends: Readonly<Record<string, string>>): PartRecord {
   const faces = Object.entries(ends).map(([name, pattern]) => {
@@ -92,23 +93,12 @@ const WORLD: CatalogueDocument = {
 
 const BOX = 'donor:donor:box';
 
-const PLAIN = {
-  vehicle: 'cart',
-  fitted: {},
-  adapters: {},
-  measured: [],
-  facts: {},
-  torque: null,
-  use: null,
-  ignorePresent: false,
-  edition: null,
-  lang: 'en',
-  units: 'recorded',
-  ...USUAL_KIT,
-} as const satisfies KitInput;
-
 function ask(more: Partial<KitInput> = {}, world: Partial<CatalogueDocument> = {}): KitAnswer {
-  return resolveKitQuestion(libraryOf({ ...WORLD, ...world }), { ...PLAIN, ...more });
+  return resolveKitQuestion(libraryOf({ ...WORLD, ...world }), {
+    ...PLAIN,
+    vehicle: 'cart',
+    ...more,
+  });
 }
 
 const wanted = (id: string) => ({ part: id, position: null, hand: null, renew: false });
@@ -214,7 +204,7 @@ describe('what nobody recorded of a donor', () => {
     expect(answer.question.fitted).toEqual(fitted);
     const { grade, lines } = first(answer);
     expect([grade, lines]).toEqual(['proven', []]);
-    const { want, keep, ...vehicle } = { ...PLAIN, fitted };
+    const { want, keep, ...vehicle } = { ...PLAIN, vehicle: 'cart', fitted };
     const inspected = inspectVehicle(libraryOf(WORLD), vehicle);
     const joint = inspected.judged.matings.find(({ mating }) => mating === 'box-shaft');
     expect([joint?.state, joint?.code]).toEqual(['holds', 'as-built']);

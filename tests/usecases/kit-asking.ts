@@ -16,7 +16,8 @@ export const library = libraryOf({
   ],
 });
 
-const PLAIN = {
+/** Asks nothing of the cart. */
+export const PLAIN = {
   vehicle: 'cart-1',
   fitted: {},
   adapters: {},

@@ -13,6 +13,7 @@ import { type AskedRequest, type SentRequest, sentRequest } from '../src/contrac
 import { createApp } from '../src/http/app.js';
 import type { App } from '../src/http/mount.js';
 import { problemsOf } from '../src/http/openapi-responses.js';
+import { USE_CASES, type UseCases } from '../src/http/service.js';
 import { openStore } from '../src/store/sqlite.js';
 import { StoreFault } from '../src/usecases/errors.js';
 import { Library } from '../src/usecases/library.js';
@@ -47,8 +48,9 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
     prepareEdition(demoCatalogue(), digest),
     null,
   );
-  const over = (by: EditionStore): App =>
+  const over = (by: EditionStore, useCases: UseCases = USE_CASES): App =>
     createApp({
+      useCases,
       library: new Library(by, digest),
       log,
       config: { corsOrigins, answerCacheBytes: 0 },
@@ -58,7 +60,7 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
   const apps: Readonly<Record<ServiceState, App>> = {
     empty: over(none),
     unreadable: over(failing(new StoreFault('a page of the database is damaged', 'restore it'))),
-    faulty: over(failing(new TypeError('a mistake of the program'))),
+    faulty: over(failing(MISTAKE), mistaken()),
     stopping: whole,
   };
   const appIn = (state: ServiceState | null) => (state === null ? whole : apps[state]);
@@ -80,6 +82,16 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
 /** A request for each problem that the contract names. */
 export function refusedRequests(): RefusedRequest[] {
   return OPERATIONS.flatMap((operation) => refusalsOf(operation, problemsOf(operation)));
+}
+
+const MISTAKE = new TypeError('a mistake of the program');
+
+/** Use-cases of which none can do anything. */
+function mistaken(): UseCases {
+  const fail = (): never => {
+    throw MISTAKE;
+  };
+  return new Proxy(USE_CASES, { get: () => fail });
 }
 
 /** A store that cannot do anything. */

@@ -5,6 +5,7 @@
 
 import { Command, CommanderError } from 'commander';
 import { type Language, spokenFor } from '../contract/language.js';
+import { addCalculate } from './calculate.js';
 import { addCodes } from './codes.js';
 import { addEditions } from './editions.js';
 import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
@@ -75,6 +76,7 @@ function programOf(session: Session): Command {
     add(show, session);
   }
   addEditions(program, session);
+  addCalculate(program, session);
   addCodes(program, session);
   return program;
 }

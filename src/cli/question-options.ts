@@ -48,10 +48,12 @@ export function addLanguageOption(command: Command): Command {
 
 /** Of questions whose answers show values. */
 export function addValuesOptions(command: Command): Command {
+  return addUnitsOption(addCommonOptions(command));
+}
+
+export function addUnitsOption(command: Command): Command {
   const units = new Option('--units <units>', 'units of the values in the sentences');
-  return addCommonOptions(command).addOption(
-    units.choices(unitsSchema.options).default('recorded'),
-  );
+  return command.addOption(units.choices(unitsSchema.options).default('recorded'));
 }
 
 export function addVehicleOptions(command: Command): Command {

@@ -3,6 +3,7 @@
  * prints the contract asks the service.
  */
 
+import { CALCULATE_EXAMPLES } from './calculate.js';
 import type { Operation } from './operation.js';
 
 export interface ExampleRequest {
@@ -35,6 +36,7 @@ const BEHIND_THE_GEARBOX = [
 ] as const;
 
 export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
+  ...CALCULATE_EXAMPLES,
   {
     operationId: 'checkFit',
     name: 'not-alone',

@@ -36,6 +36,7 @@ export const ALSO_QUERY =
 
 /** In the order of the alphabet, as the document lists them. */
 export const TAGS = {
+  calculate: 'Formulas of the driveline, each with its limits and sources.',
   catalogue: 'What is in the catalogue?',
   editions: 'The numbered, immutable states of the catalogue.',
   fit: 'Does this part fit this vehicle?',

@@ -2,6 +2,7 @@
  * Every operation of the service, in the order of the document.
  */
 
+import { CALCULATE_OPERATIONS } from './calculate.js';
 import { listCodesOperation } from './codes.js';
 import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
@@ -36,6 +37,7 @@ export const OPERATIONS: readonly Operation[] = [
   readVehicleOperation,
   listLayoutsOperation,
   readLayoutOperation,
+  ...CALCULATE_OPERATIONS,
   listEditionsOperation,
   readEditionOperation,
   listCodesOperation,

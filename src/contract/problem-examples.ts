@@ -75,6 +75,10 @@ const SHOWN: Readonly<Record<ProblemCode, Shown>> = {
   'unknown-layout': { by: 'readLayout' },
   'unknown-role': { by: 'listParts' },
   'unknown-kind': { by: 'listParts', as: { search: 'kind=propshaft-flange' } },
+  'unknown-calculation': {
+    refused: got('/v1/calculate/propeler-shaft?innerDiameter=0%20mm'),
+    mended: got('/v1/calculate'),
+  },
   'method-not-allowed': { by: 'checkFit' },
   'not-acceptable': { by: 'checkFit' },
   'request-timeout': {

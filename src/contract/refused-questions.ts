@@ -3,6 +3,7 @@
  * of what cannot be.
  */
 
+import { CALCULATE_REFUSED } from './calculate.js';
 import type { ExampleRequest } from './examples.js';
 import type { ProblemCode } from './problems/problem-type.js';
 
@@ -17,6 +18,7 @@ const SPIGOT_OF_NO_FACE = {
 export const REFUSED_QUESTIONS: Readonly<
   Record<string, Readonly<Partial<Record<ProblemCode, RefusedQuestion>>>>
 > = {
+  ...CALCULATE_REFUSED,
   checkFit: {
     'unknown-vehicle': {
       summary: 'A vehicle that is not in the catalogue',

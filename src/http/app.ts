@@ -4,6 +4,7 @@
 
 import { Hono } from 'hono';
 import { type App, mountRest } from './mount.js';
+import { mountCalculate } from './routes/calculate.js';
 import { mountCodes } from './routes/codes.js';
 import { mountDocument } from './routes/document.js';
 import { mountEditions } from './routes/editions.js';
@@ -34,6 +35,7 @@ export function createApp(deps: ServiceDeps): App {
     mountKinds,
     mountVehicles,
     mountLayouts,
+    mountCalculate,
     mountEditions,
     mountCodes,
     mountLimits,

@@ -7,6 +7,7 @@
  */
 
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import { listCalculationsOperation } from '../contract/calculate.js';
 import { listCodesOperation } from '../contract/codes.js';
 import { liveOperation, readyOperation } from '../contract/health.js';
 import { listLimitsOperation } from '../contract/limit-list.js';
@@ -131,9 +132,10 @@ function carriedBy(operation: Operation): Carried {
   const answered: HeaderName[] = [...always];
   const sometimes: HeaderName[] = [...some];
   if (speaks(operation)) answered.push('Content-Language');
-  // The list of editions is there before there is one; codes and limits are those of the program.
+  // The list of editions is there before there is one; codes, limits and formulas are those of the
+  // program.
   if (tag === 'editions') sometimes.push('Faying-Edition');
-  else if (tag !== 'service') answered.push('Faying-Edition');
+  else if (tag !== 'service' && tag !== 'calculate') answered.push('Faying-Edition');
   const isInUrl = OPERATIONS.some((one) => one.path === path && one.method === 'get');
   if (method === 'get') answered.push('ETag', 'Content-Location');
   else if (isInUrl) sometimes.push('Content-Location');
@@ -178,7 +180,18 @@ function headersOf({ always, perhaps: some }: Carried): Readonly<Record<string, 
 }
 
 /** Nothing can go wrong in saying that one lives, what one can say, and how much one takes. */
-const SAFE: readonly Operation[] = [liveOperation, listCodesOperation, listLimitsOperation];
+const SAFE: readonly Operation[] = [
+  liveOperation,
+  listCalculationsOperation,
+  listCodesOperation,
+  listLimitsOperation,
+];
+
+/** What can go wrong with the service itself: formulas ask no store. */
+function ownProblems(operation: Operation): readonly ProblemCode[] {
+  if (SAFE.includes(operation)) return [];
+  return operation.tag === 'calculate' ? ['internal-error'] : ['internal-error', 'store-fault'];
+}
 
 /** Every problem that a route can answer with, once there is a request to it. */
 export function problemsOf(operation: Operation): readonly ProblemCode[] {
@@ -196,7 +209,7 @@ export function problemsOf(operation: Operation): readonly ProblemCode[] {
     'not-acceptable',
     'url-too-long',
     ...operation.errors,
-    ...(SAFE.includes(operation) ? [] : (['internal-error', 'store-fault'] as const)),
+    ...ownProblems(operation),
     ...(operation.path === readyOperation.path ? (['stopping'] as const) : []),
   ];
 }

@@ -33,6 +33,7 @@ export const PROBLEMS: Readonly<Record<ProblemCode, ProblemType>> = {
   'unknown-layout': { status: 404, retry: 'with-change' },
   'unknown-role': { status: 404, retry: 'with-change' },
   'unknown-kind': { status: 404, retry: 'with-change' },
+  'unknown-calculation': { status: 404, retry: 'with-change' },
   'method-not-allowed': { status: 405, retry: 'with-change' },
   'not-acceptable': { status: 406, retry: 'with-change' },
   'request-timeout': { status: 408, retry: 'later' },

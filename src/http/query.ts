@@ -203,9 +203,9 @@ export function parameterCalled(at: string, grammar: QueryGrammar): Place {
 export function canonicalSearch(
   question: object,
   grammar: QueryGrammar,
-  { edition, lang }: { readonly edition: number; readonly lang: string },
+  settled: { readonly edition?: number; readonly lang: string },
 ): string | null {
-  const pairs = pairsIn({ ...question, edition, lang }, grammar);
+  const pairs = pairsIn({ ...question, ...settled }, grammar);
   if (pairs === null) return null;
   return pairs
     .filter(([name, value]) => DEFAULTS.get(name) !== value)

@@ -4,6 +4,7 @@
 
 import type { Logger } from 'pino';
 import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
+import { calculate } from '../usecases/calculate.js';
 import { checkFit } from '../usecases/check-fit.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -22,6 +23,7 @@ import { AnswerCache } from './answer-cache.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
 export const USE_CASES = {
+  calculate,
   checkFit,
   resolveKitQuestion,
   inspectVehicle,

@@ -48,7 +48,10 @@ function cautionsIn(judgement: Judgement, speaker: Speaker): CautionView[] {
   return [...usual, ...signOffs(configuration, speaker), ...own];
 }
 
-export function usualCautions(groups: Iterable<string>, speaker: Speaker): CautionView[] {
+export function usualCautions(
+  groups: Iterable<string>,
+  speaker: Pick<Speaker, 'lang'>,
+): CautionView[] {
   return [...groups].map((group) => ({
     code: group,
     group,
@@ -58,7 +61,10 @@ export function usualCautions(groups: Iterable<string>, speaker: Speaker): Cauti
 }
 
 /** The cautions of what is shown by itself: the general one too, where there is any. */
-export function cautionsOf(groups: Iterable<string | null>, speaker: Speaker): CautionView[] {
+export function cautionsOf(
+  groups: Iterable<string | null>,
+  speaker: Pick<Speaker, 'lang'>,
+): CautionView[] {
   const known = new Set([...groups].filter((group) => group !== null));
   return known.size === 0 ? [] : usualCautions(new Set(['general', ...known]), speaker);
 }

@@ -19,6 +19,7 @@ export type QuestionErrorCode =
   | 'unknown-layout'
   | 'unknown-role'
   | 'unknown-kind'
+  | 'unknown-calculation'
   | 'invalid-question';
 
 export class QuestionError extends Error {

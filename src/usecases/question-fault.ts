@@ -115,6 +115,11 @@ export interface QuestionFaultData {
   readonly 'which-hand': { readonly position: string };
   /** Nothing is recorded at the position of which something could have been measured. */
   readonly 'no-part-there': { readonly position: string };
+  readonly 'unknown-calculation': Unknown;
+  /** What a calculator was given cannot be read. */
+  readonly 'input-at-fault': Quoted<QuantityFaultCode>;
+  /** There is no such value; what there can be is said as people read it. */
+  readonly 'impossible-input': { readonly bounds: string };
   /** A face that the question writes out has a fault, as a catalogue document could have it. */
   readonly 'face-at-fault': Quoted<FaultCode>;
 }
@@ -177,5 +182,8 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'measured-twice': 'invalid-question',
   'which-hand': 'invalid-question',
   'no-part-there': 'invalid-question',
+  'unknown-calculation': 'unknown-calculation',
+  'input-at-fault': 'invalid-question',
+  'impossible-input': 'invalid-question',
   'face-at-fault': 'invalid-question',
 };

@@ -41,6 +41,7 @@ const QUOTED: readonly FaultCode[] = [
   'amount-at-fault',
   'condition-at-fault',
   'reading-at-fault',
+  'input-at-fault',
 ];
 
 describe.each(SPOKEN_LANGUAGES)('%s', (lang) => {

@@ -100,7 +100,7 @@ describe('whatever path is asked', () => {
 
 test('every type of problem is provoked somewhere', () => {
   const routed = Object.values(PROVOCATIONS).flatMap((some) => some.map(({ code }) => code));
-  const here = ['unknown-path', 'method-not-allowed', 'unknown-problem'];
+  const here = ['unknown-path', 'method-not-allowed', 'unknown-problem', 'unknown-calculation'];
   // What never becomes a request: see the test of the server.
   const early = ['request-timeout', 'expectation-failed', 'headers-too-large'];
   expect([...new Set([...routed, ...here, ...early])].sort()).toEqual([...PROBLEM_CODES].sort());

@@ -5,6 +5,12 @@
  */
 
 import { expect } from 'vitest';
+import {
+  CALCULATE_EXAMPLES,
+  CALCULATE_OPERATIONS,
+  CALCULATE_REFUSED,
+} from '../../src/contract/calculate.js';
+import type { ExampleRequest } from '../../src/contract/examples.js';
 import { LIMITS } from '../../src/contract/limits.js';
 import type { ProblemWire } from '../../src/contract/problem.js';
 import type { ProblemCode } from '../../src/contract/problems/problem-type.js';
@@ -143,6 +149,25 @@ function posts(url: string, body: object): Provocation[] {
     { code: 'store-fault', url, body, rig: damaged },
     { code: 'no-edition', url, body, rig: empty },
     { code: 'unknown-edition', url, body: { ...body, edition: 9 }, says: pointing('/edition') },
+  ];
+}
+
+/** What every calculator refuses; none of them asks the store. */
+function calculators({ operationId, search }: ExampleRequest): [string, Provocation[]][] {
+  const operation = CALCULATE_OPERATIONS.find((one) => one.operationId === operationId);
+  const refused = CALCULATE_REFUSED[operationId]?.['invalid-question'];
+  if (operation === undefined || refused === undefined) return [];
+  const { path } = operation;
+  const url = `${path}?${search}`;
+  return [
+    [
+      operationId,
+      [
+        ...gets(url).filter(({ code }) => code !== 'store-fault'),
+        { code: 'internal-error', url, rig: buggy },
+        { code: 'invalid-question', url: `${path}?${refused.search}` },
+      ],
+    ],
   ];
 }
 
@@ -469,6 +494,13 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-request', url: '/v1/editions/01', says: naming('number') },
     { code: 'invalid-request', url: '/v1/editions/%ff', says: naming('number') },
   ],
+  listCalculations: [
+    { code: 'invalid-request', url: '/v1/calculate?limit=1', says: naming('limit') },
+    { code: 'method-not-allowed', url: '/v1/calculate', method: 'DELETE' },
+    { code: 'not-acceptable', url: '/v1/calculate', headers: { accept: 'text/html' } },
+    { code: 'url-too-long', url: `/v1/calculate?${LONG}` },
+  ],
+  ...Object.fromEntries(CALCULATE_EXAMPLES.flatMap(calculators)),
   listCodes: [
     { code: 'invalid-request', url: '/v1/codes?group=screws', says: naming('group') },
     { code: 'invalid-request', url: '/v1/codes?limit=1', says: naming('limit') },

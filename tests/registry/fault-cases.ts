@@ -59,6 +59,10 @@ function measured(on: object): Case {
   return wished({ measured: [{ on, value: '60 mm' }] });
 }
 
+function tube(diameter: string): Case {
+  return { url: `/v1/calculate/propeller-shaft?${diameter}&innerDiameter=0mm&length=1374mm` };
+}
+
 function text(body: string): Case {
   return { url: '/v1/fit', body };
 }
@@ -94,6 +98,9 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'unknown-layout': { url: '/v1/layouts/carts' },
   'unknown-role': { url: '/v1/roles/gear-box' },
   'unknown-kind': { url: '/v1/kinds/cart-flanges' },
+  'unknown-calculation': { url: '/v1/calculate/propeler-shaft' },
+  'input-at-fault': tube('outerDiameter=76kg'),
+  'impossible-input': tube('outerDiameter=0mm'),
   'unknown-fact': ofPart('fact.axle-tga=a'),
   'not-a-value-of-fact': ofPart('fact.axle-tag=z'),
   'unknown-position': ofPart('position=gear-box'),

@@ -21,6 +21,7 @@ export interface CliWords {
   readonly vehicle: (id: string) => string;
   readonly show: ShowWords;
   readonly codes: CodesWords;
+  readonly calculations: CalculationWords;
 }
 
 /** What stands below every verdict. */
@@ -82,6 +83,30 @@ export interface CodesWords {
   readonly noData: string;
   /** Which built-in kind has it. */
   readonly ofKind: (kind: string) => string;
+  readonly from: (engine: string) => string;
+}
+
+/** Around the answers of calculators, and the list of them. */
+export interface CalculationWords {
+  readonly outcomes: Readonly<Record<Outcome, string>>;
+  readonly given: string;
+  readonly formulas: string;
+  readonly assumed: string;
+  readonly validity: string;
+  readonly sources: string;
+  /** How a source is known. */
+  readonly bases: Readonly<
+    Record<'read' | 'arithmetic' | 'from-memory' | 'common-practice', string>
+  >;
+  readonly warnings: string;
+  readonly notFound: string;
+  /** What a result would take besides. */
+  readonly needs: (output: string, inputs: readonly string[]) => string;
+  readonly takes: string;
+  readonly gives: string;
+  readonly isOptional: string;
+  readonly severalAt: (most: number) => string;
+  readonly example: string;
   readonly from: (engine: string) => string;
 }
 

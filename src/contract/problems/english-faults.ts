@@ -120,6 +120,9 @@ export const ENGLISH_FAULTS: FaultWords = {
     `Left and right of ${quoted(position)} differ: say which was measured.`,
   'no-part-there': ({ position }) =>
     `No part is recorded at ${quoted(position)}: say in "fitted" which one it is.`,
+  'unknown-calculation': ({ name, meant }) => none('calculator', name, meant),
+  'input-at-fault': ({ text }) => text,
+  'impossible-input': ({ bounds }) => `There is no such value; there can be ${bounds}.`,
   'face-at-fault': ({ text }) => text,
   'unknown-parameter': ({ name }) => `There is no parameter ${quoted(name)} here.`,
   'repeated-parameter': () => 'It is there more than once.',

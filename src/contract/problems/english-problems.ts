@@ -78,6 +78,10 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
       'No kind of this id is built in, nor does this edition declare one; GET /v1/kinds lists ' +
       'them.',
   },
+  'unknown-calculation': {
+    title: 'There is no such calculator',
+    about: 'No calculator has this name; GET /v1/calculate lists them all.',
+  },
   'method-not-allowed': {
     title: 'This method is not for this path',
     about: 'The header Allow of the answer lists the methods that the path takes.',

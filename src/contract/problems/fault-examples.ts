@@ -48,6 +48,13 @@ export const FAULT_EXAMPLES: FaultData = {
   'unknown-layout': { name: 'long-wad', meant: 'long-awd' },
   'unknown-role': { name: 'gear-box', meant: 'gearbox' },
   'unknown-kind': { name: 'prop-shaft-flange', meant: 'propshaft-flange' },
+  'unknown-calculation': { name: 'propeler-shaft', meant: 'propeller-shaft' },
+  'input-at-fault': {
+    because: 'wrong-dimension',
+    text: '“76 kg” is a mass, but a length is wanted, such as 76 mm.',
+    lang: 'en',
+  },
+  'impossible-input': { bounds: 'above 0 mm' },
   'unknown-fact': { name: 'axle-tga', meant: 'axle-tag' },
   'not-a-value-of-fact': { fact: 'axle-tag', value: '3.90', meant: 'tag-390' },
   'unknown-position': { vehicle: 'lirren-1', name: 'gear-box', meant: 'gearbox' },

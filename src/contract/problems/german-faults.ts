@@ -128,6 +128,9 @@ export const GERMAN_FAULTS: FaultWords = {
     `Links und rechts von ${quoted(position)} sind verschieden: Zu sagen ist, was gemessen ist.`,
   'no-part-there': ({ position }) =>
     `Für ${quoted(position)} ist kein Teil erfasst: In „fitted“ ist zu sagen, welches es ist.`,
+  'unknown-calculation': ({ name, meant }) => none('keinen Rechner', name, meant),
+  'input-at-fault': ({ text }) => text,
+  'impossible-input': ({ bounds }) => `Einen solchen Wert gibt es nicht; es gibt ${bounds}.`,
   'face-at-fault': ({ text }) => text,
   'unknown-parameter': ({ name }) => `Hier gibt es keinen Parameter ${quoted(name)}.`,
   'repeated-parameter': () => 'Er steht mehr als einmal da.',

@@ -82,6 +82,10 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
       'Eine Art mit dieser Kennung ist weder eingebaut noch in dieser Ausgabe erklärt; ' +
       'GET /v1/kinds führt sie auf.',
   },
+  'unknown-calculation': {
+    title: 'Diesen Rechner gibt es nicht',
+    about: 'Kein Rechner heißt so; GET /v1/calculate führt alle auf.',
+  },
   'method-not-allowed': {
     title: 'Diese Methode ist nicht für diesen Pfad',
     about: 'Die Kopfzeile Allow der Antwort nennt die Methoden, die der Pfad nimmt.',

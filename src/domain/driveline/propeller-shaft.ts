@@ -1,0 +1,221 @@
+/**
+ * The critical speed of a propeller shaft: the speed at which its tube would whirl, and the speed
+ * that it should stay below.
+ *
+ * A tube between two joints is taken for a beam that is held free to turn at both ends. The
+ * constant is that of design practice for steel tubes; beam theory with 210 GPa and 7850 kg/m3
+ * gives 1.219e8. A shaft of two pieces is as good as its longer piece, with the centre bearing
+ * taken for stiff.
+ *
+ * Left out: dented tubes, tubes of two diameters, long yokes, soft mounts, composite tubes.
+ */
+
+import { allOf, type Outcome } from '../check/state.js';
+import { rootInterval } from '../quantity/enclosure.js';
+import {
+  addIntervals,
+  divideIntervals,
+  type Interval,
+  point,
+  powerInterval,
+  scaleInterval,
+} from '../quantity/interval.js';
+import { ONE, rational } from '../quantity/rational.js';
+import { calculation } from './calculation.js';
+import { isBelow, notAbove } from './compare.js';
+
+/** Design practice for steel tubes, in mm and rpm: n = 1.21e8 sqrt(D2 + d2) / L2. */
+const STEEL_TUBE = rational(121_000_000);
+
+export interface Tube {
+  /** Outer and inner diameter in mm. */
+  readonly outer: Interval;
+  readonly inner: Interval;
+  /** Between the centres of the joints, in mm. */
+  readonly length: Interval;
+}
+
+/** In rpm. */
+export function criticalSpeed({ outer, inner, length }: Tube): Interval {
+  const bore = addIntervals(powerInterval(outer, 2), powerInterval(inner, 2));
+  const stiffness = rootInterval(bore, 2);
+  return scaleInterval(divideIntervals(stiffness, powerInterval(length, 2)), STEEL_TUBE);
+}
+
+/** The part of the critical speed that a shaft may reach: 0.7 in cars, 0.65 in industry. */
+export const SHARE_OF_CRITICAL = { car: rational('0.7'), industrial: rational('0.65') } as const;
+
+/** The longest piece at which a tube keeps below its limit at a speed, in mm. */
+export function longestLength(
+  { outer, inner }: Omit<Tube, 'length'>,
+  speed: Interval,
+  share = SHARE_OF_CRITICAL.car,
+): Interval {
+  const atOne = scaleInterval(criticalSpeed({ outer, inner, length: point(ONE) }), share);
+  return rootInterval(divideIntervals(atOne, speed), 2);
+}
+
+export const propellerShaft = calculation({
+  name: 'propeller-shaft',
+  title: { en: 'Critical speed of a propeller shaft', de: 'Kritische Drehzahl einer Gelenkwelle' },
+  about: {
+    en: 'How fast may a propeller shaft of this tube and length turn?',
+    de: 'Wie schnell darf eine Gelenkwelle aus diesem Rohr und von dieser Länge drehen?',
+  },
+  inputs: {
+    outerDiameter: {
+      type: 'quantity',
+      dimension: 'length',
+      above: '0 mm',
+      usual: ['50 mm', '110 mm'],
+      name: { en: 'outer diameter of the tube', de: 'Außendurchmesser des Rohrs' },
+    },
+    innerDiameter: {
+      type: 'quantity',
+      dimension: 'length',
+      least: '0 mm',
+      name: { en: 'inner diameter of the tube, 0 if solid', de: 'Innendurchmesser, 0 wenn voll' },
+    },
+    length: {
+      type: 'quantity',
+      dimension: 'length',
+      above: '0 mm',
+      most: 3,
+      usual: ['300 mm', '2000 mm'],
+      name: {
+        en: 'length between the joint centres, piece by piece',
+        de: 'Länge zwischen den Gelenkmitten, Stück für Stück',
+      },
+    },
+    duty: {
+      type: 'code',
+      optional: true,
+      name: { en: 'where it turns, a car if not told', de: 'wo sie dreht, sonst im Pkw' },
+      codes: {
+        car: { en: 'car: up to 0.7 of the critical speed', de: 'Pkw: bis 0,7 der kritischen' },
+        industrial: { en: 'industry: up to 0.65 of it', de: 'Industrie: bis 0,65 der kritischen' },
+      },
+    },
+    speed: {
+      type: 'quantity',
+      dimension: 'rotation',
+      optional: true,
+      above: '0 rpm',
+      name: { en: 'greatest speed of the shaft', de: 'größte Drehzahl der Welle' },
+    },
+  },
+  outputs: {
+    criticalSpeed: {
+      type: 'quantity',
+      dimension: 'rotation',
+      list: true,
+      name: { en: 'critical speed of each piece', de: 'kritische Drehzahl jedes Stücks' },
+    },
+    limit: {
+      type: 'quantity',
+      dimension: 'rotation',
+      list: true,
+      name: { en: 'limit of each piece', de: 'Grenzdrehzahl jedes Stücks' },
+    },
+    longestLength: {
+      type: 'quantity',
+      dimension: 'length',
+      needs: ['speed'],
+      name: { en: 'longest piece at that speed', de: 'längstes Stück bei dieser Drehzahl' },
+    },
+    staysBelow: {
+      type: 'outcome',
+      needs: ['speed'],
+      name: {
+        en: 'Every piece stays below its limit.',
+        de: 'Jedes Stück bleibt unter der Grenze.',
+      },
+    },
+  },
+  formulas: [
+    'criticalSpeed = 1.21e8 · √(outerDiameter² + innerDiameter²) / length²   (mm, rpm)',
+    'limit = 0.7 · criticalSpeed   (car)   or   0.65 · criticalSpeed   (industrial)',
+    'longestLength = √(share · 1.21e8 · √(outerDiameter² + innerDiameter²) / speed)',
+  ],
+  assumptions: [
+    {
+      en: 'A straight steel tube of one diameter, free to turn at both joints.',
+      de: 'Ein gerades Stahlrohr von einem Durchmesser, an beiden Gelenken frei drehbar.',
+    },
+    {
+      en: 'The centre bearing of a shaft in pieces does not give way.',
+      de: 'Das Mittellager einer geteilten Welle gibt nicht nach.',
+    },
+  ],
+  validity: [
+    {
+      en: 'Not for dented tubes, tubes of two diameters, long yokes, or tubes not made of steel.',
+      de: 'Nicht für verbeulte Rohre, zwei Durchmesser, lange Gabeln oder andere Stoffe als Stahl.',
+    },
+    {
+      en: 'Take the speed in the highest gear, which may turn the shaft faster than the engine.',
+      de: 'Die Drehzahl im höchsten Gang nehmen, der schneller drehen kann als der Motor.',
+    },
+  ],
+  sources: [
+    {
+      title: 'propeller-shaft design practice, n = 1.21e8 sqrt(D2 + d2) / L2 and the limit of 0.7',
+      basis: 'read',
+    },
+    {
+      title: 'Roark and Blevins, pinned beam: 1.219e8 with 210 GPa and 7850 kg/m3',
+      basis: 'from-memory',
+    },
+  ],
+  warnings: {
+    'inner-not-smaller': {
+      en: 'The inner diameter is, or may be, as large as the outer one.',
+      de: 'Der Innendurchmesser ist so groß wie der äußere oder kann es sein.',
+    },
+  },
+  caution: 'driveline',
+  examples: [
+    {
+      name: 'one-piece',
+      summary: 'A shaft of one piece at 6368 rpm: it would whirl',
+      given: {
+        outerDiameter: '76 mm',
+        innerDiameter: '70.8 mm',
+        length: ['1374 mm'],
+        speed: '6368 rpm',
+      },
+    },
+    {
+      name: 'two-pieces',
+      summary: 'The same in two pieces, measured to half a millimetre, in a machine',
+      given: {
+        outerDiameter: '76 mm',
+        innerDiameter: '70.8 ±0.1 mm',
+        length: ['734 ±0.5 mm', '640 ±0.5 mm'],
+        duty: 'industrial',
+        speed: '6368 rpm',
+      },
+    },
+  ],
+  calculate: ({ outerDiameter, innerDiameter, length, duty, speed }) => {
+    const share = SHARE_OF_CRITICAL[duty ?? 'car'];
+    const tube = { outer: outerDiameter, inner: innerDiameter };
+    const critical = length.map((piece) => criticalSpeed({ ...tube, length: piece }));
+    const limit = critical.map((one) => scaleInterval(one, share));
+    const warnings = isBelow(innerDiameter, outerDiameter) === 'holds' ? [] : ['inner-not-smaller'];
+    if (speed === null) return { found: { criticalSpeed: critical, limit }, warnings };
+    return {
+      found: {
+        criticalSpeed: critical,
+        limit,
+        longestLength: longestLength(tube, speed, share),
+        staysBelow: staysBelow(speed, limit),
+      },
+      warnings,
+    };
+  },
+});
+
+function staysBelow(speed: Interval, limits: readonly Interval[]): Outcome {
+  return allOf(limits.map((limit) => notAbove(speed, limit)));
+}

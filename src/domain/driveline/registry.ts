@@ -1,0 +1,13 @@
+/**
+ * Every calculator, in the order in which lists show them: along the driveline, from the ratios to
+ * the wheels and brakes, then what holds it together.
+ */
+
+import type { AnyCalculation } from './calculation.js';
+import { propellerShaft } from './propeller-shaft.js';
+
+export const CALCULATIONS: readonly AnyCalculation[] = [propellerShaft];
+
+export function calculationNamed(name: string): AnyCalculation | undefined {
+  return CALCULATIONS.find((one) => one.name === name);
+}

@@ -1,0 +1,73 @@
+/**
+ * Check values of the critical speed of propeller shafts.
+ */
+
+import type { Vector } from '../vector.js';
+
+const PRACTICE = {
+  calculation: 'propeller-shaft',
+  source: 'propeller-shaft design practice, n = 1.21e8 sqrt(D2+d2)/L2, 0.7 limit',
+  basis: 'read, computed',
+} as const;
+
+const tube = (length: string) => ({
+  outerDiameter: '76 mm',
+  innerDiameter: '70.8 mm',
+  length: [length],
+});
+
+export const PROPELLER_SHAFT: readonly Vector[] = [
+  {
+    ...PRACTICE,
+    id: 'prop-01',
+    given: tube('1400 mm'),
+    output: 'criticalSpeed',
+    expected: { near: 6412.282534736712, within: 1 },
+  },
+  {
+    ...PRACTICE,
+    id: 'prop-01 (limit)',
+    given: tube('1400 mm'),
+    output: 'limit',
+    expected: { near: 4488.597774315698, within: 1 },
+  },
+  {
+    ...PRACTICE,
+    id: 'demo-03',
+    given: tube('1374 mm'),
+    output: 'criticalSpeed',
+    expected: { near: 6657.25596812712, within: 1 },
+  },
+  {
+    ...PRACTICE,
+    id: 'demo-03 (limit)',
+    given: tube('1374 mm'),
+    output: 'limit',
+    expected: { near: 4660.079177688984, within: 1 },
+  },
+  {
+    ...PRACTICE,
+    id: 'demo-12',
+    given: tube('734 mm'),
+    output: 'criticalSpeed',
+    expected: { near: 23327.951369606933, within: 1 },
+  },
+  {
+    ...PRACTICE,
+    id: 'demo-12 (limit)',
+    given: tube('734 mm'),
+    output: 'limit',
+    expected: { near: 16329.565958724852, within: 1 },
+  },
+  {
+    ...PRACTICE,
+    id: 'prop-03',
+    // A tube with D2 + d2 of one square millimetre's root and a metre's length shows the constant.
+    given: { outerDiameter: '1 mm', innerDiameter: '0 mm', length: ['1 mm'] },
+    output: 'criticalSpeed',
+    // Beam theory: 1.2187e8 with 210 GPa and 7850 kg/m3; practice rounds it down by 0.7 %.
+    expected: { near: 121_866_953.6558578, within: 1_000_000 },
+    source: "Roark's Formulas for Stress and Strain, pinned beam",
+    basis: 'from memory',
+  },
+];

@@ -207,11 +207,11 @@ class Calculator {
     const all: readonly (Interval | string)[] = [value].flat();
     return {
       ...view,
-      values: all.map((one) =>
-        typeof one === 'string' || shape.type === 'text'
-          ? this.#values.word(String(one))
-          : computed(one, shape, this.#values),
-      ),
+      values: all.map((one) => {
+        if (typeof one === 'string') return this.#values.word(one);
+        if (shape.type === 'text') throw new Error(`${output} is a text, and no number was wanted`);
+        return computed(one, shape, this.#values);
+      }),
     };
   }
 

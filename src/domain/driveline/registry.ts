@@ -5,8 +5,9 @@
 
 import type { AnyCalculation } from './calculation.js';
 import { propellerShaft } from './propeller-shaft.js';
+import { ratio } from './ratio.js';
 
-export const CALCULATIONS: readonly AnyCalculation[] = [propellerShaft];
+export const CALCULATIONS: readonly AnyCalculation[] = [ratio, propellerShaft];
 
 export function calculationNamed(name: string): AnyCalculation | undefined {
   return CALCULATIONS.find((one) => one.name === name);

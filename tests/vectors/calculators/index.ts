@@ -4,5 +4,6 @@
 
 import type { Vector } from '../vector.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
+import { RATIO } from './ratio.js';
 
-export const VECTORS: readonly Vector[] = [PROPELLER_SHAFT].flat();
+export const VECTORS: readonly Vector[] = [PROPELLER_SHAFT, RATIO].flat();

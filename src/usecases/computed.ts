@@ -35,28 +35,35 @@ const DIGITS = 15;
 const NARROW = power(rational(10), -12);
 const TEN = rational(10);
 
+interface Shape {
+  readonly dimension: Dimension;
+  readonly percent?: boolean;
+  readonly decimal?: boolean;
+}
+
 export function computed(
   set: Interval,
-  { dimension, percent = false }: { readonly dimension: Dimension; readonly percent?: boolean },
+  { dimension, percent = false, decimal = false }: Shape,
   values: ValueWriter,
 ): ShownValue {
   const ends = written(set);
   if (percent) return values.share(ends, '%');
   const shown = values.interval(ends, dimension);
-  const only = onlyNumber(set);
+  const only = onlyNumber(set, decimal);
   const { text } = only === null ? values.known(ends, dimension) : values.interval(only, dimension);
   return { ...shown, text };
 }
 
 /** The one number that a set is to people; null where it is more than one. */
-function onlyNumber(set: Interval): Interval | null {
+function onlyNumber(set: Interval, isDecimal: boolean): Interval | null {
   const [centre, whole] = [middle(set), width(set)];
   if (centre === null || whole === null) return null;
   const isOne = compare(whole, multiply(absolute(centre), NARROW)) <= 0;
   if (!isOne) return null;
   // Rounded to what can be told at all, so that a number such as 3.5 does not read as about 3.5.
   const near = roundTo(centre, DIGITS - 3);
-  return point(decimalPlaces(centre) === null && isZero(whole) ? centre : near);
+  const isExact = isZero(whole) && !isDecimal;
+  return point(decimalPlaces(centre) === null && isExact ? centre : near);
 }
 
 function written(set: Interval): Interval {

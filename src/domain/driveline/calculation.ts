@@ -83,6 +83,8 @@ export interface QuantityOutput extends OutputShape {
   readonly dimension: Dimension;
   /** Shown as so many per cent. */
   readonly percent?: true;
+  /** Shown as a decimal, where nobody counts the teeth of such a quotient. */
+  readonly decimal?: true;
   readonly list?: true;
 }
 

@@ -156,6 +156,13 @@ export const ratio = calculation({
       needs: ['stages'],
       name: { en: 'overall ratio', de: 'Gesamtübersetzung' },
     },
+    overallDecimal: {
+      type: 'quantity',
+      dimension: '1',
+      decimal: true,
+      needs: ['stages'],
+      name: { en: 'the same as a decimal', de: 'dieselbe als Dezimalbruch' },
+    },
     otherOverall: {
       type: 'quantity',
       dimension: '1',
@@ -311,6 +318,7 @@ export const ratio = calculation({
     return {
       found: {
         overall,
+        overallDecimal: overall,
         otherOverall,
         comparison: overall && otherOverall && comparedRatios(overall, otherOverall),
         decimalMeans: means,

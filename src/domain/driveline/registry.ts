@@ -3,11 +3,18 @@
  * the wheels and brakes, then what holds it together.
  */
 
+import { axleLoop } from './axle-loop.js';
 import type { AnyCalculation } from './calculation.js';
+import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
 
-export const CALCULATIONS: readonly AnyCalculation[] = [ratio, propellerShaft];
+export const CALCULATIONS: readonly AnyCalculation[] = [
+  ratio,
+  propellerShaft,
+  planetaryCentre,
+  axleLoop,
+];
 
 export function calculationNamed(name: string): AnyCalculation | undefined {
   return CALCULATIONS.find((one) => one.name === name);

@@ -5,15 +5,21 @@
 
 import { axleLoop } from './axle-loop.js';
 import type { AnyCalculation } from './calculation.js';
+import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
+import { wheel } from './wheel.js';
+import { wheelCentring } from './wheel-centring.js';
 
 export const CALCULATIONS: readonly AnyCalculation[] = [
   ratio,
   propellerShaft,
   planetaryCentre,
   axleLoop,
+  wheel,
+  pitchCircle,
+  wheelCentring,
 ];
 
 export function calculationNamed(name: string): AnyCalculation | undefined {

@@ -30,13 +30,8 @@ import { HUNDRED, negate, ONE, type Rational, ZERO } from '../quantity/rational.
 import { calculation, type GivenFault } from './calculation.js';
 import { within } from './compare.js';
 import { comparedRatios, overallRatio } from './teeth.js';
-import {
-  freeDiameter,
-  percentMore,
-  readTyre,
-  rollingCircumference,
-  tyreFault,
-} from './tyre-size.js';
+import { isTyreFault, toldCircumference } from './told-tyre.js';
+import { percentMore } from './tyre-size.js';
 
 export interface Loop {
   /** From where the paths part to the wheels. */
@@ -447,68 +442,31 @@ type TyresTold =
     };
 
 function tyresOf(given: Tyres): TyresTold {
-  const front = oneTyre('front', {
-    tyre: given.frontTyre,
-    measured: given.frontCircumference,
-    wear: given.frontWear,
-  });
-  const rear = oneTyre('rear', {
-    tyre: given.rearTyre,
-    measured: given.rearCircumference,
-    wear: given.rearWear,
-  });
-  const faults = [front, rear].flatMap((one) => (one !== null && 'input' in one ? [one] : []));
+  const front = toldCircumference(
+    { tyre: 'frontTyre', circumference: 'frontCircumference', wear: 'frontWear' },
+    { tyre: given.frontTyre, measured: given.frontCircumference, wear: given.frontWear },
+  );
+  const rear = toldCircumference(
+    { tyre: 'rearTyre', circumference: 'rearCircumference', wear: 'rearWear' },
+    { tyre: given.rearTyre, measured: given.rearCircumference, wear: given.rearWear },
+  );
+  const faults = [front, rear].filter(isTyreFault);
   if (faults.length > 0) return { faults };
   if (front === null && rear === null) return { ratio: point(ONE), isMixed: false };
-  if (front === null || 'input' in front) return { faults: [ALONE('frontTyre')] };
-  if (rear === null || 'input' in rear) return { faults: [ALONE('rearTyre')] };
+  if (front === null || isTyreFault(front)) return { faults: [alone('frontTyre')] };
+  if (rear === null || isTyreFault(rear)) return { faults: [alone('rearTyre')] };
   return {
-    ratio: divideIntervals(front.circumference, rear.circumference),
+    ratio: divideIntervals(front, rear),
     isMixed: (given.frontTyre === null) !== (given.rearTyre === null),
   };
 }
 
-interface OneTyre {
-  readonly tyre: string | null;
-  readonly measured: Interval | null;
-  readonly wear: Interval | null;
+function alone(input: string): GivenFault {
+  return {
+    input,
+    text: {
+      en: 'The tyre of the other axle is told: tell this one too, or neither.',
+      de: 'Der Reifen der anderen Achse ist genannt: auch diesen nennen oder keinen.',
+    },
+  };
 }
-
-function oneTyre(
-  axle: 'front' | 'rear',
-  { tyre, measured, wear }: OneTyre,
-): { readonly circumference: Interval } | GivenFault | null {
-  if (tyre === null) {
-    if (wear !== null) return WORN_ALONE(`${axle}Wear`);
-    return measured === null ? null : { circumference: measured };
-  }
-  if (measured !== null) return TWICE(`${axle}Circumference`);
-  const size = readTyre(tyre);
-  if (size === null) return tyreFault(`${axle}Tyre`, tyre);
-  const diameter = freeDiameter(size, { worn: wear ?? point(ZERO) });
-  return { circumference: rollingCircumference(diameter, size.construction) };
-}
-
-const ALONE = (input: string): GivenFault => ({
-  input,
-  text: {
-    en: 'The tyre of the other axle is told: tell this one too, or neither.',
-    de: 'Der Reifen der anderen Achse ist genannt: auch diesen nennen oder keinen.',
-  },
-});
-
-const TWICE = (input: string): GivenFault => ({
-  input,
-  text: {
-    en: 'Tell the designation of the tyre or what it rolls as measured, not both.',
-    de: 'Größe des Reifens oder gemessenen Abrollumfang nennen, nicht beides.',
-  },
-});
-
-const WORN_ALONE = (input: string): GivenFault => ({
-  input,
-  text: {
-    en: 'Wear goes with the designation of the tyre; what was measured has it in it.',
-    de: 'Der Verschleiß gehört zur Größe des Reifens; im gemessenen Umfang steckt er schon.',
-  },
-});

@@ -9,6 +9,7 @@ import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
+import { tyre } from './tyre.js';
 import { wheel } from './wheel.js';
 import { wheelCentring } from './wheel-centring.js';
 
@@ -17,6 +18,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   propellerShaft,
   planetaryCentre,
   axleLoop,
+  tyre,
   wheel,
   pitchCircle,
   wheelCentring,

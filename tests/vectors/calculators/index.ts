@@ -6,12 +6,14 @@ import type { Vector } from '../vector.js';
 import { AXLE_LOOP } from './axle-loop.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
+import { TYRE } from './tyre.js';
 import { PITCH_CIRCLE, WHEEL, WHEEL_CENTRING } from './wheel.js';
 
 export const VECTORS: readonly Vector[] = [
   PROPELLER_SHAFT,
   RATIO,
   AXLE_LOOP,
+  TYRE,
   WHEEL,
   PITCH_CIRCLE,
   WHEEL_CENTRING,

@@ -87,7 +87,7 @@ function readOne(input: Input, text: string): Omit<TakenValue, 'input'> | OneFau
 }
 
 /** A single number is exactly that number; a spread or a fit class is read as a measurement. */
-function typeFor({ type }: QuantityInput, text: string): NumberType {
+export function typeFor({ type }: Pick<QuantityInput, 'type'>, text: string): NumberType {
   if (type !== 'quantity') return type;
   const notation = readNotation(text);
   if (isFault(notation)) return 'designation';

@@ -10,11 +10,13 @@ import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
 import { tyre } from './tyre.js';
+import { weakestLink } from './weakest-link.js';
 import { wheel } from './wheel.js';
 import { wheelCentring } from './wheel-centring.js';
 
 export const CALCULATIONS: readonly AnyCalculation[] = [
   ratio,
+  weakestLink,
   propellerShaft,
   planetaryCentre,
   axleLoop,

@@ -39,7 +39,7 @@ const PURE: Dimension = '1';
 const INCH_MM = rational('25.4');
 const POUND_KG = rational('0.45359237');
 /** Standard gravity in m/s2: 3rd General Conference on Weights and Measures, 1901. */
-const STANDARD_GRAVITY = rational('9.80665');
+export const STANDARD_GRAVITY = rational('9.80665');
 
 const THOUSAND = rational(1000);
 const INCHES_A_FOOT = rational(12);
@@ -105,6 +105,8 @@ const UNITS: readonly Unit[] = [
   unit('km/h', 'speed', 'metric'),
   unit('m/s', 'speed', 'metric', rational('3.6')),
   unit('mph', 'speed', 'imperial', divide(multiply(FOOT_MM, FEET_A_MILE), MM_A_KM)),
+  unit('m/s2', 'acceleration', 'metric'),
+  unit('ft/s2', 'acceleration', 'imperial', divide(FOOT_MM, THOUSAND)),
   unit('h', 'time', 'both'),
   unit('min', 'time', 'both', divide(ONE, rational(60))),
   unit('s', 'time', 'both', divide(ONE, rational(3600))),
@@ -153,6 +155,8 @@ const ALIASES: Readonly<Record<string, readonly string[]>> = {
     'ft lb',
   ],
   'lbf.in': ['lbf·in', 'lbf-in', 'lbf in', 'lb.in', 'lb-in', 'lb in', 'in.lbf', 'in-lbf', 'in-lb'],
+  'm/s2': ['m/s²', 'm/s^2'],
+  'ft/s2': ['ft/s²', 'ft/s^2'],
   'km/h': ['kph', 'km/hr'],
   h: ['hour', 'hours', 'hr'],
   min: ['minute', 'minutes'],

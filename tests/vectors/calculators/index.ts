@@ -7,9 +7,11 @@ import { AXLE_LOOP } from './axle-loop.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
 import { TYRE } from './tyre.js';
+import { WEAKEST_LINK } from './weakest-link.js';
 import { PITCH_CIRCLE, WHEEL, WHEEL_CENTRING } from './wheel.js';
 
 export const VECTORS: readonly Vector[] = [
+  WEAKEST_LINK,
   PROPELLER_SHAFT,
   RATIO,
   AXLE_LOOP,

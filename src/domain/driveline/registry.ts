@@ -9,6 +9,7 @@ import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
+import { traction } from './traction.js';
 import { tyre } from './tyre.js';
 import { weakestLink } from './weakest-link.js';
 import { wheel } from './wheel.js';
@@ -20,6 +21,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   propellerShaft,
   planetaryCentre,
   axleLoop,
+  traction,
   tyre,
   wheel,
   pitchCircle,

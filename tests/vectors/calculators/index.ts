@@ -6,11 +6,13 @@ import type { Vector } from '../vector.js';
 import { AXLE_LOOP } from './axle-loop.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
+import { TRACTION } from './traction.js';
 import { TYRE } from './tyre.js';
 import { WEAKEST_LINK } from './weakest-link.js';
 import { PITCH_CIRCLE, WHEEL, WHEEL_CENTRING } from './wheel.js';
 
 export const VECTORS: readonly Vector[] = [
+  TRACTION,
   WEAKEST_LINK,
   PROPELLER_SHAFT,
   RATIO,

@@ -5,6 +5,8 @@
 
 import { axleLoop } from './axle-loop.js';
 import type { AnyCalculation } from './calculation.js';
+import { clutchCapacity } from './clutch-capacity.js';
+import { clutchRelease } from './clutch-release.js';
 import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
@@ -18,6 +20,8 @@ import { wheelCentring } from './wheel-centring.js';
 export const CALCULATIONS: readonly AnyCalculation[] = [
   ratio,
   weakestLink,
+  clutchCapacity,
+  clutchRelease,
   propellerShaft,
   planetaryCentre,
   axleLoop,

@@ -4,6 +4,8 @@
 
 import type { Vector } from '../vector.js';
 import { AXLE_LOOP } from './axle-loop.js';
+import { CLUTCH_CAPACITY } from './clutch-capacity.js';
+import { CLUTCH_RELEASE } from './clutch-release.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
 import { TRACTION } from './traction.js';
@@ -14,6 +16,8 @@ import { PITCH_CIRCLE, WHEEL, WHEEL_CENTRING } from './wheel.js';
 export const VECTORS: readonly Vector[] = [
   TRACTION,
   WEAKEST_LINK,
+  CLUTCH_CAPACITY,
+  CLUTCH_RELEASE,
   PROPELLER_SHAFT,
   RATIO,
   AXLE_LOOP,

@@ -11,6 +11,7 @@ import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
+import { shaft } from './shaft.js';
 import { traction } from './traction.js';
 import { tyre } from './tyre.js';
 import { weakestLink } from './weakest-link.js';
@@ -22,6 +23,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   weakestLink,
   clutchCapacity,
   clutchRelease,
+  shaft,
   propellerShaft,
   planetaryCentre,
   axleLoop,

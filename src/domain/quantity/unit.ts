@@ -81,6 +81,8 @@ const UNITS: readonly Unit[] = [
   unit('mm2', 'length^2', 'metric'),
   unit('cm2', 'length^2', 'metric', rational(100)),
   unit('in2', 'length^2', 'imperial', power(INCH_MM, 2)),
+  unit('mm4', 'length^4', 'metric'),
+  unit('in4', 'length^4', 'imperial', power(INCH_MM, 4)),
   unit('l', 'volume', 'metric'),
   unit('ml', 'volume', 'metric', rational('0.001')),
   unit('cm3', 'volume', 'metric', rational('0.001')),
@@ -131,6 +133,8 @@ const ALIASES: Readonly<Record<string, readonly string[]>> = {
   mm2: ['mm²', 'mm^2'],
   cm2: ['cm²', 'cm^2'],
   in2: ['in²', 'in^2'],
+  mm4: ['mm⁴', 'mm^4'],
+  in4: ['in⁴', 'in^4'],
   cm3: ['cm³', 'cm^3', 'cc', 'ccm'],
   l: ['L', 'litre', 'litres', 'liter', 'liters'],
   ml: ['mL'],
@@ -209,6 +213,8 @@ export function nameOf(dimension: Dimension): string {
       return 'a number per length';
     case 'length^2':
       return 'an area';
+    case 'length^4':
+      return 'a second moment of area';
     default:
       return `${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimension}`;
   }

@@ -24,6 +24,7 @@ const DIMENSIONS = [
   'length',
   'length^-1',
   'length^2',
+  'length^4',
   'volume',
   'mass',
   'force',

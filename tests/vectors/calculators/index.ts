@@ -8,6 +8,7 @@ import { CLUTCH_CAPACITY } from './clutch-capacity.js';
 import { CLUTCH_RELEASE } from './clutch-release.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
+import { SHAFT } from './shaft.js';
 import { TRACTION } from './traction.js';
 import { TYRE } from './tyre.js';
 import { WEAKEST_LINK } from './weakest-link.js';
@@ -18,6 +19,7 @@ export const VECTORS: readonly Vector[] = [
   WEAKEST_LINK,
   CLUTCH_CAPACITY,
   CLUTCH_RELEASE,
+  SHAFT,
   PROPELLER_SHAFT,
   RATIO,
   AXLE_LOOP,

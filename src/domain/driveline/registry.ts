@@ -12,6 +12,7 @@ import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
 import { shaft } from './shaft.js';
+import { spline } from './spline.js';
 import { traction } from './traction.js';
 import { tyre } from './tyre.js';
 import { weakestLink } from './weakest-link.js';
@@ -23,6 +24,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   weakestLink,
   clutchCapacity,
   clutchRelease,
+  spline,
   shaft,
   propellerShaft,
   planetaryCentre,

@@ -9,6 +9,7 @@ import { CLUTCH_RELEASE } from './clutch-release.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
 import { SHAFT } from './shaft.js';
+import { SPLINE } from './spline.js';
 import { TRACTION } from './traction.js';
 import { TYRE } from './tyre.js';
 import { WEAKEST_LINK } from './weakest-link.js';
@@ -19,6 +20,7 @@ export const VECTORS: readonly Vector[] = [
   WEAKEST_LINK,
   CLUTCH_CAPACITY,
   CLUTCH_RELEASE,
+  SPLINE,
   SHAFT,
   PROPELLER_SHAFT,
   RATIO,

@@ -49,6 +49,20 @@ describe('the README', () => {
     });
   });
 
+  test('quotes how a vehicle drives, and a formula', async () => {
+    const database = freshDatabase();
+    const files = { 'demo.ndjson': read('db/demo/catalogue.ndjson') };
+    await run(['publish', 'demo.ndjson'], { files, database });
+    for (const command of ['faying driveline lirren-1', 'faying calculate propeller-shaft']) {
+      const [typed = '', ...quoted] = between(command, '```').split('\n');
+      const words = typed.split(' ').slice(1);
+      const { out } = await run(words, { database, columns: 100 });
+      for (const passage of quoted.join('\n').split('[...]')) {
+        expect(flat(out)).toContain(flat(passage));
+      }
+    }
+  });
+
   test('quotes the answer where there is no way', () => {
     const page = read('tests/demo/golden/kits/long-awd/late-gearbox-and-old-axle.txt');
     const quoted = between('Not all of this can be had together', '[...]');
@@ -63,7 +77,10 @@ describe('the README', () => {
   });
 
   test('names the paths that there are', () => {
-    for (const { path } of OPERATIONS) expect(readme).toContain(path);
+    const told = OPERATIONS.map(({ path, tag }) =>
+      tag === 'calculate' ? path.replace(/calculate\/.*$/, 'calculate/{name}') : path,
+    );
+    for (const path of told) expect(readme).toContain(path);
   });
 
   test('names every variable of the environment', () => {

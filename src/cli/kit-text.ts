@@ -134,6 +134,7 @@ function sayWhole(route: RouteView, style: Style): void {
   page.say(totalsText(route, style), { indent: 2, tone: 'strong' });
   for (const text of unknownLimitTexts(route, words)) page.say(text, { indent: 2 });
   sayCascade(route, page, words, said);
+  sayDriving(route, page, words);
   if (route.loses.length > 0) {
     page.say(kits.loses, { indent: 2, tone: 'strong' });
     for (const text of textsOf(route.loses)) page.say(text, { indent: 4, marker: '- ' });
@@ -249,4 +250,23 @@ function unknownLimitTexts({ totals }: RouteView, { kits }: CliWords): string[] 
   return totals.unknownLimits.map((limit) =>
     kits.limitNotKnown(kits.limits[limit] ?? limit, why[limit] ?? []),
   );
+}
+
+/** What the route makes better and worse of how the vehicle drives, and what is out of step. */
+function sayDriving({ driveline }: RouteView, page: Page, words: CliWords): void {
+  const { kits } = words;
+  const loops = driveline.loops.filter(({ after }) => after?.outcome !== 'holds');
+  const lists = [
+    [kits.outOfStep, loops],
+    [kits.better, driveline.better],
+    [kits.worse, driveline.worse],
+  ] as const;
+  for (const [heading, figures] of lists) {
+    if (figures.length === 0) continue;
+    page.say(heading, { indent: 2, tone: 'strong' });
+    for (const { name, before, after } of figures) {
+      const texts = [before, after].map((view) => view?.value?.text ?? words.driveline.unknown);
+      page.say(`${name}: ${texts.join(' → ')}`, { indent: 4, marker: '- ' });
+    }
+  }
 }

@@ -7,6 +7,7 @@ import { Command, CommanderError } from 'commander';
 import { type Language, spokenFor } from '../contract/language.js';
 import { addCalculate } from './calculate.js';
 import { addCodes } from './codes.js';
+import { addDriveline } from './driveline.js';
 import { addEditions } from './editions.js';
 import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
 import { sayProblem } from './fault-text.js';
@@ -76,6 +77,7 @@ function programOf(session: Session): Command {
     add(show, session);
   }
   addEditions(program, session);
+  addDriveline(program, session);
   addCalculate(program, session);
   addCodes(program, session);
   return program;

@@ -20,14 +20,16 @@ export function sayTable(headings: readonly string[], rows: readonly Row[], page
   for (const [index, block] of blocksOf(widths, page.width - label).entries()) {
     if (index > 0) page.gap();
     const line = (start: string, cells: readonly string[]): string =>
-      block.reduce(
-        (text, column) => {
-          const cell = cells[column] ?? '';
-          const width = widths[column] ?? 0;
-          return `${text}${' '.repeat(GAP + width - widthOf(cell))}${cell}`;
-        },
-        start.padEnd(label + start.length - widthOf(start)),
-      );
+      block
+        .reduce(
+          (text, column) => {
+            const cell = cells[column] ?? '';
+            const width = widths[column] ?? 0;
+            return `${text}${' '.repeat(GAP + width - widthOf(cell))}${cell}`;
+          },
+          start.padEnd(label + start.length - widthOf(start)),
+        )
+        .trimEnd();
     page.verbatim(line('', headings), 'strong');
     for (const row of rows) page.verbatim(line(row.label, row.cells));
   }

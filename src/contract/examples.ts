@@ -118,6 +118,16 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     },
   },
   {
+    operationId: 'driveVehicle',
+    name: 'gearbox-alone',
+    summary: 'Another gearbox alone: the axles are out of step, and the loads follow',
+    body: {
+      vehicle: 'lirren-1',
+      lines: [{ action: 'add', position: 'gearbox', part: 'gearbox-6-late' }],
+      grip: '0.9',
+    },
+  },
+  {
     operationId: 'mateFaces',
     name: 'meet',
     summary: 'A control unit and the plug of a gearbox',

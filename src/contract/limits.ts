@@ -7,7 +7,7 @@
 import { MOST_ALTERNATIVES } from '../domain/catalogue/compile-face.js';
 import { LONGEST_ID, LONGEST_SCALAR } from '../domain/catalogue/grammar.js';
 import { MOST_POINTS } from '../domain/catalogue/value.js';
-import { MOST_ROUTES, MOST_STEPS } from '../domain/kit/extent.js';
+import { LONGEST_KEY, MOST_DRIVEN, MOST_ROUTES, MOST_STEPS } from '../domain/kit/extent.js';
 import { MAX_DIGITS } from '../domain/quantity/notation.js';
 
 /** What is counted. Characters are Unicode code points: an emoji of one sign is one. */
@@ -133,6 +133,9 @@ export const LIMITS = {
   stockPieces: { value: 1_000_000_000, unit: 'pieces' },
   leadDays: { value: 10_000, unit: 'days' },
   routes: { value: MOST_ROUTES, unit: 'routes' },
+  drivenRoutes: { value: MOST_DRIVEN, unit: 'routes' },
+  drivenLines: { value: 500, unit: 'entries' },
+  routeKeyCharacters: { value: LONGEST_KEY, unit: 'characters' },
   kitSteps: { value: MOST_STEPS, unit: 'steps' },
   listEntries: { value: 200, unit: 'entries' },
   cursorCharacters: {

@@ -38,6 +38,7 @@ export const ALSO_QUERY =
 export const TAGS = {
   calculate: 'Formulas of the driveline, each with its limits and sources.',
   catalogue: 'What is in the catalogue?',
+  driveline: 'How does it drive, and does it hold?',
   editions: 'The numbered, immutable states of the catalogue.',
   fit: 'Does this part fit this vehicle?',
   inspect: 'Is this vehicle right as it stands?',

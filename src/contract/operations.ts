@@ -4,6 +4,7 @@
 
 import { CALCULATE_OPERATIONS } from './calculate.js';
 import { listCodesOperation } from './codes.js';
+import { driveVehicleOperation } from './driveline.js';
 import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
 import { liveOperation, readyOperation } from './health.js';
@@ -25,6 +26,7 @@ export const OPERATIONS: readonly Operation[] = [
   findKitsOperation,
   askKitsOperation,
   inspectOperation,
+  driveVehicleOperation,
   mateFacesOperation,
   askMateOperation,
   listPartsOperation,

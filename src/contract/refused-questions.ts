@@ -145,6 +145,45 @@ export const REFUSED_QUESTIONS: Readonly<
       },
     },
   },
+  driveVehicle: {
+    'unknown-interface': {
+      summary: 'Something was measured at a face that the part has not',
+      body: { vehicle: 'lirren-1', measured: [SPIGOT_OF_NO_FACE] },
+    },
+    'unknown-vehicle': {
+      summary: 'A vehicle that is not in the catalogue',
+      body: { vehicle: 'hulvane-2' },
+    },
+    'vehicle-replaced': {
+      summary: 'A vehicle that was recorded roughly, until two took its place',
+      body: { vehicle: 'lirren' },
+    },
+    'ambiguous-part': {
+      summary: 'What is put in is named by a number that two makers print',
+      body: {
+        vehicle: 'lirren-1',
+        lines: [{ action: 'add', position: 'clutch', part: 'number:44/10 077' }],
+      },
+    },
+    'unknown-part': {
+      summary: 'What is put in is not in the catalogue',
+      body: {
+        vehicle: 'lirren-1',
+        lines: [{ action: 'add', position: 'gearbox', part: 'gearbox-7' }],
+      },
+    },
+    'unknown-position': {
+      summary: 'Something is put where the vehicle has no place',
+      body: {
+        vehicle: 'lirren-1',
+        lines: [{ action: 'add', position: 'gear-box', part: 'gearbox-6-late' }],
+      },
+    },
+    'invalid-question': {
+      summary: 'A grip that no tyre has',
+      body: { vehicle: 'lirren-1', grip: '3' },
+    },
+  },
   inspectVehicle: {
     'unknown-interface': {
       summary: 'Something was measured at a face that the part has not',

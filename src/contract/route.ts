@@ -3,6 +3,7 @@
  */
 
 import type { CompareView, RouteView } from '../usecases/kit-answer.js';
+import { routeDrivelineSchema } from './figure.js';
 import { cautionSchema, JUDGED, measureSchema, orderSchema } from './judged.js';
 import { kitLineSchema, kitTotalsSchema } from './kit-line.js';
 import { z } from './openapi-zod.js';
@@ -64,6 +65,7 @@ export const routeSchema = z
     totals: kitTotalsSchema,
     weakest: orNull(weakestSchema),
     loads: z.array(loadSchema),
+    driveline: routeDrivelineSchema,
     loses: z.array(saidReasonSchema).openapi({
       description: 'What the vehicle has now and no more afterwards.',
     }),

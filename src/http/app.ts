@@ -7,6 +7,7 @@ import { type App, mountRest } from './mount.js';
 import { mountCalculate } from './routes/calculate.js';
 import { mountCodes } from './routes/codes.js';
 import { mountDocument } from './routes/document.js';
+import { mountDriveline } from './routes/driveline.js';
 import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
 import { mountHealth } from './routes/health.js';
@@ -29,6 +30,7 @@ export function createApp(deps: ServiceDeps): App {
     mountFit,
     mountKits,
     mountInspect,
+    mountDriveline,
     mountMate,
     mountParts,
     mountRoles,

@@ -6,6 +6,7 @@ import type { Logger } from 'pino';
 import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
 import { calculate } from '../usecases/calculate.js';
 import { checkFit } from '../usecases/check-fit.js';
+import { driveVehicle } from '../usecases/drive-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
 import { listEditions, readEdition } from '../usecases/list-editions.js';
@@ -27,6 +28,7 @@ export const USE_CASES = {
   checkFit,
   resolveKitQuestion,
   inspectVehicle,
+  driveVehicle,
   mateFaces,
   listParts,
   lookUpParts,

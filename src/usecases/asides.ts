@@ -44,7 +44,7 @@ function joined(a: Measure, b: Measure): Measure {
   return { ...a, touches, settles };
 }
 
-function measureView(measure: Measure, index: number, speaker: Speaker): MeasureView {
+export function measureView(measure: Measure, index: number, speaker: Speaker): MeasureView {
   const { address, reading, purpose, needed, touches, settles } = measure;
   const dimension =
     reading?.form === 'number' || reading?.form === 'points' ? reading.dimension : null;

@@ -20,6 +20,7 @@ import type {
 } from './answer.js';
 import type { AskedKit } from './asked-kit.js';
 import type { ConflictView } from './conflict-answer.js';
+import type { RouteDrivelineView } from './figure-views.js';
 
 export interface QuantityView {
   /** A decimal, or a fraction where no decimal says it in full; null where nobody knows it. */
@@ -174,6 +175,8 @@ export interface RouteView extends JudgedView {
   totals: KitTotalsView;
   weakest: WeakestView | null;
   loads: LoadMarginView[];
+  /** What it makes of how the vehicle drives; all of it is told by its own question. */
+  driveline: RouteDrivelineView;
   /** What the vehicle has now and no more afterwards. */
   loses: SaidReason[];
   order: OrderView[];

@@ -15,6 +15,7 @@ import { measureViews, notCheckedViews, orderViews } from './asides.js';
 import type { AskedKit } from './asked-kit.js';
 import { cautionViews } from './cautions.js';
 import { conflictView } from './conflict-views.js';
+import { routeDriveline } from './figure-views.js';
 import type {
   BoundView,
   KitAnswer,
@@ -168,6 +169,7 @@ function viewOf(
     ...sparing(judgedView(touched, speaker)),
     weakest: weakestView(route, speaker),
     loads: route.loads.map((load) => loadView(load, speaker)),
+    driveline: routeDriveline(route, speaker),
     loses: lossViews(configuration, speaker),
     order: orderViews(judgement, speaker),
     measure,

@@ -115,6 +115,9 @@ export interface QuestionFaultData {
   readonly 'which-hand': { readonly position: string };
   /** Nothing is recorded at the position of which something could have been measured. */
   readonly 'no-part-there': { readonly position: string };
+  readonly 'not-a-route-key': Nothing;
+  readonly 'route-of-another-vehicle': { readonly vehicle: string };
+  readonly 'not-a-grip': Nothing;
   readonly 'unknown-calculation': Unknown;
   /** What a calculator was given cannot be read. */
   readonly 'input-at-fault': Quoted<QuantityFaultCode>;
@@ -182,6 +185,9 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'measured-twice': 'invalid-question',
   'which-hand': 'invalid-question',
   'no-part-there': 'invalid-question',
+  'not-a-route-key': 'invalid-question',
+  'route-of-another-vehicle': 'invalid-question',
+  'not-a-grip': 'invalid-question',
   'unknown-calculation': 'unknown-calculation',
   'input-at-fault': 'invalid-question',
   'impossible-input': 'invalid-question',

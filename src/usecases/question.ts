@@ -220,7 +220,7 @@ export function seatOf(parts: AskedParts, word: string, at: string): Seat | null
   return part === null ? null : { occupant: { is: 'part', part: part.id }, origin };
 }
 
-function saidAdapters(
+export function saidAdapters(
   parts: AskedParts,
   vehicle: Vehicle,
   input: Readonly<Record<string, readonly string[]>>,

@@ -20,6 +20,7 @@
  */
 
 import { canonicalJson } from '../domain/catalogue/canonical.js';
+import type { Hand } from '../domain/check/reading.js';
 import { ENGINE } from '../domain/engine.js';
 import {
   adaptersIn,
@@ -29,6 +30,7 @@ import {
   sameAdapters,
   seatAt,
 } from '../domain/judge/configuration.js';
+import { LONGEST_KEY } from '../domain/kit/extent.js';
 import type { AskedKit } from './asked-kit.js';
 import type { KitLineView, RouteView } from './kit-answer.js';
 import { USUAL_KIT } from './kit-input.js';
@@ -39,8 +41,6 @@ export interface Origins {
   readonly edition: number;
   readonly offers: number;
 }
-
-const LONGEST_KEY = 2000;
 
 /** Fields of a question that change no route, or are not to be passed on. */
 const NOT_IN_KEY: ReadonlySet<string> = new Set(
@@ -98,6 +98,70 @@ function adaptersOf({ layout, present, judged }: Configuration): string[][] {
     if (sameAdapters(adaptersIn(present, mating), adapters)) return [];
     return [[mating, ...(adapters?.parts ?? [])]];
   });
+}
+
+/** What a key says that a route changes. */
+export interface KeyedRoute {
+  readonly vehicle: string;
+  readonly changes: readonly (readonly [string, Hand | null, string | null])[];
+  readonly adapters: readonly (readonly [string, ...string[]])[];
+}
+
+/** What a key holds, or null where it is none. Whether there are such parts, it does not tell. */
+export function routeOfKey(key: string): KeyedRoute | null {
+  if (!key.startsWith('k1.') || key.length > LONGEST_KEY) return null;
+  const text = textOf(key.slice('k1.'.length));
+  const read = text === null ? null : keyed(text);
+  if (read === null || !isRecord(read) || !isRecord(read.question)) return null;
+  const { question, changes, adapters } = read;
+  const { vehicle } = question;
+  if (typeof vehicle !== 'string' || !Array.isArray(changes) || !Array.isArray(adapters))
+    return null;
+  if (!changes.every(isChange) || !adapters.every(isInRow)) return null;
+  return { vehicle, changes, adapters };
+}
+
+function keyed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw error;
+  }
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isChange(value: unknown): value is KeyedRoute['changes'][number] {
+  if (!Array.isArray(value) || value.length !== 3) return false;
+  const change: readonly unknown[] = value;
+  const [position, hand, part] = change;
+  const isHand = hand === null || hand === 'left' || hand === 'right';
+  return typeof position === 'string' && isHand && (part === null || typeof part === 'string');
+}
+
+function isInRow(value: unknown): value is KeyedRoute['adapters'][number] {
+  return Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === 'string');
+}
+
+function textOf(encoded: string): string | null {
+  if (!/^[\w-]*$/.test(encoded)) return null;
+  const binary = atobOrNull(encoded.replaceAll('-', '+').replaceAll('_', '/'));
+  if (binary === null) return null;
+  try {
+    const bytes = Uint8Array.from(binary, (character) => character.charCodeAt(0));
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch (error) {
+    if (error instanceof TypeError) return null;
+    throw error;
+  }
+}
+
+function atobOrNull(text: string): string | null {
+  // A rest of one character holds no whole byte.
+  return text.length % 4 === 1 ? null : atob(text);
 }
 
 function base64url(text: string): string {

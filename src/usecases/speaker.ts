@@ -144,6 +144,14 @@ export class Speaker {
     return kind === null || kind === undefined ? null : this.text(kind.name);
   }
 
+  /** A position, an axle, a joint or a check of the layout, as its layout calls it. */
+  placeName(id: string): string {
+    const { axles = [], joints = [] } = this.#layout?.driveline ?? {};
+    const named = [...axles, ...joints].find((one) => one.id === id);
+    if (named !== undefined) return this.text(named.name);
+    return this.positionName(id) ?? id.replaceAll('-', ' ');
+  }
+
   factName(id: string): string {
     const fact = this.catalogue.facts.get(id);
     return fact === undefined ? id : this.text(fact.name);

@@ -5,6 +5,11 @@
 import type { ShownUnits } from '../../src/domain/quantity/unit.js';
 import type { FitAnswer, InspectAnswer, MateAnswer } from '../../src/usecases/answer.js';
 import { checkFit, type FitInput } from '../../src/usecases/check-fit.js';
+import {
+  type DrivelineAnswer,
+  type DrivelineInput,
+  driveVehicle,
+} from '../../src/usecases/drive-vehicle.js';
 import { inspectVehicle } from '../../src/usecases/inspect-vehicle.js';
 import type { KitAnswer } from '../../src/usecases/kit-answer.js';
 import { type KitInput, USUAL_KIT } from '../../src/usecases/kit-input.js';
@@ -48,6 +53,13 @@ export function askFit(vehicle: string, part: string, more: Partial<FitInput> = 
   const here = { vehicle, part, position: null, with: {}, changes: 'no' as const };
   return asked<FitInput, FitAnswer>({ ...anew, ...here, ...more }, (input) =>
     checkFit(library, input),
+  );
+}
+
+export function askDriveline(vehicle: string, more: Partial<DrivelineInput> = {}) {
+  const here = { vehicle, lines: null, routes: [], grip: null };
+  return asked<DrivelineInput, DrivelineAnswer>({ ...anew, ...here, ...more }, (input) =>
+    driveVehicle(library, input),
   );
 }
 

@@ -98,6 +98,11 @@ const many = <Value>(count: number, value: (index: number) => Value) =>
 const places = (count: number) => Object.fromEntries(many(count, (n) => [`p${n}`, 'none']));
 const inspect = (more: object) => post('/v1/inspect', { vehicle: 'cart-1', ...more });
 const kits = (more: object) => post('/v1/kits', { vehicle: 'cart-1', ...more });
+const drive = (more: object) => post('/v1/driveline', { vehicle: 'cart-1', ...more });
+/** Of a route that changes nothing. */
+const KEY = `k1.${Buffer.from(
+  JSON.stringify({ adapters: [], changes: [], question: { vehicle: 'cart-1' } }),
+).toString('base64url')}`;
 const priced = { part: 'box-a', price: '9.00' };
 const face = (inline: object) =>
   post('/v1/mate', {
@@ -199,6 +204,9 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
     (n) => get(`/v1/kits?vehicle=cart-1&limits.leadDays=${n}`),
   ],
   routes: [(n) => kits({ routes: n }), (n) => get(`/v1/kits?vehicle=cart-1&routes=${n}`)],
+  drivenRoutes: [(n) => drive({ routes: Array.from({ length: n }, () => KEY) })],
+  drivenLines: [(n) => drive({ lines: Array.from({ length: n }, () => ({ action: 'open' })) })],
+  routeKeyCharacters: [(n) => drive({ routes: [KEY.padEnd(n, ' ')] })],
   kitSteps: [(n) => get(`/v1/kits?vehicle=cart-1&want=box-b&steps=${n}`)],
   listEntries: [(n) => get(`/v1/parts?limit=${n}`), (n) => get(`/v1/editions?limit=${n}`)],
   cursorCharacters: [(n) => get(`/v1/parts?cursor=${x(n)}`)],

@@ -346,6 +346,39 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       says: pointing('/limits/cost'),
     },
   ],
+  driveVehicle: [
+    ...posts('/v1/driveline', { vehicle: 'cart-1' }),
+    ...names(
+      '/v1/driveline',
+      { vehicle: 'cart-rough' },
+      { vehicle: 'cart-1', lines: [{ position: 'gearbox', part: '44/10077' }] },
+    ),
+    { code: 'unknown-vehicle', url: '/v1/driveline', body: { vehicle: 'x' } },
+    {
+      code: 'unknown-part',
+      url: '/v1/driveline',
+      body: { vehicle: 'cart-1', lines: [{ position: 'gearbox', part: 'x' }] },
+      says: pointing('/lines/0'),
+    },
+    {
+      code: 'unknown-position',
+      url: '/v1/driveline',
+      body: { vehicle: 'cart-1', lines: [{ position: 'x', part: 'box-a' }] },
+      says: pointing('/lines/0'),
+    },
+    {
+      code: 'invalid-question',
+      url: '/v1/driveline',
+      body: { vehicle: 'cart-1', routes: ['k1.!'] },
+      says: pointing('/routes/0'),
+    },
+    {
+      code: 'unknown-interface',
+      url: '/v1/driveline',
+      body: { vehicle: 'cart-1', measured: [MEASURED_NOWHERE] },
+      says: pointing('/measured/0/on/interface'),
+    },
+  ],
   inspectVehicle: [
     ...posts('/v1/inspect', { vehicle: 'cart-1' }),
     ...names(

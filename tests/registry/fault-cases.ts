@@ -59,6 +59,15 @@ function measured(on: object): Case {
   return wished({ measured: [{ on, value: '60 mm' }] });
 }
 
+function driven(more: object): Case {
+  return { url: '/v1/driveline', body: { vehicle: 'cart-1', ...more } };
+}
+
+/** The key of a route of another vehicle, as answers write them. */
+const CART_2 = `k1.${Buffer.from(
+  JSON.stringify({ adapters: [], changes: [], question: { vehicle: 'cart-2' } }),
+).toString('base64url')}`;
+
 function tube(diameter: string): Case {
   return { url: `/v1/calculate/propeller-shaft?${diameter}&innerDiameter=0mm&length=1374mm` };
 }
@@ -98,6 +107,9 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'unknown-layout': { url: '/v1/layouts/carts' },
   'unknown-role': { url: '/v1/roles/gear-box' },
   'unknown-kind': { url: '/v1/kinds/cart-flanges' },
+  'not-a-route-key': driven({ routes: ['k1.x'] }),
+  'route-of-another-vehicle': driven({ routes: [CART_2] }),
+  'not-a-grip': driven({ grip: '3' }),
   'unknown-calculation': { url: '/v1/calculate/propeler-shaft' },
   'input-at-fault': tube('outerDiameter=76kg'),
   'impossible-input': tube('outerDiameter=0mm'),

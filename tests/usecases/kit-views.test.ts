@@ -75,7 +75,15 @@ const route = madeRoute(whole, {
   lines: [gearbox, madeLine(LINKAGE), oil],
   totals: { parts: 9_000_000, cost: 9_000_000, labourHours: rational('6.5') },
   weakest: { position: 'clutch', margin: fraction(47n, 40n) },
-  loads: [{ check: 'clutch-load', position: 'clutch', before: null, after: fraction(47n, 40n) }],
+  loads: [
+    {
+      check: 'clutch-load',
+      position: 'clutch',
+      before: null,
+      dimension: 'torque',
+      after: fraction(47n, 40n),
+    },
+  ],
   whys: {
     [GEARBOX]: [{ code: 'wanted' }],
     [LINKAGE]: [

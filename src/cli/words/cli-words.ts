@@ -22,6 +22,7 @@ export interface CliWords {
   readonly show: ShowWords;
   readonly codes: CodesWords;
   readonly calculations: CalculationWords;
+  readonly driveline: DrivelineWords;
 }
 
 /** What stands below every verdict. */
@@ -84,6 +85,17 @@ export interface CodesWords {
   /** Which built-in kind has it. */
   readonly ofKind: (kind: string) => string;
   readonly from: (engine: string) => string;
+}
+
+/** Around the figures of a vehicle. */
+export interface DrivelineWords {
+  readonly before: string;
+  /** One change, or the first, second … of several. */
+  readonly after: (change: number | null) => string;
+  readonly unknown: string;
+  readonly outcomes: Readonly<Record<Outcome, string>>;
+  readonly changes: Readonly<Record<'better' | 'worse', string>>;
+  readonly noFigures: string;
 }
 
 /** Around the answers of calculators, and the list of them. */

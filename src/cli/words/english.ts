@@ -60,6 +60,14 @@ export const ENGLISH: CliWords = {
   },
   vehicle: (id) => `Vehicle ${id}.`,
   show: ENGLISH_SHOW,
+  driveline: {
+    before: 'now',
+    after: (change) => (change === null ? 'after' : `after ${change}`),
+    unknown: 'not known',
+    outcomes: { holds: '', open: '?', fails: 'too much' },
+    changes: { better: 'better', worse: 'worse' },
+    noFigures: 'The layout of this vehicle says nothing of how it drives.',
+  },
   calculations: {
     outcomes: { holds: 'yes', open: 'not known', fails: 'no' },
     given: 'Taken as:',

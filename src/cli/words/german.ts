@@ -69,6 +69,14 @@ export const GERMAN: CliWords = {
   },
   vehicle: (id) => `Fahrzeug ${id}.`,
   show: GERMAN_SHOW,
+  driveline: {
+    before: 'jetzt',
+    after: (change) => (change === null ? 'danach' : `danach ${change}`),
+    unknown: 'nicht bekannt',
+    outcomes: { holds: '', open: '?', fails: 'zu viel' },
+    changes: { better: 'besser', worse: 'schlechter' },
+    noFigures: 'Die Bauweise dieses Fahrzeugs sagt nichts darüber, wie es fährt.',
+  },
   calculations: {
     outcomes: { holds: 'ja', open: 'nicht bekannt', fails: 'nein' },
     given: 'Genommen als:',

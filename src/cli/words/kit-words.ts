@@ -43,6 +43,10 @@ export interface KitWords {
   readonly orMore: (sum: string) => string;
   /** Heading of why each line is there, from what is asked for onwards. */
   readonly why: string;
+  /** Above what a route makes of how the vehicle drives. */
+  readonly outOfStep: string;
+  readonly better: string;
+  readonly worse: string;
   readonly loses: string;
   /** Heading of demands that contradict each other. */
   readonly conflict: string;

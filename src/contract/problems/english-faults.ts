@@ -120,6 +120,9 @@ export const ENGLISH_FAULTS: FaultWords = {
     `Left and right of ${quoted(position)} differ: say which was measured.`,
   'no-part-there': ({ position }) =>
     `No part is recorded at ${quoted(position)}: say in "fitted" which one it is.`,
+  'not-a-route-key': () => 'It is no key of a route.',
+  'route-of-another-vehicle': ({ vehicle }) => `It is the key of a route of ${quoted(vehicle)}.`,
+  'not-a-grip': () => 'It is no friction of tyres such as 0.9: above 0, and 2 at most.',
   'unknown-calculation': ({ name, meant }) => none('calculator', name, meant),
   'input-at-fault': ({ text }) => text,
   'impossible-input': ({ bounds }) => `There is no such value; there can be ${bounds}.`,

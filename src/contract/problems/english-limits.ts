@@ -32,6 +32,9 @@ export const ENGLISH_LIMITS: LimitWords = {
   stockPieces: "Pieces in stock of an offer of one's own.",
   leadDays: 'Days until something is there.',
   routes: 'Routes that a kit question asks for.',
+  drivenRoutes: 'Routes whose driving is told side by side.',
+  drivenLines: 'Lines of a kit whose driving is told.',
+  routeKeyCharacters: 'The key of a route.',
   kitSteps:
     'Steps that the search for routes takes; an answer that would take more says so in `complete`.',
   listEntries: 'Entries on one page of a list.',

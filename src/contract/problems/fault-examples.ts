@@ -48,6 +48,9 @@ export const FAULT_EXAMPLES: FaultData = {
   'unknown-layout': { name: 'long-wad', meant: 'long-awd' },
   'unknown-role': { name: 'gear-box', meant: 'gearbox' },
   'unknown-kind': { name: 'prop-shaft-flange', meant: 'propshaft-flange' },
+  'not-a-route-key': {},
+  'route-of-another-vehicle': { vehicle: 'lirren-2' },
+  'not-a-grip': {},
   'unknown-calculation': { name: 'propeler-shaft', meant: 'propeller-shaft' },
   'input-at-fault': {
     because: 'wrong-dimension',

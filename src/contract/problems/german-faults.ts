@@ -128,6 +128,10 @@ export const GERMAN_FAULTS: FaultWords = {
     `Links und rechts von ${quoted(position)} sind verschieden: Zu sagen ist, was gemessen ist.`,
   'no-part-there': ({ position }) =>
     `Für ${quoted(position)} ist kein Teil erfasst: In „fitted“ ist zu sagen, welches es ist.`,
+  'not-a-route-key': () => 'Das ist kein Schlüssel eines Wegs.',
+  'route-of-another-vehicle': ({ vehicle }) =>
+    `Das ist der Schlüssel eines Wegs von ${quoted(vehicle)}.`,
+  'not-a-grip': () => 'Das ist kein Reibwert von Reifen wie 0,9: über 0 und höchstens 2.',
   'unknown-calculation': ({ name, meant }) => none('keinen Rechner', name, meant),
   'input-at-fault': ({ text }) => text,
   'impossible-input': ({ bounds }) => `Einen solchen Wert gibt es nicht; es gibt ${bounds}.`,

@@ -14,6 +14,7 @@ import type { ValueType } from '../quantity/quantity.js';
 import type { Rational } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
 import type { EvidenceRecord, OfferRecord, Text } from './document.js';
+import type { Driveline } from './driveline.js';
 import type { Consumption, Lot, Recommendation, Ruleset, Work } from './trade.js';
 import type { VinPattern } from './vin.js';
 
@@ -165,6 +166,7 @@ export interface Layout {
   /** What terms are called; those that are not here, by their ids. */
   readonly termNames: ReadonlyMap<string, Text>;
   readonly checks: readonly Check[];
+  readonly driveline: Driveline;
   readonly unmated: 'open' | 'ignore';
 }
 

@@ -7,6 +7,7 @@ import type { Term } from '../check/term.js';
 import { readHours } from './amount.js';
 import type { Layout, Position } from './catalogue.js';
 import { circlesOf } from './circles.js';
+import { compileDriveline, NO_DRIVELINE } from './compile-driveline.js';
 import { compileMatings } from './compile-mating.js';
 import type { LayoutRecord, PositionRecord, Text } from './document.js';
 import { at, type FaultList, quoted } from './faults.js';
@@ -41,9 +42,16 @@ export function compileLayout(
   const checks = compileChecks(record.checks ?? [], scope, at(pointer, 'checks'), list, taken);
   const terms: ReadonlyMap<string, Term> = scope.terms;
   const termNames = compileTermNames(record, at(pointer, 'termNames'), list);
+  const drives = record.driveline;
+  const known = { layout: id, scope, positions, checks };
+  const driveline =
+    drives === undefined
+      ? NO_DRIVELINE
+      : compileDriveline(drives, known, at(pointer, 'driveline'), list);
   const unmated = record.unmated ?? 'open';
   const name = record.name ?? null;
-  return { layout: { id, name, positions, matings, terms, termNames, checks, unmated }, scope };
+  const built = { positions, matings, terms, termNames, checks, driveline };
+  return { layout: { id, name, ...built, unmated }, scope };
 }
 
 function compileTerms(

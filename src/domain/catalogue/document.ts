@@ -4,6 +4,7 @@
  */
 
 import type { Basis } from '../check/state.js';
+import type { DrivelineRecord } from './document-driveline.js';
 import type { LotRecord, OfferRecord, RulesetRecord, WorkRecord } from './document-trade.js';
 
 export type {
@@ -124,6 +125,7 @@ export interface LayoutRecord {
   /** By term; one that is not here is called by its id. */
   readonly termNames?: { readonly [term: string]: Text };
   readonly checks?: readonly unknown[];
+  readonly driveline?: DrivelineRecord;
   readonly unmated?: 'open' | 'ignore';
 }
 

@@ -124,6 +124,88 @@ const MATING: Shape = object({
   shared: may(BOOLEAN, 'its interfaces serve other shared matings too'),
 });
 
+const TERM: Shape = { is: 'term' };
+
+const AXLE: Shape = object({
+  id: need(ID, 'the name of the axle'),
+  name: need(TEXT, 'for people'),
+  drive: need(TERM, 'turns of the gearbox output for one of its wheels'),
+  circumference: need(TERM, 'rolling circumference of its tyres'),
+  mass: may(TERM, 'that it bears, standing'),
+});
+
+const SLIP: Shape = object({
+  load: need(ID, 'a check that something carries a torque'),
+  axle: need(ID, 'whose wheels limit it by slipping'),
+  after: need(TERM, 'torque at both wheels together for one of it'),
+});
+
+const SHAFT: Shape = object({
+  position: need(ID, 'the propeller shaft'),
+  axle: need(ID, 'that it drives'),
+  drive: need(TERM, 'its turns for one of the wheels'),
+  outer: need(TERM, 'outer diameter of its tube'),
+  inner: need(TERM, 'inner diameter'),
+  length: need(TERM, 'of its longest piece, between the joint centres'),
+});
+
+const JOINT: Shape = object({
+  id: need(ID, 'the name of the joint'),
+  name: need(TEXT, 'for people'),
+  angle: need(TERM, 'at ride height'),
+  other: may(TERM, 'of the joint that evens it out'),
+});
+
+const WHEEL: Shape = object({
+  position: need(ID, 'the wheel'),
+  inset: need(TERM, 'of the wheel'),
+  width: need(TERM, 'of the tyre'),
+  diameter: need(TERM, 'of the tyre'),
+  spacer: may(TERM, 'thickness of what is between hub and wheel'),
+});
+
+const PISTONS: Shape = object({
+  area: need(TERM, 'of the pistons of one axle'),
+  travel: need(TERM, 'of each of them until the brakes grip'),
+});
+
+const DRIVELINE: Shape = object({
+  engineTorque: may(TERM, 'greatest torque of the engine'),
+  engineSpeed: may(TERM, 'greatest speed of the engine'),
+  topSpeed: may(TERM, 'greatest speed of the vehicle'),
+  clutchTorque: may(TERM, 'what the clutch holds'),
+  gears: may(TERM, 'the list of the gears'),
+  axles: may(list(AXLE), 'that are driven'),
+  slips: may(list(SLIP), 'loads that the grip of tyres limits'),
+  shafts: may(list(SHAFT), 'propeller shafts, which may whirl'),
+  joints: may(list(JOINT), 'universal joints'),
+  speedometer: may(
+    object({
+      shows: need(TERM, 'what it is set for'),
+      turns: need(TERM, 'what drives it, told as that is'),
+    }),
+    'shows truly where both are equal',
+  ),
+  brakes: may(
+    object({
+      front: need(TERM, 'torque of the front brakes, to any scale'),
+      rear: need(TERM, 'torque of the rear brakes, to the same scale'),
+      frontShare: may(TERM, 'share of the front that the maker chose'),
+    }),
+    'the balance of the brakes',
+  ),
+  pedal: may(
+    object({
+      master: need(TERM, 'piston area of the master cylinder'),
+      ratio: need(TERM, 'of the pedal'),
+      wheels: need(list(PISTONS, 1), 'what it fills, axle by axle'),
+      available: may(TERM, 'travel that the pedal has'),
+    }),
+    'the travel of the brake pedal',
+  ),
+  wheels: may(list(WHEEL), 'where wheels and tyres reach'),
+});
+
 export const LAYOUT: Shape = object({
   id: need(ID, 'the name of the layout'),
   name: may(TEXT, 'for people'),
@@ -132,6 +214,7 @@ export const LAYOUT: Shape = object({
   terms: may(map({ is: 'term' }), 'named values computed from values'),
   termNames: may(map(TEXT), 'what terms are called before people; else by their ids'),
   checks: may(list({ is: 'check' }), 'what is no meeting of two faces'),
+  driveline: may(DRIVELINE, 'which of its values say how it drives'),
   unmated: may(
     { is: 'enum', of: ['open', 'ignore'] },
     'what a needed face on no mating is: an open point (default), or nothing',

@@ -3,6 +3,7 @@
  */
 
 import type { Catalogue, Layout, Part, Position, Vehicle } from '../catalogue/catalogue.js';
+import { NO_DRIVELINE } from '../catalogue/compile-driveline.js';
 import type { Use } from '../check/coupling.js';
 import type { Adapters, Arrangement, Configuration, Seats } from './configuration.js';
 import type { MatingConstraint } from './constraint.js';
@@ -97,6 +98,7 @@ function meetingLayout(a: MateEnd, b: MateEnd, adapters: number): Layout {
     terms: new Map(),
     checks: [],
     termNames: new Map(),
+    driveline: NO_DRIVELINE,
     unmated: 'ignore',
   };
 }

@@ -17,6 +17,7 @@ import type {
   Value,
   Values,
 } from '../catalogue/catalogue.js';
+import { NO_DRIVELINE } from '../catalogue/compile-driveline.js';
 import type { Text } from '../catalogue/document.js';
 import { ARTICLE, type Work } from '../catalogue/trade.js';
 import type { Outcome } from '../check/state.js';
@@ -196,6 +197,7 @@ function layoutOf({ name, roles }: Part): Layout {
     terms: new Map(),
     checks: [],
     termNames: new Map(),
+    driveline: NO_DRIVELINE,
     unmated: 'ignore',
   };
 }

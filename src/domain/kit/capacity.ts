@@ -3,9 +3,9 @@
  */
 
 import { termsOf } from '../check/check.js';
+import { loadsOf } from '../driveline/loads.js';
 import { compare, type Rational } from '../quantity/rational.js';
 import { STATE } from './core/problem.js';
-import { loadsOf } from './loads.js';
 import { Reads } from './reads.js';
 import { HOLDS, type KitRelation, relationOf } from './relation.js';
 import type { Scene } from './scene.js';

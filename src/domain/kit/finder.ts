@@ -3,12 +3,12 @@
  * the best of its set, in the order in which routes are shown.
  */
 
+import { type Load, weakestOf } from '../driveline/loads.js';
 import { compare, type Rational } from '../quantity/rational.js';
 import type { Basket } from './basket.js';
 import { type Gathering, type Group, gatherGroups, placesOf } from './core/groups.js';
 import type { Found, Phase } from './core/problem.js';
 import { nameOf, type Solved } from './kit-problem.js';
-import { type Load, weakestOf } from './loads.js';
 import type { RouteGrade } from './route.js';
 
 /** One way of doing it, weighed. */

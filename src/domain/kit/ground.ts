@@ -4,10 +4,10 @@
  */
 
 import type { Catalogue } from '../catalogue/catalogue.js';
+import { type Load, loadsOf } from '../driveline/loads.js';
 import type { Configuration } from '../judge/configuration.js';
 import { type Judgement, judge } from '../judge/judge.js';
 import { askedMatings } from './asked-adapters.js';
-import { type Load, loadsOf } from './loads.js';
 import type { KitQuestion } from './question.js';
 import type { KitRelation } from './relation.js';
 import { vehicleRelations } from './relations.js';

@@ -4,6 +4,7 @@
  */
 
 import { type SimpleCondition, testsIn } from '../check/check.js';
+import type { Load } from '../driveline/loads.js';
 import { isChanged } from '../judge/configuration.js';
 import type { Judgement } from '../judge/judge.js';
 import type { Line } from './basket.js';
@@ -11,7 +12,6 @@ import { type Cause, cascade, causeOf, causesWithout } from './cascade.js';
 import type { Candidate } from './finder.js';
 import { insteadOf } from './instead.js';
 import type { KitProblem, Solved } from './kit-problem.js';
-import type { Load } from './loads.js';
 import { type Recommended, recommendedLines } from './recommended.js';
 import type { LoadView, Route, Why } from './route.js';
 import { sparesAdapter } from './spared-adapter.js';
@@ -218,7 +218,7 @@ function sideReason(
 function loadViews(problem: KitProblem, loads: readonly Load[]): LoadView[] {
   const now = problem.wholeAt(problem.variables.map(() => 0)).loads;
   const before = new Map(now.map((load) => [load.check, load.margin] as const));
-  return loads.map(({ check, position, margin }) => {
-    return { check, position, before: before.get(check) ?? null, after: margin };
+  return loads.map(({ check, position, margin, dimension }) => {
+    return { check, position, dimension, before: before.get(check) ?? null, after: margin };
   });
 }

@@ -5,6 +5,7 @@
 import type { Constraint } from '../judge/constraint.js';
 import type { Judgement } from '../judge/judge.js';
 import type { Rational } from '../quantity/rational.js';
+import type { Dimension } from '../quantity/unit.js';
 import type { Basket, Line } from './basket.js';
 import type { Money } from './question.js';
 
@@ -58,6 +59,7 @@ export interface LoadView {
   readonly position: string;
   readonly before: Rational | null;
   readonly after: Rational | null;
+  readonly dimension: Dimension;
 }
 
 export interface Route {

@@ -586,6 +586,34 @@ export const BROKEN_MEANINGS: Readonly<Record<string, Changes>> = {
       pack: '1',
     },
   },
+  // What a layout says of how it drives.
+  'a driveline of wrong dimensions, places, axles and loads': {
+    '/layouts/0/driveline': {
+      engineTorque: 'gearbox.length',
+      engineSpeed: 'gearbox.speeed',
+      gears: 'gearbox.first-gear',
+      axles: [{ id: 'rear', name: 'rear', drive: 'gearbox.rear-drive', circumference: '2 kg' }],
+      slips: [
+        { load: 'no-load', axle: 'rear', after: '2' },
+        { load: 'no-load', axle: 'front', after: '2 mm' },
+      ],
+      shafts: [
+        {
+          position: 'prop',
+          axle: 'rear',
+          drive: '1',
+          outer: '76 mm',
+          inner: '70 mm',
+          length: '1 m',
+        },
+      ],
+      joints: [{ id: 'joint', name: 'joint', angle: '2 mm' }],
+      speedometer: { shows: '1 1/m', turns: '1' },
+      brakes: { front: '1 mm', rear: '1 mm2' },
+      pedal: { master: '1 mm', ratio: '4', wheels: [{ area: '1 mm2', travel: '1 mm2' }] },
+      wheels: [{ position: 'wheell', inset: '1 mm', width: '1 mm', diameter: '1 N' }],
+    },
+  },
   // Names that every object has, where they are good ids.
   'a value, a face, a kind, a position and a fact called constructor': {
     '/parts/0/values/constructor': '5',

@@ -15,6 +15,7 @@ import { shaft } from './shaft.js';
 import { spline } from './spline.js';
 import { traction } from './traction.js';
 import { tyre } from './tyre.js';
+import { universalJoint } from './universal-joint.js';
 import { weakestLink } from './weakest-link.js';
 import { wheel } from './wheel.js';
 import { wheelCentring } from './wheel-centring.js';
@@ -27,6 +28,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   spline,
   shaft,
   propellerShaft,
+  universalJoint,
   planetaryCentre,
   axleLoop,
   traction,

@@ -12,6 +12,7 @@ import { SHAFT } from './shaft.js';
 import { SPLINE } from './spline.js';
 import { TRACTION } from './traction.js';
 import { TYRE } from './tyre.js';
+import { UNIVERSAL_JOINT } from './universal-joint.js';
 import { WEAKEST_LINK } from './weakest-link.js';
 import { PITCH_CIRCLE, WHEEL, WHEEL_CENTRING } from './wheel.js';
 
@@ -23,6 +24,7 @@ export const VECTORS: readonly Vector[] = [
   SPLINE,
   SHAFT,
   PROPELLER_SHAFT,
+  UNIVERSAL_JOINT,
   RATIO,
   AXLE_LOOP,
   TYRE,

@@ -8,7 +8,14 @@
  */
 
 import type { ShownValue } from '../domain/explain/reason.js';
-import { type Interval, isPoint, middle, point, width } from '../domain/quantity/interval.js';
+import {
+  type Interval,
+  isEverything,
+  isPoint,
+  middle,
+  point,
+  width,
+} from '../domain/quantity/interval.js';
 import {
   absolute,
   add,
@@ -47,7 +54,8 @@ export function computed(
   values: ValueWriter,
 ): ShownValue {
   const ends = written(set);
-  if (percent) return values.share(ends, '%');
+  // Where nothing can be said there are no ends to write a sign behind.
+  if (percent && !isEverything(set)) return values.share(ends, '%');
   const shown = values.interval(ends, dimension);
   const only = onlyNumber(set, decimal);
   const { text } = only === null ? values.known(ends, dimension) : values.interval(only, dimension);

@@ -4,9 +4,15 @@
  */
 
 import { axleLoop } from './axle-loop.js';
+import { brakeBalance } from './brake-balance.js';
+import { brakeFluid } from './brake-fluid.js';
+import { brakeTorque } from './brake-torque.js';
 import type { AnyCalculation } from './calculation.js';
 import { clutchCapacity } from './clutch-capacity.js';
 import { clutchRelease } from './clutch-release.js';
+import { discInRim } from './disc-in-rim.js';
+import { drumBrakeTorque } from './drum-brake-torque.js';
+import { pedalTravel } from './pedal-travel.js';
 import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
@@ -36,6 +42,12 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   wheel,
   pitchCircle,
   wheelCentring,
+  discInRim,
+  brakeTorque,
+  drumBrakeTorque,
+  brakeBalance,
+  pedalTravel,
+  brakeFluid,
 ];
 
 export function calculationNamed(name: string): AnyCalculation | undefined {

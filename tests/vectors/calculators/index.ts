@@ -4,6 +4,14 @@
 
 import type { Vector } from '../vector.js';
 import { AXLE_LOOP } from './axle-loop.js';
+import {
+  BRAKE_BALANCE,
+  BRAKE_FLUID,
+  BRAKE_TORQUE,
+  DISC_IN_RIM,
+  DRUM_BRAKE_TORQUE,
+  PEDAL_TRAVEL,
+} from './brake.js';
 import { CLUTCH_CAPACITY } from './clutch-capacity.js';
 import { CLUTCH_RELEASE } from './clutch-release.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
@@ -31,4 +39,10 @@ export const VECTORS: readonly Vector[] = [
   WHEEL,
   PITCH_CIRCLE,
   WHEEL_CENTRING,
+  DISC_IN_RIM,
+  BRAKE_TORQUE,
+  DRUM_BRAKE_TORQUE,
+  BRAKE_BALANCE,
+  PEDAL_TRAVEL,
+  BRAKE_FLUID,
 ].flat();

@@ -82,7 +82,7 @@ export const PITCH_CIRCLE: readonly Vector[] = [
   sine(6, 0.5),
   {
     ...CHORD,
-    id: 'wheel-04',
+    id: 'pitch-own-4',
     given: { holes: 5, chord: '1.76 in' },
     output: 'foundPitchCircle',
     expected: { near: 2.994 * 25.4, within: 0.0005 * 25.4 },

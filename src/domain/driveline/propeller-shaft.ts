@@ -21,7 +21,7 @@ import {
   scaleInterval,
 } from '../quantity/interval.js';
 import { ONE, rational } from '../quantity/rational.js';
-import { calculation } from './calculation.js';
+import { calculation, type GivenFault } from './calculation.js';
 import { isBelow, notAbove } from './compare.js';
 
 /** Design practice for steel tubes, in mm and rpm: n = 1.21e8 sqrt(D2 + d2) / L2. */
@@ -169,8 +169,8 @@ export const propellerShaft = calculation({
   ],
   warnings: {
     'inner-not-smaller': {
-      en: 'The inner diameter is, or may be, as large as the outer one.',
-      de: 'Der Innendurchmesser ist so groß wie der äußere oder kann es sein.',
+      en: 'The inner diameter may be as large as the outer one: measure both more closely.',
+      de: 'Der Innendurchmesser kann so groß wie der äußere sein: beide genauer messen.',
     },
   },
   caution: 'driveline',
@@ -202,6 +202,8 @@ export const propellerShaft = calculation({
     const tube = { outer: outerDiameter, inner: innerDiameter };
     const critical = length.map((piece) => criticalSpeed({ ...tube, length: piece }));
     const limit = critical.map((one) => scaleInterval(one, share));
+    const faults = boreFaults(tube);
+    if (faults.length > 0) return { found: {}, warnings: [], faults };
     const warnings = isBelow(innerDiameter, outerDiameter) === 'holds' ? [] : ['inner-not-smaller'];
     if (speed === null) return { found: { criticalSpeed: critical, limit }, warnings };
     return {
@@ -215,6 +217,16 @@ export const propellerShaft = calculation({
     };
   },
 });
+
+/** A wall without thickness, or less, is no tube, however fast the formula says it turns. */
+function boreFaults({ inner, outer }: Omit<Tube, 'length'>): GivenFault[] {
+  if (isBelow(inner, outer) !== 'fails') return [];
+  const text = {
+    en: 'The inner diameter of a tube is smaller than its outer one.',
+    de: 'Der Innendurchmesser eines Rohrs ist kleiner als sein Außendurchmesser.',
+  };
+  return [{ input: 'innerDiameter', text }];
+}
 
 function staysBelow(speed: Interval, limits: readonly Interval[]): Outcome {
   return allOf(limits.map((limit) => notAbove(speed, limit)));

@@ -67,8 +67,7 @@ export const calculationAnswerSchema = z
     notFound: z
       .array(z.strictObject({ output: z.string(), name: z.string(), needs: z.array(z.string()) }))
       .openapi({
-        description:
-          'What it could find besides, with the inputs of which one at least is missing.',
+        description: 'What it could find besides, with the inputs that are missing for it.',
       }),
     warnings: z
       .array(

@@ -57,7 +57,7 @@ export interface ResultView {
 export interface NotFoundView {
   output: string;
   name: string;
-  /** Inputs of which one at least is missing. */
+  /** Inputs that are missing and that it may take. */
   needs: string[];
 }
 
@@ -156,9 +156,11 @@ class Calculator {
         const value = found[output];
         return value === undefined ? [] : [this.#resultView(output, shape, value)];
       }),
-      notFound: outputs.flatMap(([output, { name, needs = [] }]) =>
-        found[output] === undefined ? [{ output, name: this.#said(name), needs: [...needs] }] : [],
-      ),
+      notFound: outputs.flatMap(([output, { name, needs = [] }]) => {
+        const missing = needs.filter((need) => given[need] === null);
+        if (found[output] !== undefined || missing.length === 0) return [];
+        return [{ output, name: this.#said(name), needs: missing }];
+      }),
       warnings: [
         ...warnings.map((code) => this.#warning(code)),
         ...unusual.map((input) => this.#unusual(input)),

@@ -22,6 +22,7 @@ import { spline } from './spline.js';
 import { traction } from './traction.js';
 import { tyre } from './tyre.js';
 import { universalJoint } from './universal-joint.js';
+import { vin } from './vin.js';
 import { weakestLink } from './weakest-link.js';
 import { wheel } from './wheel.js';
 import { wheelCentring } from './wheel-centring.js';
@@ -48,6 +49,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   brakeBalance,
   pedalTravel,
   brakeFluid,
+  vin,
 ];
 
 export function calculationNamed(name: string): AnyCalculation | undefined {

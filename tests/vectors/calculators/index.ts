@@ -21,6 +21,7 @@ import { SPLINE } from './spline.js';
 import { TRACTION } from './traction.js';
 import { TYRE } from './tyre.js';
 import { UNIVERSAL_JOINT } from './universal-joint.js';
+import { VIN } from './vin.js';
 import { WEAKEST_LINK } from './weakest-link.js';
 import { PITCH_CIRCLE, WHEEL, WHEEL_CENTRING } from './wheel.js';
 
@@ -39,10 +40,5 @@ export const VECTORS: readonly Vector[] = [
   WHEEL,
   PITCH_CIRCLE,
   WHEEL_CENTRING,
-  DISC_IN_RIM,
-  BRAKE_TORQUE,
-  DRUM_BRAKE_TORQUE,
-  BRAKE_BALANCE,
-  PEDAL_TRAVEL,
-  BRAKE_FLUID,
+  VIN,
 ].flat();

@@ -4,6 +4,7 @@
  */
 
 import { axleLoop } from './axle-loop.js';
+import { boltedJoint } from './bolted-joint.js';
 import { brakeBalance } from './brake-balance.js';
 import { brakeFluid } from './brake-fluid.js';
 import { brakeTorque } from './brake-torque.js';
@@ -12,11 +13,13 @@ import { clutchCapacity } from './clutch-capacity.js';
 import { clutchRelease } from './clutch-release.js';
 import { discInRim } from './disc-in-rim.js';
 import { drumBrakeTorque } from './drum-brake-torque.js';
+import { fit } from './fit.js';
 import { pedalTravel } from './pedal-travel.js';
 import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
+import { screwThread } from './screw-thread.js';
 import { shaft } from './shaft.js';
 import { spline } from './spline.js';
 import { traction } from './traction.js';
@@ -49,6 +52,9 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   brakeBalance,
   pedalTravel,
   brakeFluid,
+  fit,
+  screwThread,
+  boltedJoint,
   vin,
 ];
 

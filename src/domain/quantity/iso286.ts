@@ -13,7 +13,7 @@
  */
 
 import type { Rational } from './rational.js';
-import { compare, fraction, negate, rational, shortText, sign } from './rational.js';
+import { compare, fraction, negate, rational, shortText, sign, subtract } from './rational.js';
 
 /** Deviations from the nominal size in mm: a size is within nominal + lower to nominal + upper. */
 export interface IsoLimits {
@@ -127,7 +127,21 @@ export function isoLimits(size: Rational, classText: string): IsoLimits | IsoFau
   };
 }
 
-export function isIsoFault(result: IsoLimits | IsoFault): result is IsoFault {
+/** The rounded value of the standard, in mm, or a fault where it gives none. */
+export function isoTolerance(size: Rational, grade: number): Rational | IsoFault {
+  const limits = isoLimits(size, `h${grade}`);
+  return isIsoFault(limits) ? limits : subtract(limits.upper, limits.lower);
+}
+
+/** The range of nominal sizes that a size is in: over the first, up to and including the second. */
+export function isoRange(size: Rational): readonly [number, number] | null {
+  if (sign(size) <= 0 || compare(size, LARGEST_SIZE) > 0) return null;
+  const range = rangeOf(RANGES, size);
+  const upTo = RANGES[range];
+  return upTo === undefined ? null : [RANGES[range - 1] ?? 0, upTo];
+}
+
+export function isIsoFault<Result extends object>(result: Result | IsoFault): result is IsoFault {
   return 'code' in result;
 }
 

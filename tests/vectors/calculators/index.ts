@@ -4,6 +4,7 @@
 
 import type { Vector } from '../vector.js';
 import { AXLE_LOOP } from './axle-loop.js';
+import { BOLTED_JOINT } from './bolted-joint.js';
 import {
   BRAKE_BALANCE,
   BRAKE_FLUID,
@@ -14,8 +15,10 @@ import {
 } from './brake.js';
 import { CLUTCH_CAPACITY } from './clutch-capacity.js';
 import { CLUTCH_RELEASE } from './clutch-release.js';
+import { FIT } from './fit.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
+import { SCREW_THREAD } from './screw-thread.js';
 import { SHAFT } from './shaft.js';
 import { SPLINE } from './spline.js';
 import { TRACTION } from './traction.js';
@@ -40,5 +43,8 @@ export const VECTORS: readonly Vector[] = [
   WHEEL,
   PITCH_CIRCLE,
   WHEEL_CENTRING,
+  FIT,
+  SCREW_THREAD,
+  BOLTED_JOINT,
   VIN,
 ].flat();

@@ -70,7 +70,7 @@ export function balancedDeceleration(braking: Interval, load: Load): Interval {
 }
 
 /** How far a ratio of front to rear may be off the original one. */
-const KEPT = closed(rational('-0.05'), rational('0.05'));
+export const KEPT_RATIO = closed(rational('-0.05'), rational('0.05'));
 
 const TORQUE = {
   type: 'quantity',
@@ -343,7 +343,7 @@ export const brakeBalance = calculation({
     if (faults.length > 0) return { found: {}, warnings: [], faults };
     const torqueRatio = divideIntervals(given.frontTorque, given.rearTorque);
     const ratioChange = ratioChangeOf(torqueRatio, given);
-    const keepsRatio = ratioChange && within(ratioChange, KEPT);
+    const keepsRatio = ratioChange && within(ratioChange, KEPT_RATIO);
     const braking = brakeShareOf(given);
     const load = loadOf(given);
     const at = load && given.deceleration && axlesAt(braking, load, given.deceleration);

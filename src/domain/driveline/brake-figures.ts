@@ -1,26 +1,26 @@
 /**
  * The balance of the brakes and the travel of their pedal.
  *
- * The balance is compared with the share that the maker chose, where that is recorded: within 5 per
- * cent of all is common practice, no source, and beyond is for an engineer.
+ * The ratio of front to rear is compared with the one of the share that the maker chose, where that
+ * is recorded: within 5 per cent is common practice, no source, and beyond is for an engineer.
  */
 
 import type { Outcome } from '../check/state.js';
 import {
-  addIntervals,
-  closed,
   divideIntervals,
   type Interval,
+  multiplyIntervals,
+  point,
   scaleInterval,
   subtractIntervals,
 } from '../quantity/interval.js';
-import { HUNDRED, negate, rational } from '../quantity/rational.js';
+import { HUNDRED, ONE } from '../quantity/rational.js';
+import { brakeShare, KEPT_RATIO } from './brake-balance.js';
 import { notAbove, within } from './compare.js';
 import { type Bench, type Figure, figure, known } from './figure.js';
-import { pedalTravel } from './pedal-stroke.js';
+import { strokeOf } from './pedal-travel.js';
 
-/** How far the share of the front may be from the maker's: common practice, no source. */
-const ROOM = rational('0.05');
+const WHOLE = point(ONE);
 
 export function brakeFigures(bench: Bench): Figure[] {
   return [...balanceOf(bench), ...pedalOf(bench)];
@@ -29,12 +29,10 @@ export function brakeFigures(bench: Bench): Figure[] {
 function balanceOf({ driveline: { brakes }, reader }: Bench): Figure[] {
   if (brakes === null) return [];
   const [front, rear] = [reader.number(brakes.front), reader.number(brakes.rear)];
-  const share = known([front, rear], frontShare);
+  const share = known([front, rear], brakeShare);
   const wanted = brakes.frontShare === null ? null : reader.number(brakes.frontShare);
-  const outcome: Outcome | null =
-    share.value === null || wanted === null || wanted.interval === null
-      ? null
-      : within(subtractIntervals(share.value, wanted.interval), closed(negate(ROOM), ROOM));
+  const outcome =
+    wanted === null ? null : keptRatio([front, rear, wanted].map(({ interval }) => interval));
   return [
     figure({
       section: 'brakes',
@@ -48,10 +46,12 @@ function balanceOf({ driveline: { brakes }, reader }: Bench): Figure[] {
   ];
 }
 
-/** One over one plus the rear by the front, so that each stands once and the set is exact. */
-function frontShare(front: Interval, rear: Interval): Interval {
-  const one = closed(rational(1), rational(1));
-  return divideIntervals(one, addIntervals(one, divideIntervals(rear, front)));
+/** Whether front by rear is near to what the maker's share of the front makes of it. */
+function keptRatio([front, rear, share]: readonly (Interval | null)[]): Outcome | null {
+  if (!front || !rear || !share) return null;
+  const original = divideIntervals(WHOLE, subtractIntervals(divideIntervals(WHOLE, share), WHOLE));
+  const change = divideIntervals(divideIntervals(front, rear), original);
+  return within(subtractIntervals(change, WHOLE), KEPT_RATIO);
 }
 
 function pedalOf({ driveline: { pedal }, reader }: Bench): Figure[] {
@@ -60,17 +60,14 @@ function pedalOf({ driveline: { pedal }, reader }: Bench): Figure[] {
   const moved = pedal.wheels.map(({ area, travel }) =>
     [area, travel].map((term) => reader.number(term)),
   );
-  const travel = known([...fixed, ...moved.flat()], (master, ratio, ...pistons) =>
-    pedalTravel({
-      master,
-      ratio,
-      pistons: pedal.wheels.map((_, index) => {
-        const [area, way] = pistons.slice(2 * index);
-        if (area === undefined || way === undefined) throw new Error('each axle has both');
-        return { area, travel: way };
-      }),
-    }),
-  );
+  const travel = known([...fixed, ...moved.flat()], (master, ratio, ...pistons) => {
+    const taken = pedal.wheels.map((_, index) => {
+      const [area, way] = pistons.slice(2 * index);
+      if (area === undefined || way === undefined) throw new Error('each axle has both');
+      return multiplyIntervals(area, way);
+    });
+    return multiplyIntervals(strokeOf(taken, master), ratio);
+  });
   const room = pedal.available === null ? null : reader.number(pedal.available).interval;
   const outcome = travel.value === null || room === null ? null : notAbove(travel.value, room);
   return [

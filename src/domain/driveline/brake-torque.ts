@@ -10,7 +10,7 @@
  * Length: nearly all of it says in two languages what is taken and given.
  */
 
-import { overCorners, PI } from '../quantity/enclosure.js';
+import { PI } from '../quantity/enclosure.js';
 import {
   addIntervals,
   divideIntervals,
@@ -22,9 +22,10 @@ import {
 } from '../quantity/interval.js';
 import { ONE, rational } from '../quantity/rational.js';
 import { calculation, type GivenFault } from './calculation.js';
+import { frictionRadius, type Ring } from './clutch-capacity.js';
 import { isBelow } from './compare.js';
 
-const HALF = rational('0.5');
+const _HALF = rational('0.5');
 const TWO = rational(2);
 const QUARTER_PI = scaleInterval(PI, rational('0.25'));
 
@@ -72,20 +73,17 @@ export function forceByPressure(pressure: Interval, diameters: readonly Interval
 
 /** The middle of a band from an inner to an outer radius. */
 export function middleRadius(inner: Interval, outer: Interval): Interval {
-  return scaleInterval(addIntervals(inner, outer), HALF);
+  return frictionRadius(ringOf(inner, outer), 'uniform-wear');
 }
 
-/**
- * The radius at which even pressure over a ring acts: 2/3 (o3 - i3) / (o2 - i2), with the
- * difference o - i taken out, so that a ring without width has one too. It rises with each of the
- * two radii: its derivatives are 2/3 (1 - o2/(o+i)2) and 2/3 (1 - i2/(o+i)2).
- */
+/** The radius at which even pressure over a ring acts; a ring without width has one too. */
 export function ringRadius(inner: Interval, outer: Interval): Interval {
-  return overCorners([inner, outer], (i, o) => {
-    const squares = addIntervals(powerInterval(o, 2), powerInterval(i, 2));
-    const above = addIntervals(squares, multiplyIntervals(o, i));
-    return scaleInterval(divideIntervals(above, addIntervals(o, i)), rational('2/3'));
-  });
+  return frictionRadius(ringOf(inner, outer), 'uniform-pressure');
+}
+
+/** A clutch is told by its diameters. */
+function ringOf(inner: Interval, outer: Interval): Ring {
+  return { outer: scaleInterval(outer, TWO), inner: scaleInterval(inner, TWO) };
 }
 
 /** Of pads that press from both sides with `force` in N at a radius in mm, in N.m. */

@@ -2,8 +2,8 @@
  * Limits of size by ISO 286, and the clearance of a hole and a shaft of one nominal size.
  *
  * The tables are the standard's values (`quantity/iso286.ts`), which its older formulas do not
- * always round to; the tolerance factor is shown beside them. Ranges of sizes are over the first and
- * up to and including the second limit, so that 30 is in the range up to 30.
+ * always round to; the tolerance factor is shown beside them. Ranges of sizes are over the first
+ * and up to and including the second limit, so that 30 is in the range up to 30.
  *
  * Left out: what a class is good for, surfaces and form, heat and speed, sizes above 500 mm.
  *

@@ -6,7 +6,7 @@
 import { absoluteInterval, subtractIntervals } from '../quantity/interval.js';
 import { notAbove } from './compare.js';
 import { type Bench, type Figure, figure, known } from './figure.js';
-import { GREATEST_ANGLE, GREATEST_DIFFERENCE, irregularity } from './joint-angles.js';
+import { irregularity, WORKING_ANGLE } from './universal-joint.js';
 
 export function jointFigures({ driveline: { joints }, reader }: Bench): Figure[] {
   return joints.flatMap(({ id, angle, other }) => {
@@ -21,7 +21,7 @@ export function jointFigures({ driveline: { joints }, reader }: Bench): Figure[]
         dimension: 'angle',
         aim: 'less',
         ...turned,
-        outcome: turned.value === null ? 'open' : notAbove(turned.value, GREATEST_ANGLE),
+        outcome: turned.value === null ? 'open' : notAbove(turned.value, WORKING_ANGLE.most),
       }),
       figure({
         section: 'joints',
@@ -44,7 +44,7 @@ export function jointFigures({ driveline: { joints }, reader }: Bench): Figure[]
         dimension: 'angle',
         aim: 'less',
         ...apart,
-        outcome: apart.value === null ? 'open' : notAbove(apart.value, GREATEST_DIFFERENCE),
+        outcome: apart.value === null ? 'open' : notAbove(apart.value, WORKING_ANGLE.difference),
       }),
     ];
   });

@@ -16,7 +16,6 @@ import type { CheckConstraint, Constraint } from '../judge/constraint.js';
 import { judgeMeetings } from '../judge/judge.js';
 import { supposalsOf } from '../judge/supposed.js';
 import {
-  divideIntervals,
   equalIntervals,
   type Interval,
   minimumInterval,
@@ -25,6 +24,7 @@ import {
 } from '../quantity/interval.js';
 import { compare, ONE, type Rational, rational } from '../quantity/rational.js';
 import type { Dimension } from '../quantity/unit.js';
+import { greatestTorque as engineTorqueAt } from './torque-path.js';
 
 export interface Load {
   readonly check: string;
@@ -118,6 +118,7 @@ export function weakestOf(loads: readonly Load[]): { position: string; margin: R
 }
 
 const TWO = rational(2);
+const WHOLE = point(ONE);
 
 /** What each load has to carry for each newton metre of engine torque. */
 export function demandsByTorque(configuration: Configuration): ReadonlyMap<string, Interval> {
@@ -156,7 +157,7 @@ export function greatestTorque(
     const demand = byTorque.get(check);
     if (demand === undefined) continue;
     if (rating === null || rating.low === null || (isOpen && rating.high === null)) return null;
-    const carried = divideIntervals(rating, scaleInterval(demand, shock));
+    const carried = engineTorqueAt(rating, { ratio: demand, share: WHOLE, shock: point(shock) });
     least = least === null ? carried : minimumInterval(least, carried);
   }
   return least;

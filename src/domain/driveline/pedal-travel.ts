@@ -40,10 +40,15 @@ export function takenIn(pistons: readonly Interval[], travel: Interval): Interva
   return multiplyIntervals(squareSum(pistons), travel);
 }
 
+/** Of a piston of this area that fills all of this, in mm: both by the same factor. */
+export function strokeOf(taken: readonly Interval[], area: Interval): Interval {
+  // Added before the area comes in, which so stands once.
+  return divideIntervals(taken.reduce(addIntervals, NONE), area);
+}
+
 /** Of a master cylinder that feeds all these circuits, in mm. */
 export function masterStroke(taken: readonly Interval[], masterBore: Interval): Interval {
-  // Added before the bore comes in, which so stands once.
-  return divideIntervals(taken.reduce(addIntervals, NONE), squareSum([masterBore]));
+  return strokeOf(taken, squareSum([masterBore]));
 }
 
 /** The pedal's way with one circuit failed, in mm. */

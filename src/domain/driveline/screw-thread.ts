@@ -1,10 +1,10 @@
 /**
  * Metric screw threads by their designation: diameters, stress area, and whether two of them mate.
  *
- * ISO 724 gives the diameters from the basic profile (ISO 68-1) as multiples of the pitch, each from
- * the height of a triangle of 60 degrees; ISO 898-1 the stress area. ISO 261 gives the coarse pitch
- * of a designation without one (`thread-code.ts`). Two threads of one diameter and two pitches start
- * together and strip, which is the unsafe one of the near misses.
+ * ISO 724 gives the diameters from the basic profile (ISO 68-1) as multiples of the pitch, each
+ * from the height of a triangle of 60 degrees; ISO 898-1 the stress area. ISO 261 gives the coarse
+ * pitch of a designation without one (`thread-code.ts`). Two threads of one diameter and two
+ * pitches start together and strip, which is the unsafe one of the near misses.
  *
  * Left out: tolerances (ISO 965), inch and pipe threads, multiple starts.
  *
@@ -32,7 +32,7 @@ export interface MetricThread {
 
 const CANONICAL = /^m(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?)$/;
 
-/** A designation such as `M12x1.25` or `M12`; null where it is none, or no pitch is known for it. */
+/** Of a designation such as `M12x1.25` or `M12`; null where it is none, or without a pitch. */
 export function readThread(text: string): MetricThread | null {
   const [, diameter, pitch] = CANONICAL.exec(canonicalThread(text)) ?? [];
   if (diameter === undefined || pitch === undefined) return null;
@@ -84,7 +84,7 @@ export const screwThread = calculation({
   title: { en: 'Metric screw thread', de: 'Metrisches Gewinde' },
   about: {
     en: 'Which diameters and which stress area has this thread, and does another one mate with it?',
-    de: 'Welche Durchmesser und welchen Spannungsquerschnitt hat dieses Gewinde, und passt ein anderes?',
+    de: 'Welche Durchmesser, welchen Spannungsquerschnitt hat es, und passt ein anderes?',
   },
   inputs: {
     thread: {

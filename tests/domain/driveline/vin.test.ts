@@ -12,7 +12,7 @@ const SAMPLE = '1G4AH59H45G118341';
 const SIGNS = 'ABCDEFGHJKLMNPRSTUVWXYZ0123456789';
 
 const numbers = fc
-  .array(fc.constantFrom(...SIGNS), { minLength: 17, maxLength: 17 })
+  .array(fc.constantFrom(...Array.from(SIGNS)), { minLength: 17, maxLength: 17 })
   .map((signs) => signs.join(''));
 
 describe('a number', () => {

@@ -17,6 +17,7 @@ import { fit } from './fit.js';
 import { pedalTravel } from './pedal-travel.js';
 import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
+import { plunge } from './plunge.js';
 import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
 import { screwThread } from './screw-thread.js';
@@ -39,6 +40,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   shaft,
   propellerShaft,
   universalJoint,
+  plunge,
   planetaryCentre,
   axleLoop,
   traction,

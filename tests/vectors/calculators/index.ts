@@ -16,6 +16,7 @@ import {
 import { CLUTCH_CAPACITY } from './clutch-capacity.js';
 import { CLUTCH_RELEASE } from './clutch-release.js';
 import { FIT } from './fit.js';
+import { PLUNGE } from './plunge.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
 import { SCREW_THREAD } from './screw-thread.js';
@@ -37,6 +38,7 @@ export const VECTORS: readonly Vector[] = [
   SHAFT,
   PROPELLER_SHAFT,
   UNIVERSAL_JOINT,
+  PLUNGE,
   RATIO,
   AXLE_LOOP,
   TYRE,

@@ -4,7 +4,14 @@
  */
 
 import { describe, expect, it } from 'vitest';
+import { moneyOf, moneyText } from '../../src/domain/kit/money.js';
 import { meet } from '../kinds/bench.js';
+import {
+  innerRing,
+  outerRing,
+  standingHousing,
+  turningJournal,
+} from '../kinds/hub-bearing/fits.js';
 import { world } from '../rules/sketch.js';
 import { judged, stateOf } from '../rules/world.js';
 
@@ -72,5 +79,88 @@ describe('threads and boundary sizes', () => {
     const inches = { ...face, pilot: '14.25 in', pcd: '15 in' };
     expect(meet(metric, inches).outcome).toBe('holds');
     expect(meet(metric, { ...inches, pcd: '18.375 in' }).outcome).toBe('fails');
+  });
+
+  it('std-03 (SAE J620): size 11-1/2 is 352.42 mm, 333.38 mm, 8 holes; in inches too', () => {
+    // 13 7/8 in, 13 1/8 in and 3/8-16, as a flywheel of that size is sold.
+    const cars = world({
+      roles: {
+        flywheel: {
+          pilot: { type: 'designation', unit: 'mm' },
+          pcd: { type: 'designation', unit: 'mm' },
+          holes: 'count',
+          thread: 'code',
+        },
+      },
+      places: ['metric: flywheel', 'inches: flywheel'],
+      checks: [
+        { id: 'pilot', within: ['metric.pilot', 'inches.pilot'], tolerance: '0.01 mm' },
+        { id: 'pcd', within: ['metric.pcd', 'inches.pcd'], tolerance: '0.01 mm' },
+        { id: 'holes', equal: ['metric.holes', 'inches.holes'] },
+        { id: 'thread', equal: ['metric.thread', 'inches.thread'] },
+      ],
+      parts: {
+        'flywheel-mm': { pilot: '352.42 mm', pcd: '333.38 mm', holes: 8, thread: '3/8-16' },
+        'flywheel-in': { pilot: '13.875 in', pcd: '13.125 in', holes: 8, thread: '3/8-16' },
+      },
+      cars: { car: {} },
+    });
+    const both = judged(cars, { put: { metric: 'flywheel-mm', inches: 'flywheel-in' } });
+    expect(['pilot', 'pcd', 'holes', 'thread'].map((check) => stateOf(both, check))).toEqual([
+      'holds clears',
+      'holds clears',
+      'holds equal',
+      'holds equal',
+    ]);
+  });
+
+  it('std-04 (ISO 15, designation 6205): 25 mm on a shaft, 52 mm in a housing, 15 mm', () => {
+    expect([innerRing.diameter, outerRing.diameter, innerRing.width]).toEqual([
+      '25 +0/-0.010 mm',
+      '52 +0/-0.013 mm',
+      expect.stringContaining('15'),
+    ]);
+    expect(meet(innerRing, turningJournal).outcome).toBe('holds');
+    expect(meet(outerRing, standingHousing).outcome).toBe('holds');
+    expect(meet(innerRing, { ...turningJournal, diameter: '30 k6' }).outcome).toBe('fails');
+  });
+
+  it('std-05 (SAE J542): a starter pilot has 0.03 to 0.25 mm of play in its register', () => {
+    const play = (bore: string) =>
+      judged(
+        world({
+          roles: { housing: { bore: 'length' }, starter: { pilot: 'length' } },
+          places: ['housing', 'starter'],
+          checks: [
+            {
+              id: 'play',
+              clearance: ['housing.bore', 'starter.pilot'],
+              min: '0.03 mm',
+              max: '0.25 mm',
+            },
+          ],
+          parts: { 'housing-a': { bore }, 'starter-a': { pilot: '82.50 ±0 mm' } },
+          cars: { car: {} },
+        }),
+        { put: { housing: 'housing-a', starter: 'starter-a' } },
+      );
+    const states = ['82.53', '82.75', '82.52', '82.76'].map((bore) =>
+      stateOf(play(`${bore} ±0 mm`), 'play'),
+    );
+    expect(states).toEqual(['holds clears', 'holds clears', 'fails too-small', 'fails too-large']);
+  });
+
+  it('demo-13 (the invented demonstration conversion; arithmetic): what the kits cost', () => {
+    const KITS = {
+      K1: [900, 340, 260, 220, 300, 180, 320, 240, 210, 500, 150, 1320],
+      K2: [900, 340, 260, 220, 620, 180, 130, 1680],
+      K3: [900, 340, 260, 220, 410, 95, 130, 1560],
+      K4: [520, 210, 160, 70, 840],
+      'K1 by donor': [2300, 330, 1440],
+    };
+    const sums = Object.values(KITS).map((prices) =>
+      moneyText(prices.reduce((sum, price) => sum + (moneyOf(`${price}.00`) ?? Number.NaN), 0)),
+    );
+    expect(sums).toEqual(['4940.00', '4330.00', '3915.00', '1800.00', '4070.00']);
   });
 });

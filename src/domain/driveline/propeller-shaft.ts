@@ -8,14 +8,17 @@
  * taken for stiff.
  *
  * Left out: dented tubes, tubes of two diameters, long yokes, soft mounts, composite tubes.
+ *
+ * Length: half of it says in two languages what is taken and given.
  */
 
 import { allOf, type Outcome } from '../check/state.js';
-import { rootInterval } from '../quantity/enclosure.js';
+import { PI, rootInterval } from '../quantity/enclosure.js';
 import {
   addIntervals,
   divideIntervals,
   type Interval,
+  multiplyIntervals,
   point,
   powerInterval,
   scaleInterval,
@@ -25,7 +28,7 @@ import { calculation, type GivenFault } from './calculation.js';
 import { isBelow, notAbove } from './compare.js';
 
 /** Design practice for steel tubes, in mm and rpm: n = 1.21e8 sqrt(D2 + d2) / L2. */
-const STEEL_TUBE = rational(121_000_000);
+const STEEL_TUBE: Interval = point(rational(121_000_000));
 
 export interface Tube {
   /** Outer and inner diameter in mm. */
@@ -35,11 +38,29 @@ export interface Tube {
   readonly length: Interval;
 }
 
-/** In rpm. */
-export function criticalSpeed({ outer, inner, length }: Tube): Interval {
+/** What a tube is made of: elastic modulus in MPa, density in kg/m3. */
+export interface Material {
+  readonly elasticModulus: Interval;
+  readonly density: Interval;
+}
+
+const A_MPA_IN_PA = rational(1_000_000);
+const A_METRE_IN_MM = rational(1000);
+/** Of the first bending of a tube free to turn at its ends: 30/pi x pi2 x 1/4. */
+const PINNED = rational('7.5');
+
+/** The constant of beam theory for a material, in mm rpm: 7.5 pi times its speed of sound. */
+export function beamConstant({ elasticModulus, density }: Material): Interval {
+  const soundSquared = divideIntervals(scaleInterval(elasticModulus, A_MPA_IN_PA), density);
+  const sound = scaleInterval(rootInterval(soundSquared, 2), A_METRE_IN_MM);
+  return scaleInterval(multiplyIntervals(PI, sound), PINNED);
+}
+
+/** In rpm; without a constant of a material, by that of practice for steel. */
+export function criticalSpeed({ outer, inner, length }: Tube, constant = STEEL_TUBE): Interval {
   const bore = addIntervals(powerInterval(outer, 2), powerInterval(inner, 2));
   const stiffness = rootInterval(bore, 2);
-  return scaleInterval(divideIntervals(stiffness, powerInterval(length, 2)), STEEL_TUBE);
+  return multiplyIntervals(divideIntervals(stiffness, powerInterval(length, 2)), constant);
 }
 
 /** The part of the critical speed that a shaft may reach: 0.7 in cars, 0.65 in industry. */
@@ -50,8 +71,10 @@ export function longestLength(
   { outer, inner }: Omit<Tube, 'length'>,
   speed: Interval,
   share = SHARE_OF_CRITICAL.car,
+  constant = STEEL_TUBE,
 ): Interval {
-  const atOne = scaleInterval(criticalSpeed({ outer, inner, length: point(ONE) }), share);
+  const one = criticalSpeed({ outer, inner, length: point(ONE) }, constant);
+  const atOne = scaleInterval(one, share);
   return rootInterval(divideIntervals(atOne, speed), 2);
 }
 
@@ -87,6 +110,22 @@ export const propellerShaft = calculation({
         de: 'Länge zwischen den Gelenkmitten, Stück für Stück',
       },
     },
+    elasticModulus: {
+      type: 'quantity',
+      dimension: 'pressure',
+      optional: true,
+      above: '0 MPa',
+      usual: ['60000 MPa', '220000 MPa'],
+      name: { en: 'elastic modulus, of another material', de: 'E-Modul eines anderen Stoffs' },
+    },
+    density: {
+      type: 'quantity',
+      dimension: 'density',
+      optional: true,
+      above: '0 kg/m3',
+      usual: ['1500 kg/m3', '8000 kg/m3'],
+      name: { en: 'density, of another material', de: 'Dichte eines anderen Stoffs' },
+    },
     duty: {
       type: 'code',
       optional: true,
@@ -117,6 +156,14 @@ export const propellerShaft = calculation({
       list: true,
       name: { en: 'limit of each piece', de: 'Grenzdrehzahl jedes Stücks' },
     },
+    constant: {
+      type: 'quantity',
+      dimension: '1',
+      name: {
+        en: 'constant of the material, in mm and rpm',
+        de: 'Konstante des Stoffs, in mm und 1/min',
+      },
+    },
     longestLength: {
       type: 'quantity',
       dimension: 'length',
@@ -133,14 +180,15 @@ export const propellerShaft = calculation({
     },
   },
   formulas: [
-    'criticalSpeed = 1.21e8 · √(outerDiameter² + innerDiameter²) / length²   (mm, rpm)',
+    'constant = 1.21e8 for steel; else 7.5 · π · √(elasticModulus / density)   (mm, rpm)',
+    'criticalSpeed = constant · √(outerDiameter² + innerDiameter²) / length²',
     'limit = 0.7 · criticalSpeed   (car)   or   0.65 · criticalSpeed   (industrial)',
-    'longestLength = √(share · 1.21e8 · √(outerDiameter² + innerDiameter²) / speed)',
+    'longestLength = √(share · constant · √(outerDiameter² + innerDiameter²) / speed)',
   ],
   assumptions: [
     {
-      en: 'A straight steel tube of one diameter, free to turn at both joints.',
-      de: 'Ein gerades Stahlrohr von einem Durchmesser, an beiden Gelenken frei drehbar.',
+      en: 'A straight tube of one diameter, free to turn at both joints; of steel if not told.',
+      de: 'Ein gerades Rohr von einem Durchmesser, an den Gelenken frei; ohne Angabe aus Stahl.',
     },
     {
       en: 'The centre bearing of a shaft in pieces does not give way.',
@@ -149,8 +197,8 @@ export const propellerShaft = calculation({
   ],
   validity: [
     {
-      en: 'Not for dented tubes, tubes of two diameters, long yokes, or tubes not made of steel.',
-      de: 'Nicht für verbeulte Rohre, zwei Durchmesser, lange Gabeln oder andere Stoffe als Stahl.',
+      en: 'Not for dented tubes, tubes of two diameters, long yokes or layered materials.',
+      de: 'Nicht für verbeulte Rohre, zwei Durchmesser, lange Gabeln oder Verbundstoffe.',
     },
     {
       en: 'Take the speed in the highest gear, which may turn the shaft faster than the engine.',
@@ -163,11 +211,15 @@ export const propellerShaft = calculation({
       basis: 'read',
     },
     {
-      title: 'Roark and Blevins, pinned beam: 1.219e8 with 210 GPa and 7850 kg/m3',
+      title: 'pinned beam of handbooks of vibration: 1.219e8 with 210 GPa and 7850 kg/m3',
       basis: 'from-memory',
     },
   ],
   warnings: {
+    'taken-for-steel': {
+      en: 'A material takes both modulus and density: steel was taken.',
+      de: 'Ein Stoff braucht E-Modul und Dichte: Genommen wurde Stahl.',
+    },
     'inner-not-smaller': {
       en: 'The inner diameter may be as large as the outer one: measure both more closely.',
       de: 'Der Innendurchmesser kann so groß wie der äußere sein: beide genauer messen.',
@@ -186,6 +238,17 @@ export const propellerShaft = calculation({
       },
     },
     {
+      name: 'light-metal',
+      summary: 'A tube of light metal: as fast as one of steel, since both are alike in this',
+      given: {
+        outerDiameter: '90 mm',
+        innerDiameter: '84 mm',
+        length: ['1400 mm'],
+        elasticModulus: '70 GPa',
+        density: '2700 kg/m3',
+      },
+    },
+    {
       name: 'two-pieces',
       summary: 'The same in two pieces, measured to half a millimetre, in a machine',
       given: {
@@ -197,26 +260,43 @@ export const propellerShaft = calculation({
       },
     },
   ],
-  calculate: ({ outerDiameter, innerDiameter, length, duty, speed }) => {
+  calculate: (given) => {
+    const { outerDiameter, innerDiameter, length, duty, speed } = given;
     const share = SHARE_OF_CRITICAL[duty ?? 'car'];
+    const constant = constantOf(given);
     const tube = { outer: outerDiameter, inner: innerDiameter };
-    const critical = length.map((piece) => criticalSpeed({ ...tube, length: piece }));
+    const critical = length.map((piece) => criticalSpeed({ ...tube, length: piece }, constant));
     const limit = critical.map((one) => scaleInterval(one, share));
     const faults = boreFaults(tube);
     if (faults.length > 0) return { found: {}, warnings: [], faults };
-    const warnings = isBelow(innerDiameter, outerDiameter) === 'holds' ? [] : ['inner-not-smaller'];
-    if (speed === null) return { found: { criticalSpeed: critical, limit }, warnings };
+    const warnings = [
+      ...(isBelow(innerDiameter, outerDiameter) === 'holds' ? [] : ['inner-not-smaller']),
+      ...(isHalfTold(given) ? ['taken-for-steel'] : []),
+    ];
+    const always = { criticalSpeed: critical, limit, constant };
+    if (speed === null) return { found: always, warnings };
     return {
       found: {
-        criticalSpeed: critical,
-        limit,
-        longestLength: longestLength(tube, speed, share),
+        ...always,
+        longestLength: longestLength(tube, speed, share, constant),
         staysBelow: staysBelow(speed, limit),
       },
       warnings,
     };
   },
 });
+
+type GivenMaterial = { readonly [Name in keyof Material]: Interval | null };
+
+/** Of a material that is told; else that of practice for steel. */
+function constantOf({ elasticModulus, density }: GivenMaterial): Interval {
+  if (elasticModulus === null || density === null) return STEEL_TUBE;
+  return beamConstant({ elasticModulus, density });
+}
+
+function isHalfTold({ elasticModulus, density }: GivenMaterial): boolean {
+  return (elasticModulus === null) !== (density === null);
+}
 
 /** A wall without thickness, or less, is no tube, however fast the formula says it turns. */
 function boreFaults({ inner, outer }: Omit<Tube, 'length'>): GivenFault[] {

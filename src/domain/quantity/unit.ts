@@ -89,6 +89,7 @@ const UNITS: readonly Unit[] = [
   unit('kg', 'mass', 'metric'),
   unit('g', 'mass', 'metric', rational('0.001')),
   unit('lb', 'mass', 'imperial', POUND_KG),
+  unit('kg/m3', 'density', 'metric'),
   unit('N', 'force', 'metric'),
   unit('kN', 'force', 'metric', THOUSAND),
   unit('lbf', 'force', 'imperial', POUND_FORCE_N),
@@ -97,6 +98,7 @@ const UNITS: readonly Unit[] = [
   unit('lbf.in', 'torque', 'imperial', POUND_INCH_NM),
   // 1 MPa is 1 N/mm2.
   unit('MPa', 'pressure', 'metric'),
+  unit('GPa', 'pressure', 'metric', THOUSAND),
   unit('bar', 'pressure', 'metric', rational('0.1')),
   unit('kPa', 'pressure', 'metric', rational('0.001')),
   unit('psi', 'pressure', 'imperial', divide(POUND_FORCE_N, power(INCH_MM, 2))),
@@ -139,6 +141,7 @@ const ALIASES: Readonly<Record<string, readonly string[]>> = {
   l: ['L', 'litre', 'litres', 'liter', 'liters'],
   ml: ['mL'],
   lb: ['lbs'],
+  'kg/m3': ['kg/m³', 'kg/m^3'],
   'N.m': ['Nm', 'N·m', 'N⋅m', 'N*m', 'N-m', 'N m'],
   'lbf.ft': [
     'lbf·ft',

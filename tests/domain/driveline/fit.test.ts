@@ -71,7 +71,7 @@ describe('a fit', () => {
 });
 
 describe('standard tolerances', () => {
-  test('grow from grade to grade, and are near to the multiples of the factor', () => {
+  test('fit-04 (ISO 286-1/-2): grow as 7, 10, 16, 25, 40, 64, 100 times the factor', () => {
     const multiples = [7, 10, 16, 25, 40, 64, 100];
     fc.assert(
       fc.property(sizes, (size) => {

@@ -110,8 +110,8 @@ describe('a bolt', () => {
     );
   });
 
-  test('is the same in inches and pounds: 0.2 x 1275 lbf x 0.19 in is 48.5 lbf.in', () => {
-    // A worked example of a handbook of mechanical fastening; value read in the source.
+  test('bolt-07: in inches and pounds, 0.2 x 1275 lbf x 0.19 in is 48.5 lbf.in', () => {
+    // Mechanical Fastening, Joining, and Assembly, p. 85; value read in the source.
     const [pound, inch] = [4.4482216152605, 25.4];
     const [factor, force, diameter] = [fraction(1n, 5n), 1275 * pound, 0.19 * inch];
     const rounded = (value: number) => point(fraction(BigInt(Math.round(value * 1e9)), 10n ** 9n));

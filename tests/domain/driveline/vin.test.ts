@@ -69,7 +69,7 @@ describe('the check digit', () => {
 });
 
 describe('the model year', () => {
-  test('is none for the signs that are no code', () => {
+  test('vin-10 (49 CFR 565.15): is none for the signs that are no code', () => {
     for (const sign of ['U', 'Z', '0']) {
       const number = SAMPLE.slice(0, 9) + sign + SAMPLE.slice(10);
       expect(modelYears(number)).toEqual([]);

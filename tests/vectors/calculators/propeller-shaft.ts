@@ -62,11 +62,9 @@ export const PROPELLER_SHAFT: readonly Vector[] = [
   {
     ...PRACTICE,
     id: 'prop-03',
-    // A tube with D2 + d2 of one square millimetre's root and a metre's length shows the constant.
-    given: { outerDiameter: '1 mm', innerDiameter: '0 mm', length: ['1 mm'] },
-    output: 'criticalSpeed',
-    // Beam theory: 1.2187e8 with 210 GPa and 7850 kg/m3; practice rounds it down by 0.7 %.
-    expected: { near: 121_866_953.6558578, within: 1_000_000 },
+    given: { ...tube('1400 mm'), elasticModulus: '210 GPa', density: '7850 kg/m3' },
+    output: 'constant',
+    expected: { near: 121_866_953.6558578, within: 10_000 },
     source: "Roark's Formulas for Stress and Strain, pinned beam",
     basis: 'from memory',
   },

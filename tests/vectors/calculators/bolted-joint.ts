@@ -101,4 +101,22 @@ export const BOLTED_JOINT: readonly Vector[] = [
     output: 'proofLoad',
     expected: { near: 48_894, within: 25 },
   },
+  // Proof loads as the table of the standard rounds them.
+  ...(
+    [
+      ['M8', '12.9', 35_500],
+      ['M10', '8.8', 33_700],
+      ['M12', '10.9', 70_000],
+    ] as const
+  ).map(
+    ([thread, strengthClass, near]): Vector => ({
+      ...BOOK,
+      id: `bolt-own-3 (${thread}, ${strengthClass})`,
+      given: { thread, strengthClass },
+      output: 'proofLoad',
+      expected: { near, within: 100 },
+      source: 'ISO 898-1, proof loads',
+      basis: 'from memory',
+    }),
+  ),
 ];

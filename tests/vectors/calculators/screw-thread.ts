@@ -29,6 +29,11 @@ function area(id: string, thread: string, value: number, source: string): Vector
   };
 }
 
+/** Rows of the table of the standard that nobody had at hand. */
+function recalled(vector: Vector): Vector {
+  return { ...vector, basis: 'from memory' };
+}
+
 export const SCREW_THREAD: readonly Vector[] = [
   ...diameters('thread-01', 'M12x1.25', [11.188, 10.647, 10.466]),
   ...diameters('thread-02', 'M14x1.5', [13.026, 12.376, 12.16]),
@@ -53,4 +58,7 @@ export const SCREW_THREAD: readonly Vector[] = [
   area('bolt-02', 'M12x1.5', 88.1, 'ISO 724'),
   area('bolt-02', 'M12x1.25', 92.1, 'ISO 724'),
   area('bolt-02', 'M14x1.5', 125, 'ISO 724'),
+  ...diameters('thread-own-1', 'M6', [5.35, 4.917, 4.773]).map(recalled),
+  ...diameters('thread-own-2', 'M8', [7.188, 6.647, 6.466]).map(recalled),
+  ...diameters('thread-own-3', 'M20', [18.376, 17.294, 16.933]).map(recalled),
 ];

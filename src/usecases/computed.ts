@@ -69,7 +69,7 @@ function onlyNumber(set: Interval, isDecimal: boolean): Interval | null {
   const isOne = compare(whole, multiply(absolute(centre), NARROW)) <= 0;
   if (!isOne) return null;
   // Rounded to what can be told at all, so that a number such as 3.5 does not read as about 3.5.
-  const near = roundTo(centre, DIGITS - 3);
+  const near = roundTo(centre, isDecimal ? DIGITS : DIGITS - 3);
   const isExact = isZero(whole) && !isDecimal;
   return point(decimalPlaces(centre) === null && isExact ? centre : near);
 }

@@ -15,6 +15,7 @@ import { discInRim } from './disc-in-rim.js';
 import { drumBrakeTorque } from './drum-brake-torque.js';
 import { fit } from './fit.js';
 import { pedalTravel } from './pedal-travel.js';
+import { gearing } from './gearing.js';
 import { pitchCircle } from './pitch-circle.js';
 import { planetaryCentre } from './planetary-centre.js';
 import { plunge } from './plunge.js';
@@ -33,6 +34,7 @@ import { wheelCentring } from './wheel-centring.js';
 
 export const CALCULATIONS: readonly AnyCalculation[] = [
   ratio,
+  gearing,
   weakestLink,
   clutchCapacity,
   clutchRelease,

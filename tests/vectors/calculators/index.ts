@@ -17,6 +17,7 @@ import { CLUTCH_CAPACITY } from './clutch-capacity.js';
 import { CLUTCH_RELEASE } from './clutch-release.js';
 import { FIT } from './fit.js';
 import { PLUNGE } from './plunge.js';
+import { GEARING } from './gearing.js';
 import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
 import { SCREW_THREAD } from './screw-thread.js';
@@ -40,17 +41,12 @@ export const VECTORS: readonly Vector[] = [
   UNIVERSAL_JOINT,
   PLUNGE,
   RATIO,
+  GEARING,
   AXLE_LOOP,
   TYRE,
   WHEEL,
   PITCH_CIRCLE,
   WHEEL_CENTRING,
-  DISC_IN_RIM,
-  BRAKE_TORQUE,
-  DRUM_BRAKE_TORQUE,
-  BRAKE_BALANCE,
-  PEDAL_TRAVEL,
-  BRAKE_FLUID,
   FIT,
   SCREW_THREAD,
   BOLTED_JOINT,

@@ -23,6 +23,7 @@ import { propellerShaft } from './propeller-shaft.js';
 import { ratio } from './ratio.js';
 import { screwThread } from './screw-thread.js';
 import { shaft } from './shaft.js';
+import { speedometer } from './speedometer.js';
 import { spline } from './spline.js';
 import { traction } from './traction.js';
 import { tyre } from './tyre.js';
@@ -45,6 +46,7 @@ export const CALCULATIONS: readonly AnyCalculation[] = [
   plunge,
   planetaryCentre,
   axleLoop,
+  speedometer,
   traction,
   tyre,
   wheel,

@@ -22,6 +22,7 @@ import { PROPELLER_SHAFT } from './propeller-shaft.js';
 import { RATIO } from './ratio.js';
 import { SCREW_THREAD } from './screw-thread.js';
 import { SHAFT } from './shaft.js';
+import { SPEEDOMETER } from './speedometer.js';
 import { SPLINE } from './spline.js';
 import { TRACTION } from './traction.js';
 import { TYRE } from './tyre.js';
@@ -43,6 +44,7 @@ export const VECTORS: readonly Vector[] = [
   RATIO,
   GEARING,
   AXLE_LOOP,
+  SPEEDOMETER,
   TYRE,
   WHEEL,
   PITCH_CIRCLE,

@@ -90,11 +90,11 @@ export function nearestPairs(sum: bigint, ratio: Rational): readonly ToothPair[]
 
 /** Whether a pair with so many teeth together has a ratio; open where the ratio is not exact. */
 export function hasPair(sum: bigint, ratio: Interval): Outcome {
-  const pinions = [1n, sum - 1n] as const;
-  const fitting = toothPairs(ratio, { pinions, most: sum });
-  const isAny = fitting.some(({ driven, driving }) => driven + driving === sum);
-  if (!isAny) return 'fails';
-  return isPoint(ratio) ? 'holds' : 'open';
+  for (let driving = 1n; driving < sum; driving += 1n) {
+    if (!contains(ratio, fraction(sum - driving, driving))) continue;
+    return isPoint(ratio) ? 'holds' : 'open';
+  }
+  return 'fails';
 }
 
 /** The greatest whole number that is not above a value. */

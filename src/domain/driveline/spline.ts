@@ -60,7 +60,10 @@ export const spline = calculation({
       codes: {
         'iso-4156': { en: 'ISO 4156 or ANSI B92.2M, metric', de: 'ISO 4156 oder ANSI B92.2M' },
         'ansi-b92-1': { en: 'ANSI B92.1, inch', de: 'ANSI B92.1, in Zoll' },
-        'din-5480': { en: 'DIN 5480, by reference diameter', de: 'DIN 5480, Bezugsdurchmesser' },
+        'din-5480': {
+          en: 'DIN 5480, by reference diameter',
+          de: 'DIN 5480, nach Bezugsdurchmesser',
+        },
       },
     },
     teeth: {

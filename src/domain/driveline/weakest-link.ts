@@ -268,8 +268,8 @@ export const weakestLink = calculation({
       de: 'Eine Angabe gilt nur für ihren Ort: Beim Getriebe meist das Drehmoment am Eingang.',
     },
     {
-      en: 'Says nothing of fatigue and heat; tyres slip late where torque comes as a blow.',
-      de: 'Sagt nichts über Ermüdung und Wärme; bei einem Schlag rutschen Reifen zu spät.',
+      en: 'Says nothing of fatigue and heat; in a sudden blow tyres may slip too late to help.',
+      de: 'Sagt nichts über Ermüdung und Wärme; bei einem Schlag rutschen Reifen oft zu spät.',
     },
   ],
   sources: [
@@ -285,8 +285,8 @@ export const weakestLink = calculation({
       de: 'Ein Bauteil ohne Angabe kann das schwächste sein: beim Hersteller fragen.',
     },
     'engine-side-only': {
-      en: 'Nothing is told of the tyres, so only the engine is looked at.',
-      de: 'Über die Reifen ist nichts gesagt, also zählt allein der Motor.',
+      en: 'Too little is told of the tyres, so only the engine is looked at.',
+      de: 'Über die Reifen ist zu wenig gesagt, also zählt allein der Motor.',
     },
     'held-by-tyres': {
       en: 'An element holds only because tyres slip first: more grip or load may break it.',

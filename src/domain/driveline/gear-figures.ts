@@ -8,7 +8,6 @@
 import type { Term } from '../check/term.js';
 import {
   divideIntervals,
-  type Interval,
   multiplyIntervals,
   point,
   scaleInterval,
@@ -16,6 +15,7 @@ import {
 } from '../quantity/interval.js';
 import { HUNDRED, ONE } from '../quantity/rational.js';
 import { type Bench, type Figure, figure, known } from './figure.js';
+import { gearSpread, gearSteps } from './gearing.js';
 import { roadSpeed, rotationAt } from './road-speed.js';
 
 /** The speed at which revolutions are compared, in km/h. */
@@ -55,7 +55,7 @@ function gearsOf({ driveline, reader }: Bench): Figure[] {
     const key = `gear-${gear}-speed`;
     return [...rows, figure({ section: 'gearing', key, what, dimension: 'speed', ...speed })];
   });
-  const steps = stepsOf(items).map((value, index) => {
+  const steps = gearSteps(items).map((value, index) => {
     const gear = index + 1;
     const what = { code: 'gear-step', of: null, gear } as const;
     return figure({ section: 'gearing', key: `gear-${gear}-step`, what, told: 'times', value });
@@ -82,7 +82,7 @@ function gearsOf({ driveline, reader }: Bench): Figure[] {
     key: 'spread',
     what,
     told: 'times',
-    value: spreadOf(items),
+    value: items.length === 0 ? null : gearSpread(items),
   });
   return [...each, ...steps, whole, ...cruising];
 }
@@ -104,18 +104,4 @@ function speedometerOf({ driveline: { speedometer }, reader }: Bench): Figure[] 
       value: error.value === null ? null : scaleInterval(error.value, HUNDRED),
     }),
   ];
-}
-
-/** From each gear to the next. */
-function stepsOf(gears: readonly Interval[]): Interval[] {
-  return gears.flatMap((gear, index) => {
-    const next = gears[index + 1];
-    return next === undefined ? [] : [divideIntervals(gear, next)];
-  });
-}
-
-/** From the first gear to the last; nothing where there is none. */
-function spreadOf(gears: readonly Interval[]): Interval | null {
-  const [first, last] = [gears[0], gears.at(-1)];
-  return first === undefined || last === undefined ? null : divideIntervals(first, last);
 }

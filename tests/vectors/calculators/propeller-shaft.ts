@@ -68,4 +68,29 @@ export const PROPELLER_SHAFT: readonly Vector[] = [
     source: "Roark's Formulas for Stress and Strain, pinned beam",
     basis: 'from memory',
   },
+  // By the formula alone: 1.21e8 x 25 / 1000^2; twice the length turns a quarter as fast.
+  {
+    ...PRACTICE,
+    id: 'prop-own-1 (solid)',
+    given: { outerDiameter: '25 mm', innerDiameter: '0 mm', length: ['1000 mm', '2000 mm'] },
+    output: 'criticalSpeed',
+    expected: { near: [3025, 756.25], within: 0.001 },
+    basis: 'arithmetic',
+  },
+  {
+    ...PRACTICE,
+    id: 'prop-own-2 (industry)',
+    given: { ...tube('1400 mm'), duty: 'industrial' },
+    output: 'limit',
+    expected: { near: 0.65 * 6412.282534736712, within: 1 },
+  },
+  // The longest piece at its own limit is that piece.
+  {
+    ...PRACTICE,
+    id: 'prop-own-3 (longest)',
+    given: { ...tube('1400 mm'), speed: '4488.597774 rpm' },
+    output: 'longestLength',
+    expected: { near: 1400, within: 0.001 },
+    basis: 'arithmetic',
+  },
 ];

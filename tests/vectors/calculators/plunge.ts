@@ -1,5 +1,5 @@
 /**
- * Check values of the slip and plunge of shafts.
+ * Check values of the plunge of shafts.
  */
 
 import type { Vector } from '../vector.js';
@@ -14,55 +14,47 @@ export const PLUNGE: readonly Vector[] = [
   {
     ...GEOMETRY,
     id: 'plunge-01',
-    given: { rideLength: '1400 mm', rise: '60 mm' },
-    output: 'changeAtRise',
-    expected: { near: 1.285124448268789, within: 0.005 },
-  },
-  // A half-shaft of 382.10 mm static and 373.21 mm at bump.
-  {
-    ...GEOMETRY,
-    id: 'plunge-02',
-    given: { rideLength: '382.10 mm', otherLengths: ['373.21 mm'] },
-    output: 'changes',
-    expected: { exactly: '-889/100' },
+    given: { length: ['1400 mm'], rise: ['60 mm'] },
+    output: 'lengthening',
+    expected: { near: 1.285124448268789, within: 1e-9 },
   },
   {
     ...GEOMETRY,
-    id: 'plunge-02 (slip)',
-    given: { rideLength: '382.10 mm', otherLengths: ['373.21 mm'] },
-    output: 'slipNeeded',
-    expected: { exactly: '889/100' },
+    id: 'plunge-01 (slip)',
+    given: { length: ['1400 mm'], rise: ['60 mm', '-60 mm'] },
+    output: 'slip',
+    expected: { near: 1.285124448268789, within: 1e-9 },
   },
-  // The triangle of 3, 4 and 5.
   {
     ...GEOMETRY,
     id: 'plunge-own-1',
-    given: { rideLength: '400 mm', rise: '300 mm' },
-    output: 'lengthAtRise',
-    expected: { exactly: '500' },
+    given: { length: ['382.1 mm', '373.21 mm'] },
+    output: 'shortening',
+    expected: { exactly: '889/100' },
+    source: '382.10 less 373.21, by hand',
   },
   {
     ...GEOMETRY,
-    id: 'plunge-own-2 (inwards)',
-    given: {
-      rideLength: '400 mm',
-      otherLengths: ['390 mm', '405 mm'],
-      compressedLength: '380 mm',
-      mountMovement: '4 mm',
-    },
-    output: 'reserveInwards',
-    expected: { exactly: '6' },
+    id: 'plunge-own-2',
+    given: { along: ['3 mm', '2 mm'], across: ['4 mm', '3 mm'], up: ['12 mm', '6 mm'] },
+    output: 'lengths',
+    expected: { exactly: ['13', '7'] },
+    source: 'boxes of 3, 4, 12 and of 2, 3, 6, whose diagonals are 13 and 7',
   },
   {
     ...GEOMETRY,
-    id: 'plunge-own-3 (outwards)',
-    given: {
-      rideLength: '400 mm',
-      otherLengths: ['390 mm', '405 mm'],
-      extendedLength: '412 mm',
-      mountMovement: '4 mm',
-    },
-    output: 'reserveOutwards',
-    expected: { exactly: '3' },
+    id: 'plunge-own-3',
+    given: { length: ['400 mm'], rise: ['300 mm'] },
+    output: 'slip',
+    expected: { exactly: '100' },
+    source: 'the triangle of 3, 4 and 5',
+  },
+  {
+    ...GEOMETRY,
+    id: 'plunge-own-4',
+    given: { length: ['382.1 mm', '373.21 mm'], compressedLength: '365 mm' },
+    output: 'roomInwards',
+    expected: { exactly: '821/100' },
+    source: '373.21 less 365, by hand',
   },
 ];

@@ -171,7 +171,8 @@ describe('one thing, for people', () => {
     expect(kind).toContain('Checks: - equal-pattern: ');
     expect(kind).toContain('Not looked at: - flange thickness and bolt length');
     expect(await flat('role engine')).toContain(
-      'Faces: housing, crank. Values: - torque: greatest torque, measured, N.m, usually 50 to ' +
+      'Faces: housing, crank. Values: - speed: greatest speed, measured, rpm, usually 3000 to ' +
+        '9000 rpm - torque: greatest torque, measured, N.m, usually 50 to ' +
         '1000 N.m, a question may say otherwise (torque)',
     );
     const layout = await flat('layout transverse');

@@ -7,7 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     pool: 'forks',
     maxWorkers: 2,
-    testTimeout: 30_000,
-    hookTimeout: 30_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
   },
 });

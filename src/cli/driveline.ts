@@ -70,7 +70,7 @@ function linesOf(pairs: readonly Pair[]): LineInput[] {
 
 function lineOf(position: string, hand: LineInput['hand'], part: string): LineInput {
   const isOut = part === 'none';
-  const common = { position, hand, mating: null, work: null };
+  const common = { position, hand, mating: null, work: null, source: null } as const;
   return { ...common, action: isOut ? 'remove' : 'add', part: isOut ? null : part };
 }
 

@@ -3,6 +3,7 @@
  */
 
 import { FIGURE_CODES, SECTIONS } from '../domain/driveline/figure.js';
+import { ACTIONS } from '../domain/kit/basket.js';
 import type { DrivelineAnswer } from '../usecases/drive-vehicle.js';
 import { VALUES_HEAD } from './answer-head.js';
 import { figureSchema } from './figure.js';
@@ -18,12 +19,15 @@ import { orNull } from './reason.js';
 import { VEHICLE_FIELDS } from './vehicle-fields.js';
 import type { Wire } from './wire.js';
 
-const changingLineSchema = kitLineSchema.partial().openapi('ChangingLine', {
-  description:
-    'A line of a route, as an answer about kits gives it. What it changes follows from `action` ' +
-    '(`add` where it is left out), `position`, `hand`, `mating`, `part` and `work`; the rest is ' +
-    'not looked at.',
-});
+const changingLineSchema = kitLineSchema
+  .extend({ action: z.enum(ACTIONS) })
+  .partial()
+  .openapi('ChangingLine', {
+    description:
+      'A line of a route, as an answer about kits gives it. What it changes follows from `action` ' +
+      '(`add` where it is left out), `position`, `hand`, `mating`, `part`, `work` and, of what is ' +
+      'there already, `source`; the rest is not looked at.',
+  });
 
 export const drivelineQuestionSchema = z
   .strictObject({

@@ -109,11 +109,11 @@ export function driveVehicle(library: Library, input: DrivelineInput): Driveline
 }
 
 function changesOf(input: DrivelineInput, faults: Faults): AskedChange[] {
-  const { lines, routes, vehicle } = input;
+  const { lines, routes, vehicle, fitted } = input;
   const keyed = routes.flatMap(
     (key, index) => changeOfKey(key, vehicle, `routes.${index}`, faults) ?? [],
   );
-  return lines === null ? keyed : [changeOfLines(lines), ...keyed];
+  return lines === null ? keyed : [changeOfLines(lines, fitted, faults), ...keyed];
 }
 
 const SLIPPERIEST = rational(2);

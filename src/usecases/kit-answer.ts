@@ -7,6 +7,7 @@
  * Open words: actions, sources, codes, units, keys of the rows of a comparison.
  */
 
+import type { Action } from '../domain/kit/basket.js';
 import type {
   CautionView,
   Hand,
@@ -77,7 +78,7 @@ export interface KitLineView {
   /** The same for the same thing done, in every route, edition and language. */
   key: string;
   /** `add`, `adapter`, `lot`, `work`, `extra`, `remove`, `open`. */
-  action: string;
+  action: Action;
   position: string | null;
   positionName: string | null;
   mating: string | null;

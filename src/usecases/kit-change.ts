@@ -14,21 +14,27 @@ import {
   type Seats,
   seatAt,
 } from '../domain/judge/configuration.js';
+import { namesOf } from '../domain/judge/worked-part.js';
+import type { Action } from '../domain/kit/basket.js';
 import type { AskedParts } from './asked-parts.js';
 import type { Faults } from './faults.js';
-import { positionOf, saidAdapters, seatOf } from './question.js';
+import { type FittedInput, positionOf, saidAdapters, seatOf } from './question.js';
 import { routeOfKey } from './route-key.js';
 
 /** A line of a kit, as far as it changes something. */
 export interface LineInput {
-  /** `add`, `adapter`, `work`, `remove`; all others change nothing. */
-  readonly action: string;
+  /** `lot`, `extra` and `open` change nothing. */
+  readonly action: Action;
   readonly position: string | null;
   readonly mating: string | null;
   readonly hand: Hand | null;
   readonly part: string | null;
   readonly work: string | null;
+  /** `present` for a part that is there already and only worked on. */
+  readonly source: string | null;
 }
+
+type LineField = keyof LineInput;
 
 /** What is put somewhere, and where the question says so. */
 interface Placed {
@@ -46,30 +52,115 @@ export interface AskedChange {
 }
 
 /** What lines change; a work on a part is of the line that puts the part in. */
-export function changeOfLines(lines: readonly LineInput[]): AskedChange {
+export function changeOfLines(
+  lines: readonly LineInput[],
+  fitted: Readonly<Record<string, FittedInput>>,
+  faults: Faults,
+): AskedChange {
   const placed: Placed[] = [];
   const adapters: Record<string, string[]> = {};
-  for (const [index, { action, position, mating, hand, part }] of lines.entries()) {
+  const isUsed = new Set<number>();
+  for (const [index, line] of lines.entries()) {
+    const { action, position, mating, part } = line;
     const at = `lines.${index}`;
-    if (action === 'adapter' && mating !== null && part !== null) {
+    const needs = missingIn(line);
+    if (needs !== null) faults.add(at, 'incomplete-line', { action, needs });
+    else if (action === 'adapter' && mating !== null && part !== null) {
       adapters[mating] = [...(adapters[mating] ?? []), part];
     } else if (action === 'remove' && mating !== null) adapters[mating] ??= [];
     else if (action === 'add' && position !== null && part !== null) {
-      const works = lines.flatMap((one) =>
-        one.action === 'work' && one.position === position && one.hand === hand && one.work !== null
-          ? [one.work]
-          : [],
-      );
-      placed.push({ at, position, hand, part: [part, ...works].join('+') });
+      for (const { hand, works } of worksOn(line, lines)) {
+        for (const each of works) isUsed.add(each);
+        const named = works.map((each) => lines[each]?.work ?? '');
+        placed.push({ at, position, hand, part: [partOf(line, hand, fitted), ...named].join('+') });
+      }
     }
   }
+  for (const [index, { action, position, work }] of lines.entries()) {
+    if (action !== 'work' || position === null || work === null || isUsed.has(index)) continue;
+    faults.add(`lines.${index}`, 'work-of-no-line', { work });
+  }
+  refuseTwice(placed, faults);
+  return { placed: [...emptied(lines, placed), ...placed], adapters };
+}
+
+/** What a line of its action cannot do without; null where it has all of it. */
+function missingIn({ action, position, mating, part, work }: LineInput): LineField | null {
+  switch (action) {
+    case 'add':
+      if (position === null) return 'position';
+      return part === null ? 'part' : null;
+    case 'adapter':
+      if (mating === null) return 'mating';
+      return part === null ? 'part' : null;
+    case 'work':
+      if (position === null) return 'position';
+      return work === null ? 'work' : null;
+    case 'remove':
+      return position === null && mating === null ? 'position' : null;
+    case 'lot':
+    case 'extra':
+    case 'open':
+      return null;
+  }
+}
+
+interface WorksOfHand {
+  readonly hand: Hand | null;
+  /** Places of their lines. */
+  readonly works: readonly number[];
+}
+
+/** What is done on the part of a line; left and right apart where that differs. */
+function worksOn({ position, hand, part }: LineInput, lines: readonly LineInput[]): WorksOfHand[] {
+  const works = [...lines.entries()].filter(([, one]) => {
+    const isOfPart = one.part === null || one.part === part;
+    return one.action === 'work' && one.position === position && isOfPart;
+  });
+  const isApart = hand === null && works.some(([, one]) => one.hand !== null);
+  return (isApart ? (['left', 'right'] as const) : [hand]).map((each) => {
+    const own = works.filter(([, one]) => one.hand === null || one.hand === each);
+    return { hand: each, works: own.map(([index]) => index) };
+  });
+}
+
+function refuseTwice(placed: readonly Placed[], faults: Faults): void {
+  for (const [index, one] of placed.entries()) {
+    const { at, position } = one;
+    if (placed.slice(0, index).some((other) => isAtOdds(one, other))) {
+      faults.add(at, 'filled-twice', { position });
+    }
+  }
+}
+
+function isAtOdds(one: Placed, other: Placed): boolean {
+  const isElsewhere = one.position !== other.position;
+  if (isElsewhere || (one.hand !== null && other.hand !== null && one.hand !== other.hand)) {
+    return false;
+  }
+  return one.part !== other.part;
+}
+
+/** The part of a line; one that stays is what the question says of it, works on it included. */
+function partOf(
+  { position, part, source }: LineInput,
+  hand: Hand | null,
+  fitted: Readonly<Record<string, FittedInput>>,
+) {
+  const said = source === 'present' && position !== null ? fitted[position] : undefined;
+  const name = typeof said === 'object' ? said[hand ?? 'left'] : said;
+  return name !== undefined && namesOf(name)[0] === part ? name : part;
+}
+
+/** What is taken out and not replaced. */
+function emptied(lines: readonly LineInput[], placed: readonly Placed[]): Placed[] {
   const filled = new Set(placed.map(({ position, hand }) => `${position} ${hand ?? ''}`));
-  const emptied = lines.flatMap(({ action, position, hand }, index) => {
+  return lines.flatMap(({ action, position, hand }, index) => {
     if (action !== 'remove' || position === null) return [];
     const isFilled = filled.has(`${position} ${hand ?? ''}`) || filled.has(`${position} `);
-    return isFilled ? [] : [{ at: `lines.${index}`, position, hand, part: null }];
+    if (isFilled) return [];
+    return [{ at: `lines.${index}`, position, hand, part: null }];
   });
-  return { placed: [...emptied, ...placed], adapters };
 }
 
 /** What the route of a key changes; null with a fault where it is no key of this vehicle. */

@@ -5,6 +5,7 @@
  */
 
 import type { DoubtCode, FaultCode } from '../domain/catalogue/fault-codes.js';
+import type { Action } from '../domain/kit/basket.js';
 import type { QuantityFaultCode } from '../domain/quantity/fault.js';
 import type { QuestionErrorCode } from './errors.js';
 
@@ -115,6 +116,12 @@ export interface QuestionFaultData {
   readonly 'which-hand': { readonly position: string };
   /** Nothing is recorded at the position of which something could have been measured. */
   readonly 'no-part-there': { readonly position: string };
+  /** A line of a kit does not say what it is done with. */
+  readonly 'incomplete-line': { readonly action: Action; readonly needs: string };
+  /** No line puts in the part on which a work is done. */
+  readonly 'work-of-no-line': { readonly work: string };
+  /** Two lines put different things into one place. */
+  readonly 'filled-twice': { readonly position: string };
   readonly 'not-a-route-key': Nothing;
   readonly 'route-of-another-vehicle': { readonly vehicle: string };
   readonly 'not-a-grip': Nothing;
@@ -185,6 +192,9 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'measured-twice': 'invalid-question',
   'which-hand': 'invalid-question',
   'no-part-there': 'invalid-question',
+  'incomplete-line': 'invalid-question',
+  'work-of-no-line': 'invalid-question',
+  'filled-twice': 'invalid-question',
   'not-a-route-key': 'invalid-question',
   'route-of-another-vehicle': 'invalid-question',
   'not-a-grip': 'invalid-question',

@@ -21,7 +21,7 @@ function driven(vehicle: string, more: Asking = {}) {
 }
 
 function line(position: string, part: string): NonNullable<DrivelineInput['lines']>[number] {
-  return { action: 'add', position, part, mating: null, hand: null, work: null };
+  return { action: 'add', position, part, mating: null, hand: null, work: null, source: null };
 }
 
 /** The middle of a figure, in its unit. */

@@ -15,6 +15,7 @@ import { CART } from '../cli/catalogue.js';
 import { LARGER_CART, rigOf } from './fixture.js';
 import { FIELDS, JSON_TEXTS, TYPES } from './hostile-inputs/bodies.js';
 import { FIT, type Inputs } from './hostile-inputs/bytes.js';
+import { CALCULATORS, DRIVELINES } from './hostile-inputs/figures.js';
 import { KITS } from './hostile-inputs/kits.js';
 import { NAMES } from './hostile-inputs/names.js';
 import { REQUEST_LINES } from './hostile-inputs/request-lines.js';
@@ -34,6 +35,8 @@ const GROUPS: Readonly<Record<string, Inputs>> = {
   'Fields of bodies': FIELDS,
   'Types of bodies': TYPES,
   'Kit questions': KITS,
+  Calculators: CALCULATORS,
+  'Questions how a vehicle drives': DRIVELINES,
   Wishes: ACCEPTED,
   Conditions: CONDITIONS,
   Cursors: CURSORS,

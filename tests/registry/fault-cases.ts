@@ -107,6 +107,14 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'unknown-layout': { url: '/v1/layouts/carts' },
   'unknown-role': { url: '/v1/roles/gear-box' },
   'unknown-kind': { url: '/v1/kinds/cart-flanges' },
+  'incomplete-line': driven({ lines: [{ position: 'gearbox' }] }),
+  'work-of-no-line': driven({ lines: [{ action: 'work', position: 'gearbox', work: 'turn' }] }),
+  'filled-twice': driven({
+    lines: [
+      { position: 'gearbox', part: 'box-a' },
+      { position: 'gearbox', part: 'box-b' },
+    ],
+  }),
   'not-a-route-key': driven({ routes: ['k1.x'] }),
   'route-of-another-vehicle': driven({ routes: [CART_2] }),
   'not-a-grip': driven({ grip: '3' }),

@@ -120,6 +120,10 @@ export const ENGLISH_FAULTS: FaultWords = {
     `Left and right of ${quoted(position)} differ: say which was measured.`,
   'no-part-there': ({ position }) =>
     `No part is recorded at ${quoted(position)}: say in "fitted" which one it is.`,
+  'incomplete-line': ({ action, needs }) =>
+    `A line with the action ${quoted(action)} says its ${quoted(needs)} too.`,
+  'work-of-no-line': ({ work }) => `No line puts in the part that ${quoted(work)} is done on.`,
+  'filled-twice': ({ position }) => `Two lines put different things at ${quoted(position)}.`,
   'not-a-route-key': () => 'It is no key of a route.',
   'route-of-another-vehicle': ({ vehicle }) => `It is the key of a route of ${quoted(vehicle)}.`,
   'not-a-grip': () => 'It is no friction of tyres such as 0.9: above 0, and 2 at most.',

@@ -128,6 +128,11 @@ export const GERMAN_FAULTS: FaultWords = {
     `Links und rechts von ${quoted(position)} sind verschieden: Zu sagen ist, was gemessen ist.`,
   'no-part-there': ({ position }) =>
     `Für ${quoted(position)} ist kein Teil erfasst: In „fitted“ ist zu sagen, welches es ist.`,
+  'incomplete-line': ({ action, needs }) =>
+    `Eine Zeile mit der Tätigkeit ${quoted(action)} nennt auch ${quoted(needs)}.`,
+  'work-of-no-line': ({ work }) =>
+    `Keine Zeile setzt das Teil ein, an dem ${quoted(work)} gemacht wird.`,
+  'filled-twice': ({ position }) => `Zwei Zeilen setzen an ${quoted(position)} Verschiedenes ein.`,
   'not-a-route-key': () => 'Das ist kein Schlüssel eines Wegs.',
   'route-of-another-vehicle': ({ vehicle }) =>
     `Das ist der Schlüssel eines Wegs von ${quoted(vehicle)}.`,

@@ -9,6 +9,7 @@ import {
 } from '../../contract/driveline.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import type { DrivelineInput } from '../../usecases/drive-vehicle.js';
+import type { LineInput } from '../../usecases/kit-change.js';
 import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { type App, mount } from '../mount.js';
@@ -43,7 +44,7 @@ function inputOf(question: DrivelineQuestion, common: NamingInput): DrivelineInp
 
 type Line = NonNullable<DrivelineQuestion['lines']>[number];
 
-function lineOf({ action, position, mating, hand, part, work }: Line) {
+function lineOf({ action, position, mating, hand, part, work, source }: Line): LineInput {
   return {
     action: action ?? (mating === undefined || mating === null ? 'add' : 'adapter'),
     position: position ?? null,
@@ -51,5 +52,6 @@ function lineOf({ action, position, mating, hand, part, work }: Line) {
     hand: hand ?? null,
     part: part ?? null,
     work: work ?? null,
+    source: source ?? null,
   };
 }

@@ -24,9 +24,9 @@ const changingLineSchema = kitLineSchema
   .partial()
   .openapi('ChangingLine', {
     description:
-      'A line of a route, as an answer about kits gives it. What it changes follows from `action` ' +
-      '(`add` where it is left out), `position`, `hand`, `mating`, `part`, `work` and, of what is ' +
-      'there already, `source`; the rest is not looked at.',
+      'A line of a route, as an answer about kits gives it. What it changes follows from ' +
+      '`action` (`add` where it is left out), `position`, `hand`, `mating`, `part`, `work` and, ' +
+      'of what is there already, `source`; the rest is not looked at.',
   });
 
 export const drivelineQuestionSchema = z

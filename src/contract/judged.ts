@@ -3,6 +3,7 @@
  * order, which cautions. Shared by all answers.
  */
 
+import { OUTCOMES } from '../domain/check/state.js';
 import type {
   CautionView,
   JudgedView,
@@ -16,10 +17,10 @@ import { BY_CODE } from './reason-codes.js';
 import type { Wire } from './wire.js';
 
 export const outcomeSchema = z
-  .enum(['holds', 'open', 'fails'])
+  .enum(OUTCOMES)
   .openapi('Outcome', { description: 'Closed. `open`: the records leave both possible.' });
 
-const stateSchema = z.enum(['holds', 'open', 'fails', 'given']).openapi('State', {
+const stateSchema = z.enum([...OUTCOMES, 'given']).openapi('State', {
   description: 'Closed. `given`: as the works built it, and untouched by the change.',
 });
 

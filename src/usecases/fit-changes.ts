@@ -7,7 +7,7 @@
  */
 
 import type { Position } from '../domain/catalogue/catalogue.js';
-import type { Outcome } from '../domain/check/state.js';
+import { OUTCOMES } from '../domain/check/state.js';
 import type { ReasonData } from '../domain/explain/reason.js';
 import type { Fit, FitAt } from '../domain/judge/fit.js';
 import type { Judgement } from '../domain/judge/judge.js';
@@ -81,8 +81,6 @@ export function changesAround(fit: Fit, sought: ChangesSought, speaker: Speaker)
   const conflict = verdict === 'does-not-fit' ? whyNot(at, found, speaker) : null;
   return { verdict, rungs, at: best, first, isAmbiguous, isComplete, kit, conflict, judgements };
 }
-
-const OUTCOMES: readonly Outcome[] = ['holds', 'open', 'fails'];
 
 function whyNot(
   at: readonly number[],

@@ -8,7 +8,7 @@ import type { InterfaceRecord } from '../domain/catalogue/document.js';
 import { FAULT_LANGUAGE, FaultList, nearest } from '../domain/catalogue/faults.js';
 import { readInterface } from '../domain/catalogue/read-interface.js';
 import type { Use } from '../domain/check/coupling.js';
-import type { Outcome } from '../domain/check/state.js';
+import { OUTCOMES, type Outcome } from '../domain/check/state.js';
 import { partOfQuestion } from '../domain/explain/words.js';
 import type { CompiledIndex } from '../domain/index/compiled-index.js';
 import { judgeMeeting, type MateEnd, type Meeting } from '../domain/judge/mate.js';
@@ -77,8 +77,6 @@ export function mateFaces(library: Library, input: MateInput): MateAnswer {
     cautions: cautionViews([judgement], speaker),
   });
 }
-
-const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];
 
 /** The faces that may be meant: the one that is named, or each face of the part. */
 function endsOf(
@@ -154,7 +152,7 @@ type Pair = readonly [MateEnd, MateEnd];
 /** The pairs of faces that come out best by the index; all of them where it knows neither. */
 function likeliest(a: readonly MateEnd[], b: readonly MateEnd[], index: CompiledIndex): Pair[] {
   const ranked = a.flatMap((x) =>
-    b.map((y) => ({ pair: [x, y] as const, rank: RANK.indexOf(outcomeOf(x, y, index)) })),
+    b.map((y) => ({ pair: [x, y] as const, rank: OUTCOMES.indexOf(outcomeOf(x, y, index)) })),
   );
   const best = Math.min(...ranked.map(({ rank }) => rank));
   const kept = ranked.filter(({ rank }) => rank === best).map(({ pair }) => pair);
@@ -176,7 +174,7 @@ function bestOf(meetings: readonly Meeting[]): Meeting {
 }
 
 function rankOf({ judgement }: Meeting): number {
-  return RANK.indexOf(judgement.outcome);
+  return OUTCOMES.indexOf(judgement.outcome);
 }
 
 function kindOf({ part, interface: face }: MateEnd): string | null {

@@ -5,7 +5,9 @@
  * is, and counts as `holds` wherever states are combined.
  */
 
-export type Outcome = 'holds' | 'open' | 'fails';
+/** The best first. */
+export const OUTCOMES = ['holds', 'open', 'fails'] as const;
+export type Outcome = (typeof OUTCOMES)[number];
 export type State = Outcome | 'given';
 export type Severity = 'must' | 'caution';
 

@@ -6,7 +6,7 @@
 import type { Catalogue, Part, Position, Vehicle } from '../catalogue/catalogue.js';
 import type { Use } from '../check/coupling.js';
 import type { Hand } from '../check/reading.js';
-import type { Outcome } from '../check/state.js';
+import { OUTCOMES, type Outcome } from '../check/state.js';
 import type { Interval } from '../quantity/interval.js';
 import {
   type Adapters,
@@ -203,14 +203,13 @@ function replacedBy(place: Position, { present, judged }: Configuration): string
   return [...new Set(replaced)];
 }
 
-const RANK: readonly Outcome[] = ['holds', 'open', 'fails'];
-
 /** Null where there is no place. */
 function overall(positions: readonly FitAt[]): Omit<Fit, 'positions'> | null {
   const [first, ...others] = positions;
   if (first === undefined) return null;
   let best = first;
-  for (const one of others) if (RANK.indexOf(one.alone) < RANK.indexOf(best.alone)) best = one;
+  for (const one of others)
+    if (OUTCOMES.indexOf(one.alone) < OUTCOMES.indexOf(best.alone)) best = one;
   const at = positions.filter(({ alone }) => alone === best.alone);
   return {
     alone: best.alone,

@@ -14,7 +14,7 @@ import type { Face, Mating, Occupant, Part, Position } from '../catalogue/catalo
 import type { Setting } from '../check/evaluator.js';
 import { type FactAddress, type Hand, NOWHERE } from '../check/reading.js';
 import { judgeGroup } from '../check/result.js';
-import type { Outcome } from '../check/state.js';
+import { OUTCOMES, type Outcome } from '../check/state.js';
 import {
   type Adapters,
   type Arrangement,
@@ -221,9 +221,6 @@ function settle(a: EndState, b: EndState): Settled {
   return settled('fails', isEmpty ? 'needed-empty' : 'needed-absent');
 }
 
-/** From the best to the worst. */
-const RANKS: readonly Outcome[] = ['holds', 'open', 'fails'];
-
 /** One way of turning a piece, with what can follow it on the right. */
 interface Stop {
   readonly enter: Station;
@@ -275,7 +272,7 @@ function best(
 }
 
 function rankOf(plan: JointPlan, setting: Setting): number {
-  return RANKS.indexOf(plan.is === 'settled' ? plan.outcome : outcomeOf(plan.joint, setting));
+  return OUTCOMES.indexOf(plan.is === 'settled' ? plan.outcome : outcomeOf(plan.joint, setting));
 }
 
 /** All checks as one, since one alternative of a face must serve them all. */

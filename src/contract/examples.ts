@@ -1,6 +1,8 @@
 /**
  * Example requests to the demo catalogue. Their answers are never written down by hand: whoever
  * prints the contract asks the service.
+ *
+ * Length: one table, with a row for each question that the document shows.
  */
 
 import { CALCULATE_EXAMPLES } from './calculate.js';
@@ -77,6 +79,41 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
       fitted: { gearbox: 'unknown' },
       changes: 'no',
     },
+  },
+  {
+    operationId: 'listFittingParts',
+    name: 'of-a-role',
+    summary: 'The gearboxes, those that do not fit as it stands among them',
+    segment: 'lirren-1',
+    search: 'role=gearbox&limit=2',
+  },
+  {
+    operationId: 'listFittingParts',
+    name: 'of-a-page',
+    summary: "Parts of a shop's page, by its order code and by id, and one that nobody knows",
+    segment: 'lirren-1',
+    search: 'part=sku%3AF-1001&part=bracket-20&part=gearbox-9',
+  },
+  {
+    operationId: 'listFittingParts',
+    name: 'out-of-a-donor',
+    summary: 'What a donor has for it, and what comes with that',
+    segment: 'lirren-1',
+    search: 'donor=lirren-2&position=starter&changes=yes',
+  },
+  {
+    operationId: 'listFittedVehicles',
+    name: 'that-it-fits',
+    summary: 'The vehicles that it fits as they are',
+    segment: 'bracket-20',
+    search: 'alone=holds',
+  },
+  {
+    operationId: 'listFittedVehicles',
+    name: 'by-model',
+    summary: 'Model by model',
+    segment: 'gearbox-6-late',
+    search: 'group=model',
   },
   {
     operationId: 'findKits',

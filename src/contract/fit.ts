@@ -48,7 +48,7 @@ export const fitQuestionSchema = z
 
 export type FitQuestion = z.infer<typeof fitQuestionSchema>;
 
-const verdictSchema = z
+export const verdictSchema = z
   .enum(['fits', 'fits-with-changes', 'does-not-fit', 'unknown', 'depends'])
   .nullable()
   .openapi('Verdict', {

@@ -95,6 +95,11 @@ export const LIMITS = {
     value: 200,
     unit: 'entries',
   },
+  fitsSolved: {
+    // Each may take a search of a second.
+    value: 20,
+    unit: 'entries',
+  },
   placeCharacters: {
     value: LONGEST_ID,
     unit: 'characters',

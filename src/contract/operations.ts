@@ -7,6 +7,8 @@ import { listCodesOperation } from './codes.js';
 import { driveVehicleOperation } from './driveline.js';
 import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
+import { listFittedVehiclesOperation } from './fitted-vehicles.js';
+import { listFittingPartsOperation } from './fitting-parts.js';
 import { liveOperation, readyOperation } from './health.js';
 import { inspectOperation } from './inspect.js';
 import { listKindsOperation, readKindOperation } from './kinds.js';
@@ -23,6 +25,8 @@ import { listVehiclesOperation } from './vehicles.js';
 export const OPERATIONS: readonly Operation[] = [
   checkFitOperation,
   askFitOperation,
+  listFittingPartsOperation,
+  listFittedVehiclesOperation,
   findKitsOperation,
   askKitsOperation,
   inspectOperation,

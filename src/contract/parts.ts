@@ -22,7 +22,7 @@ import { handSchema } from './reason.js';
 import { evidenceSchema, recordedValueSchema } from './record.js';
 import type { Wire } from './wire.js';
 
-const partNumberSchema = z
+export const partNumberSchema = z
   .strictObject({
     number: z.string(),
     of: z.string().openapi({

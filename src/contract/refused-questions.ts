@@ -1,6 +1,8 @@
 /**
  * Questions to the demo catalogue that only some operations refuse: of names that nothing has, and
  * of what cannot be.
+ *
+ * Length: one table, with a row for each refusal of each operation.
  */
 
 import { CALCULATE_REFUSED } from './calculate.js';
@@ -43,6 +45,51 @@ export const REFUSED_QUESTIONS: Readonly<
     'invalid-question': {
       summary: 'A torque without its unit',
       search: 'vehicle=lirren-1&part=linkage-cables&torque=400',
+    },
+  },
+  listFittingParts: {
+    'unknown-vehicle': { summary: 'A vehicle that is not in the catalogue', segment: 'lirren-9' },
+    'vehicle-replaced': {
+      summary: 'A vehicle that was recorded roughly, until two took its place',
+      segment: 'lirren',
+    },
+    'unknown-part': {
+      summary: 'What is to be fitted beside is not in the catalogue',
+      segment: 'lirren-1',
+      search: 'with.gearbox=gearbox-9',
+    },
+    'ambiguous-part': {
+      summary: 'What is to be fitted beside is named by a number that two makers print',
+      segment: 'lirren-1',
+      search: 'with.clutch=44%2F10+077',
+    },
+    'unknown-position': {
+      summary: 'A position that the vehicle has not',
+      segment: 'lirren-1',
+      search: 'position=gear-linkage',
+    },
+    'unknown-role': {
+      summary: 'A role with a letter missing',
+      segment: 'lirren-1',
+      search: 'role=gearbo',
+    },
+    'invalid-question': {
+      summary: 'A fact that nobody has heard of',
+      segment: 'lirren-1',
+      search: 'fact.paint=red',
+    },
+  },
+  listFittedVehicles: {
+    'unknown-part': { summary: 'A part with a letter missing', segment: 'gearbox-6-lat' },
+    'unknown-layout': {
+      summary: 'A layout that is not in the catalogue',
+      segment: 'gearbox-6-late',
+      search: 'layout=sideways',
+    },
+    'invalid-question': {
+      summary: 'A fact that nobody has heard of',
+      segment: 'gearbox-6-late',
+      search: 'fact.paint=red',
     },
   },
   askFit: {

@@ -10,6 +10,7 @@ import { mountDocument } from './routes/document.js';
 import { mountDriveline } from './routes/driveline.js';
 import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
+import { mountFits } from './routes/fits.js';
 import { mountHealth } from './routes/health.js';
 import { mountInspect } from './routes/inspect.js';
 import { mountKinds } from './routes/kinds.js';
@@ -28,6 +29,7 @@ export function createApp(deps: ServiceDeps): App {
   const app = new Hono<ServiceEnv>();
   const groups = [
     mountFit,
+    mountFits,
     mountKits,
     mountInspect,
     mountDriveline,

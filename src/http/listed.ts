@@ -32,7 +32,9 @@ export interface ListRoute<
   readonly operation: Operation;
   readonly schema: z.ZodType<Question>;
   /** The filters of the question, as the use-case takes them. */
-  readonly filters: (question: Question) => Omit<Input, keyof ListInput | keyof Given>;
+  readonly filters: (question: Question) => Omit<Input, keyof ListInput | keyof Given | 'id'>;
+  /** Entries of a page where the question does not say; as of all lists where it is left out. */
+  readonly usual?: (question: Question) => number;
   /** What else the use-case takes: what the answer depends on beside the edition's content. */
   readonly given?: (head: EditionHead) => Given;
   readonly list: (library: Library, input: Input) => { readonly next: readonly string[] | null };
@@ -45,7 +47,7 @@ export function mountList<
   Given extends object = object,
 >(app: App, service: Service, route: ListRoute<Question, Input, Given>): void {
   const { operation } = route;
-  mount(app, service, operation.path, {
+  mount(app, service, mountedAt(operation), {
     mediaType: 'application/json',
     get: {
       placeOf: (at) => parameterCalled(at, operation.query),
@@ -61,21 +63,23 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
     operation,
     schema,
     filters: filtersOf,
+    usual,
     given,
     list,
     lifetimes,
   }: ListRoute<Question, Input, Given>,
 ): Response {
-  const { path, query } = operation;
+  const { query } = operation;
+  const { id, path } = placeIn(exchange, operation);
   const question = questionInUrl(exchange, query, schema);
-  const filters = filtersOf(question);
+  const filters = { ...filtersOf(question), ...(id === null ? {} : { id }) };
   const name = listName(operation, filters);
   const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);
   const { head, lang } = settledBy(cursor, question, service, exchange);
   const common: ListInput = {
     edition: head.number,
     lang,
-    limit: question.limit ?? USUAL_ENTRIES,
+    limit: question.limit ?? usual?.(question) ?? USUAL_ENTRIES,
     after: cursor?.after ?? null,
   };
   // The parts of the input: what all lists take, and what this one takes beside it.
@@ -93,6 +97,14 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
     input,
     judge,
   });
+}
+
+/** What the client filled in in the path, and the path with it in its one spelling. */
+function placeIn(exchange: Exchange, operation: Operation) {
+  const { segment, path } = operation;
+  if (segment === null) return { id: null, path };
+  const id = segmentOf(exchange.path, operation);
+  return { id, path: path.replace(/\{\w+\}/, encodeURIComponent(id)) };
 }
 
 /** Refuses what is no cursor of this list. */
@@ -164,7 +176,7 @@ function answerRead<Question extends ReadQuestion, Input extends ReadInput>(
 ): Response {
   const { query } = operation;
   const read = readQuery(exchange.search, query);
-  const id = segmentOf(exchange.path);
+  const id = segmentOf(exchange.path, operation);
   const value = { ...(read.value as object), id };
   const question = checkForm(schema, { ...read, value }, (at) => parameterAt(at, query));
   const { id: _, ...asked } = question;
@@ -181,9 +193,12 @@ export function mountedAt({ path }: Operation): string {
   return path.replace(/\{(\w+)\}/, ':$1');
 }
 
-/** The last segment of a path, decoded. A plus sign stands for itself there. */
-export function segmentOf(path: string, parameter = 'id'): string {
-  const text = decodeText(path.slice(path.lastIndexOf('/') + 1));
+/** What the client filled in in a path, decoded. A plus sign stands for itself there. */
+export function segmentOf(path: string, { path: template }: Pick<Operation, 'path'>): string {
+  const spelt = template.split('/');
+  const at = spelt.findIndex((step) => step.startsWith('{'));
+  const text = decodeText(path.split('/')[at] ?? '');
   if (text !== null) return text;
+  const parameter = (spelt[at] ?? '').slice(1, -1);
   throw formRefusal([{ parameter, code: 'malformed-encoding', data: {} }]);
 }

@@ -51,7 +51,8 @@ export function offersFor(question: object, service: Service): Offers {
   return namesSku(question) ? offersNow(service) : {};
 }
 
-function offersNow({ library }: Service): Required<Offers> {
+/** The list as it stands, for what has prices in it. */
+export function offersNow({ library }: Service): Required<Offers> {
   return { offers: library.skus(null).number };
 }
 

@@ -10,6 +10,8 @@ import { driveVehicle } from '../usecases/drive-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
 import { listEditions, readEdition } from '../usecases/list-editions.js';
+import { listFittedVehicles } from '../usecases/list-fitted-vehicles.js';
+import { listFittingParts } from '../usecases/list-fitting-parts.js';
 import { listKinds, readKind } from '../usecases/list-kinds.js';
 import { listLayouts, readLayout } from '../usecases/list-layouts.js';
 import { listParts } from '../usecases/list-parts.js';
@@ -26,6 +28,8 @@ import { AnswerCache } from './answer-cache.js';
 export const USE_CASES = {
   calculate,
   checkFit,
+  listFittingParts,
+  listFittedVehicles,
   resolveKitQuestion,
   inspectVehicle,
   driveVehicle,

@@ -86,10 +86,11 @@ function wantedBeside(
   return new Map(wanted);
 }
 
-function companionsOf(
+/** What the question says is fitted beside the part, resolved. */
+export function companionsOf(
   parts: AskedParts,
   vehicle: Vehicle,
-  input: FitInput,
+  input: Pick<FitInput, 'with'>,
   faults: Faults,
 ): Map<string, readonly Companion[]> {
   const companions = new Map<string, readonly Companion[]>();

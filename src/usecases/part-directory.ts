@@ -51,6 +51,11 @@ export class PartDirectory {
     return this.#byRole.get(role)?.length ?? 0;
   }
 
+  /** Those of the role, in the order of their ids. */
+  ofRole(role: string): readonly Part[] {
+    return this.#byRole.get(role) ?? [];
+  }
+
   /** How many have a face of the kind. */
   countOfKind(kind: string): number {
     return this.#byKind.get(kind)?.length ?? 0;

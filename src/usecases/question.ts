@@ -78,13 +78,14 @@ export function vehicleOf(
   edition: Edition,
   { vehicle: id, facts: told, lang }: Pick<VehicleInput, 'vehicle' | 'facts' | 'lang'>,
   faults: Faults,
+  at = 'vehicle',
 ): Vehicle | null {
   const { catalogue } = edition;
   const facts = factsOf(catalogue, told, faults);
-  const vehicle = checkOne(catalogue.vehicles, 'vehicle', { id, at: 'vehicle' }, faults);
+  const vehicle = checkOne(catalogue.vehicles, 'vehicle', { id, at }, faults);
   if (vehicle === undefined) return null;
   if (vehicle.replacedBy.length === 0) return withFacts(vehicle, facts);
-  addReplaced(edition, vehicle, { at: 'vehicle', lang, facts }, faults);
+  addReplaced(edition, vehicle, { at, lang, facts }, faults);
   return null;
 }
 

@@ -165,7 +165,16 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
     (n) => inspect({ vehicle: x(n) }),
     (n) => inspect({ fitted: { engine: { left: 'none', right: x(n) } } }),
   ],
-  namesLookedUp: [(n) => get(`/v1/parts?part=${many(n, () => 'box-a').join()}`)],
+  namesLookedUp: [
+    (n) => get(`/v1/parts?part=${many(n, () => 'box-a').join()}`),
+    (n) => get(`/v1/vehicles/cart-1/fits?part=${many(n, () => 'box-a').join()}`),
+    (n) => get(`/v1/parts/box-a/fits?vehicle=${many(n, () => 'cart-1').join()}`),
+  ],
+  fitsSolved: [
+    (n) => get(`/v1/vehicles/cart-1/fits?changes=yes&limit=${n}`),
+    (n) => get(`/v1/vehicles/cart-1/fits?changes=yes&part=${many(n, () => 'box-a').join()}`),
+    (n) => get(`/v1/parts/box-a/fits?changes=yes&vehicle=${many(n, () => 'cart-1').join()}`),
+  ],
   placeCharacters: [
     (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&with.${x(n)}=box-b`),
     (n) => get(`/v1/fit?vehicle=cart-1&part=box-a&position=${x(n)}`),

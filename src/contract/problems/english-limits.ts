@@ -41,7 +41,8 @@ export const ENGLISH_LIMITS: LimitWords = {
   cursorCharacters: 'The cursor with which a list goes on.',
   requestIdCharacters:
     'An `X-Request-Id` that is taken over; a longer one is replaced by an id of our own.',
-  namesLookedUp: 'Names of parts that are looked up at once; a URL may be full before.',
+  namesLookedUp: 'Parts or vehicles that are named at once; a URL may be full before.',
+  fitsSolved: 'Entries of a list of fits for which changes are looked for.',
   wishCharacters: 'What is read of `Accept` and of `Accept-Language`; the rest is left unread.',
   faultsTold: 'Faults of one request that a problem lists in `errors`; the rest is left out.',
 };

@@ -43,7 +43,9 @@ export const GERMAN_LIMITS: LimitWords = {
   cursorCharacters: 'Der Zeiger, mit dem eine Liste weitergeht.',
   requestIdCharacters:
     'Eine `X-Request-Id`, die übernommen wird; eine längere wird durch eine eigene ersetzt.',
-  namesLookedUp: 'Namen von Teilen, die zugleich gesucht werden; vorher kann die URL voll sein.',
+  namesLookedUp:
+    'Teile oder Fahrzeuge, die zugleich genannt werden; vorher kann die URL voll sein.',
+  fitsSolved: 'Einträge einer Liste dessen, was passt, für die Änderungen gesucht werden.',
   wishCharacters: 'Was von `Accept` und von `Accept-Language` gelesen wird, der Rest nicht.',
   faultsTold: 'Fehler einer Anfrage, die ein Problem in `errors` aufzählt; der Rest fehlt dort.',
 };

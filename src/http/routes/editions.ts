@@ -89,7 +89,7 @@ function nextText(after: readonly string[] | null, newest: EditionHead | null): 
 function answerRead(exchange: Exchange, { library, useCases }: Service): Response {
   const { query, path } = readEditionOperation;
   const read = readQuery(exchange.search, query);
-  const segment = segmentOf(exchange.path, 'number');
+  const segment = segmentOf(exchange.path, readEditionOperation);
   const value = { ...(read.value as object), number: segment };
   const form = { ...read, value };
   const { number } = checkForm(editionQuestionSchema, form, (at) => parameterAt(at, query));

@@ -11,16 +11,12 @@ import {
   partsQuestionSchema,
   readPartOperation,
 } from '../../contract/parts.js';
-import { QuestionError } from '../../usecases/errors.js';
 import type { PartsInput } from '../../usecases/list-parts.js';
-import type { LookUpAnswer } from '../../usecases/look-up-parts.js';
 import { JUDGED, RECORDED } from '../asked.js';
+import { withItemProblems } from '../item-problems.js';
 import { mountList, mountRead, valueWishes } from '../listed.js';
 import type { App } from '../mount.js';
 import { lifetimesOf, type Offers, offersFor } from '../naming.js';
-import { spokenTo } from '../negotiation.js';
-import { itemProblemOf, type Place, refusalOf } from '../problem.js';
-import { parameterCalled } from '../query.js';
 import type { Service } from '../service.js';
 
 type PartsListInput = PartsInput &
@@ -43,7 +39,7 @@ export function mountParts(app: App, service: Service): void {
       if (names === null) return listParts(library, input);
       const { edition, lang, offers } = input;
       const asked = { edition, lang, names, ...(offers === undefined ? {} : { offers }) };
-      return withProblems(lookUpParts(library, asked));
+      return withItemProblems(lookUpParts(library, asked), listPartsOperation);
     },
     lifetimes: (input) => lifetimesOf(input, input.names === null ? RECORDED : JUDGED),
   });
@@ -54,23 +50,4 @@ export function mountParts(app: App, service: Service): void {
     read: readPart,
     lifetimes: JUDGED,
   });
-}
-
-/** The answer with the faults of names as problems, which are this door's to write. */
-function withProblems({ items, ...answer }: LookUpAnswer) {
-  const lang = spokenTo(answer.lang, null);
-  return {
-    ...answer,
-    items: items.map((item) => {
-      if (!('faults' in item)) return item;
-      const [first, ...others] = item.faults;
-      if (first === undefined) throw new Error(`"${item.asked}" is lost without a fault`);
-      const refusal = refusalOf(new QuestionError([first, ...others]), placeOf);
-      return { asked: item.asked, error: itemProblemOf(refusal, lang) };
-    }),
-  };
-}
-
-function placeOf(at: string): Place {
-  return parameterCalled(at, listPartsOperation.query);
 }

@@ -42,7 +42,7 @@ interface Page {
 const LIST: Page = { path: '/problems', written: listPage };
 
 function pageAt({ path }: Exchange): Page {
-  const asked = segmentOf(path, 'code');
+  const asked = segmentOf(path, { path: '/problems/{code}' });
   const code = PROBLEM_CODES.find((known) => known === asked);
   if (code !== undefined) return { path: typeOf(code), written: (lang) => problemPage(code, lang) };
   throw new Refusal('unknown-problem', [{ code: 'unknown-problem', data: { path } }]);

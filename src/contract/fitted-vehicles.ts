@@ -1,0 +1,169 @@
+/**
+ * Which vehicles does a part fit? Question and answer.
+ */
+
+import type { FittedModelEntry, FittedVehicleEntry } from '../usecases/fits-view.js';
+import type { FittedVehiclesInput } from '../usecases/list-fitted-vehicles.js';
+import type { ListInput } from '../usecases/listing.js';
+import { builtField } from './built.js';
+import {
+  COMMON_FITS,
+  checkSolved,
+  FITS_FIELDS,
+  FITS_PARAMETERS,
+  fitsCountsSchema,
+  lostFitsSchema,
+  refuseBesideNames,
+} from './fits.js';
+import { atMost } from './limits.js';
+import { listFields } from './list.js';
+import { z } from './openapi-zod.js';
+import type { Operation } from './operation.js';
+import { FACT_GROUP, parameter } from './parameters.js';
+import { nameOf } from './question.js';
+import { vehiclesQuestionSchema } from './vehicles.js';
+import type { Wire } from './wire.js';
+
+const fittedVehicleSchema = z
+  .strictObject({
+    vehicle: z.string().openapi({ description: 'Its id.' }),
+    label: z.string(),
+    make: z.string(),
+    model: z.string(),
+    variant: z.string().nullable(),
+    built: builtField,
+    ...FITS_FIELDS,
+  })
+  .openapi('FittedVehicle', { description: 'A vehicle, and what comes of the part on it.' });
+
+export type FittedVehicleWire = Wire<FittedVehicleEntry, z.infer<typeof fittedVehicleSchema>>;
+
+const fittedModelSchema = z
+  .strictObject({
+    make: z.string(),
+    model: z.string(),
+    label: z.string(),
+    built: builtField.openapi({
+      description:
+        'First and last month of those that it fits, or may fit; null is not known, or still ' +
+        'going on.',
+    }),
+    counts: fitsCountsSchema,
+  })
+  .openapi('FittedModel', { description: 'The vehicles of one model in the list.' });
+
+export type FittedModelWire = Wire<FittedModelEntry, z.infer<typeof fittedModelSchema>>;
+
+export const fittedVehiclesAnswerSchema = z
+  .strictObject({
+    ...listFields(
+      z.union([fittedVehicleSchema, fittedModelSchema, lostFitsSchema]),
+      'By make, model, first month, last month and id; what is not known comes first. Those that ' +
+        'are named in the order of the question.',
+    ),
+    counts: fitsCountsSchema,
+    part: z.string(),
+    name: z.string(),
+  })
+  .openapi('FittedVehicleList', { description: 'Vehicles, and what comes of the part on each.' });
+
+const { make, model, variant, text, year, built, layout, facts } = vehiclesQuestionSchema.shape;
+
+const VEHICLES_FIELDS = {
+  vehicle: z
+    .array(nameOf())
+    .min(1)
+    .max(...atMost('namesLookedUp'))
+    .optional()
+    .openapi({
+      description:
+        'These vehicles in place of the list, by id. One that is not there is an `error` of its ' +
+        'item.',
+      example: ['lirren-1', 'lirren-2'],
+    }),
+  make,
+  model,
+  variant,
+  text,
+  year,
+  built,
+  layout,
+  facts,
+  group: z.enum(['model']).optional().openapi({
+    description: 'An entry for each model, with how many of its vehicles come to what.',
+  }),
+  ...COMMON_FITS,
+};
+
+const OF_VEHICLE_LISTS = [
+  'make',
+  'model',
+  'variant',
+  'text',
+  'year',
+  'built',
+  'layout',
+  'group',
+  'alone',
+  'limit',
+  'cursor',
+] as const;
+
+export const fittedVehiclesQuestionSchema = z
+  .strictObject(VEHICLES_FIELDS)
+  .superRefine((question, context) => {
+    checkSolved(question, question.vehicle?.length ?? 0, context);
+    if (question.vehicle !== undefined) refuseBesideNames(OF_VEHICLE_LISTS, question, context);
+  });
+
+export type FittedVehiclesQuestion = z.infer<typeof fittedVehiclesQuestionSchema>;
+
+export function fittedVehiclesFilters(
+  question: FittedVehiclesQuestion,
+): Omit<FittedVehiclesInput, keyof ListInput | 'id'> {
+  return {
+    vehicles: question.vehicle ?? null,
+    make: question.make ?? null,
+    model: question.model ?? null,
+    variant: question.variant ?? null,
+    text: question.text ?? null,
+    year: question.year ?? null,
+    built: question.built ?? null,
+    layout: question.layout ?? null,
+    facts: question.facts ?? {},
+    group: question.group ?? null,
+    alone: question.alone ?? null,
+    changes: question.changes ?? 'no',
+  };
+}
+
+export const listFittedVehiclesOperation: Operation = {
+  method: 'get',
+  path: '/v1/parts/{id}/fits',
+  operationId: 'listFittedVehicles',
+  tag: 'fit',
+  summary: 'Which vehicles does this part fit?',
+  description:
+    'Every vehicle that has a place for the part, with what comes of it there as the vehicle is: ' +
+    'of one make, model, year; model by model; or the vehicles of a garage, by id. `counts` are ' +
+    'of the whole list, whatever the page.',
+  segment: { name: 'id', description: 'Id of the part.', example: 'gearbox-6-late' },
+  query: {
+    parameters: [
+      parameter('vehicle', VEHICLES_FIELDS.vehicle, 'list'),
+      parameter('make', VEHICLES_FIELDS.make),
+      parameter('model', VEHICLES_FIELDS.model),
+      parameter('variant', VEHICLES_FIELDS.variant),
+      parameter('text', VEHICLES_FIELDS.text),
+      parameter('year', VEHICLES_FIELDS.year, 'number'),
+      parameter('built', VEHICLES_FIELDS.built),
+      parameter('layout', VEHICLES_FIELDS.layout),
+      parameter('group', VEHICLES_FIELDS.group),
+      ...FITS_PARAMETERS,
+    ],
+    groups: [FACT_GROUP],
+  },
+  body: null,
+  answer: { schema: fittedVehiclesAnswerSchema, description: 'A page of the list.' },
+  errors: ['unknown-edition', 'no-edition', 'unknown-part', 'unknown-layout', 'invalid-question'],
+};

@@ -12,6 +12,7 @@ import { addEditions } from './editions.js';
 import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
+import { addFits } from './fits.js';
 import { addInspect } from './inspect.js';
 import { addKits } from './kits.js';
 import { addLint } from './lint.js';
@@ -69,7 +70,16 @@ function programOf(session: Session): Command {
       getErrHasColors: () => false,
     })
     .addHelpText('after', ENDING);
-  for (const add of [addLint, addPublish, addServe, addFit, addKits, addInspect, addMate]) {
+  for (const add of [
+    addLint,
+    addPublish,
+    addServe,
+    addFit,
+    addFits,
+    addKits,
+    addInspect,
+    addMate,
+  ]) {
     add(program, session);
   }
   const show = addShow(program);

@@ -25,7 +25,8 @@ import type { Session } from './session.js';
 import { addSort, type ShowOptions } from './show.js';
 import type { CliWords } from './words/cli-words.js';
 
-interface VehicleShowOptions extends ShowOptions {
+/** What narrows a list of vehicles. */
+export interface VehicleFilterOptions {
   readonly make?: string;
   readonly model?: string;
   readonly variant?: string;
@@ -36,6 +37,8 @@ interface VehicleShowOptions extends ShowOptions {
   readonly fact?: readonly Pair[];
   readonly replaced?: true;
 }
+
+interface VehicleShowOptions extends ShowOptions, VehicleFilterOptions {}
 
 const EXAMPLES = `
 Examples:
@@ -63,6 +66,11 @@ export function addShowVehicle(show: Command, session: Session): void {
 }
 
 function addFilters(command: Command): Command {
+  const replaced = 'also those that more exact ones took the place of';
+  return addVehicleFilters(command).option('--replaced', replaced);
+}
+
+export function addVehicleFilters(command: Command): Command {
   return command
     .option('--make <make>', 'only those of this make')
     .option('--model <model>', 'only those of this model')
@@ -71,8 +79,7 @@ function addFilters(command: Command): Command {
     .option('--year <year>', 'only those that may have been built in this year', year)
     .option('--built <month>', 'only those that may have been built in this month', month)
     .option('--layout <layout>', 'only those of this layout')
-    .option('--fact <fact=value>', 'what is known of the vehicle (repeatable)', addPair)
-    .option('--replaced', 'also those that more exact ones took the place of');
+    .option('--fact <fact=value>', 'what is known of the vehicle (repeatable)', addPair);
 }
 
 function year(text: string): number {

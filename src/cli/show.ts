@@ -107,7 +107,8 @@ export function addSort<
     });
 }
 
-function entries(text: string): number {
+/** How many entries a list is to have at most. */
+export function entries(text: string): number {
   return wholeNumber(text, { least: 1, most: Number.MAX_SAFE_INTEGER });
 }
 
@@ -122,13 +123,18 @@ function refuseFilters(word: string, options: object): void {
   throw new CommandFault('bad-usage', text, { remedy: 'Leave out one of the two.' });
 }
 
-function tellList<
+/** What is needed to list something. */
+export type Listed<Options extends ShowOptions, Filters extends object, List> = Pick<
+  Sort<Options, Filters, List, unknown>,
+  'operation' | 'filters' | 'list' | 'sayBelow'
+> & { readonly lines: (answer: List, words: CliWords) => readonly Line[] };
+
+export function tellList<
   Options extends ShowOptions,
   Filters extends object,
   List extends ListAnswer,
-  Whole,
->(session: Session, options: Options, sort: Sort<Options, Filters, List, Whole>): void {
-  const { operation, filters: filtersOf, list, lines: linesOf, sayBelow } = sort;
+>(session: Session, options: Options, listed: Listed<Options, Filters, List>): void {
+  const { operation, filters: filtersOf, list, lines: linesOf, sayBelow } = listed;
   const filters = filtersOf(options);
   const { edition, lang } = commonInput(options);
   const { limit = Number.MAX_SAFE_INTEGER } = options;
@@ -140,7 +146,7 @@ function tellList<
   const told = withCursor(answer, head, listName(operation, filters));
   session.tell(told, options, (_, page) => {
     const words = wordsIn(answer.lang);
-    const lines = linesOf(answer);
+    const lines = linesOf(answer, words);
     const { total } = answer.counts;
     sayLines(lines, page, words);
     if (lines.length < total) {

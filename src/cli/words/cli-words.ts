@@ -3,10 +3,12 @@
  * labels, and how names are quoted. A language that lacks one of them does not compile.
  */
 
-import type { Hand, Outcome } from '../../usecases/answer.js';
+import type { FitAnswer, Hand, Outcome } from '../../usecases/answer.js';
 import type { CodeEntry } from '../../usecases/list-codes.js';
 import type { KitWords } from './kit-words.js';
 import type { ShowWords } from './show-words.js';
+
+type Verdict = NonNullable<FitAnswer['verdict']>;
 
 export interface CliWords {
   /** A name in the quotes of the language. */
@@ -16,6 +18,7 @@ export interface CliWords {
   readonly finding: FindingWords;
   readonly names: NameWords;
   readonly fit: FitWords;
+  readonly fits: FitsWords;
   readonly kits: KitWords;
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
@@ -74,6 +77,18 @@ export interface FitWords {
   readonly kit: string;
   readonly present: string;
   readonly replaces: (parts: readonly string[]) => string;
+}
+
+/** Around lists of what fits what. */
+export interface FitsWords {
+  /** What comes of a part on a vehicle, as short as it gets. */
+  readonly verdicts: Readonly<Record<Verdict, string>>;
+  /** Changes were not looked for. */
+  readonly notAlone: string;
+  readonly counts: (counts: Readonly<Record<Outcome, number>>) => string;
+  /** What comes with a part out of a donor, and what is needed besides. */
+  readonly comesWith: (parts: readonly string[]) => string;
+  readonly alsoNeeded: (parts: readonly string[]) => string;
 }
 
 /** Around the list of codes. */

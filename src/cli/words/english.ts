@@ -52,6 +52,19 @@ export const ENGLISH: CliWords = {
     replaces: (parts) =>
       parts.length === 0 ? 'replaces nothing on record' : `replaces ${parts.join(', ')}`,
   },
+  fits: {
+    verdicts: {
+      fits: 'fits',
+      'fits-with-changes': 'fits with changes',
+      'does-not-fit': 'does not fit',
+      unknown: 'not known to fit',
+    },
+    notAlone: 'not as it stands',
+    counts: ({ holds, open, fails }) =>
+      `As it stands: fits ${holds}, not known to fit ${open}, does not fit ${fails}.`,
+    comesWith: (parts) => `comes with ${parts.join(', ')}`,
+    alsoNeeded: (parts) => `also needed: ${parts.join(', ')}`,
+  },
   kits: ENGLISH_KITS,
   mate: {
     face: (face, part) => `Face ${face} of ${part ?? 'an unknown part'}`,

@@ -61,6 +61,19 @@ export const GERMAN: CliWords = {
     replaces: (parts) =>
       parts.length === 0 ? 'ersetzt nichts Erfasstes' : `ersetzt ${parts.join(', ')}`,
   },
+  fits: {
+    verdicts: {
+      fits: 'passt',
+      'fits-with-changes': 'passt mit Änderungen',
+      'does-not-fit': 'passt nicht',
+      unknown: 'unbekannt, ob es passt',
+    },
+    notAlone: 'so, wie es ist, nicht',
+    counts: ({ holds, open, fails }) =>
+      `So, wie es ist: passt ${holds}, unbekannt ${open}, passt nicht ${fails}.`,
+    comesWith: (parts) => `dazu kommt ${parts.join(', ')}`,
+    alsoNeeded: (parts) => `außerdem nötig: ${parts.join(', ')}`,
+  },
   kits: GERMAN_KITS,
   mate: {
     face: (face, part) => `Anschluss ${face} (${part ?? 'unbekanntes Teil'})`,

@@ -7,10 +7,11 @@ import { pino } from 'pino';
 import { CommandFault } from './cli/fault.js';
 import type { RunningService, ServiceRequest } from './cli/world.js';
 import { type Config, ConfigFault, readConfig } from './config.js';
+import { fitsIndex } from './domain/fits/fits-index.js';
 import { createApp } from './http/app.js';
 import { type RunningServer, startServer } from './http/server.js';
 import { openStore } from './store/sqlite.js';
-import { Library } from './usecases/library.js';
+import { type Edition, Library } from './usecases/library.js';
 import type { Digest } from './usecases/ports.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
@@ -33,7 +34,7 @@ export async function startService(
     const library = new Library(store, digest);
     const latest = store.latest();
     // Compiled before the first question; a damaged edition is found before anybody asks.
-    if (latest !== null) library.edition(latest.number);
+    if (latest !== null) warm(library.edition(latest.number));
     // The log goes to the standard error: the standard output has the command's own answer.
     const log = pino({ level: config.logLevel }, pino.destination(2));
     const address = { port: port ?? config.port, host: host ?? config.host };
@@ -47,6 +48,11 @@ export async function startService(
     store.close();
     throw error;
   }
+}
+
+/** What lists of fits are read from is made before anybody waits for it. */
+function warm({ catalogue, index }: Edition): void {
+  fitsIndex(catalogue, index);
 }
 
 function configOf(env: Environment): Config {

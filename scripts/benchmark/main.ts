@@ -1,13 +1,14 @@
 /**
- * Measures the solver of kits against general solvers, all in one process and in turns, on the
- * same instances. Any disagreement ends it with exit code 1; a floor that was missed does only
- * with --strict.
+ * `kit` measures the solver of kits against general solvers, all in one process and in turns, on
+ * the same instances; `fits` the lists of what fits what against the judge. Any disagreement ends
+ * it with exit code 1; a floor that was missed does only with --strict.
  */
 
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { type ConflictResult, conflictCells, measuredConflicts } from './conflict-cells.js';
 import { measuredDemo } from './demo-question.js';
+import { measureFits } from './fits.js';
 import { floorsOf } from './floors.js';
 import { loadedHighs, type Opponent, yalps } from './opponents.js';
 import { type CellResult, type Extent, measuredCell, optimumCells } from './optimum-cells.js';
@@ -15,6 +16,7 @@ import * as report from './report.js';
 import { measuredRoutes, type RouteResult, routeCells } from './route-cells.js';
 
 const USAGE = `Usage: scripts/bench kit [--quick] [--json FILE] [--strict]
+       scripts/bench fits [--quick]
 
   --quick      fewer cells and seeds, within a minute
   --json FILE  writes all figures there too
@@ -106,7 +108,11 @@ const { values, positionals } = parseArgs({
 });
 const { json } = values;
 if (values.help) process.stdout.write(`${USAGE}\n`);
-else if (positionals.join() !== 'kit') {
+else if (positionals.join() === 'fits') {
+  const say = (line: string) => process.stdout.write(`${line}\n`);
+  say(report.machineLine(report.machine()));
+  if (!measureFits(values.quick, say)) process.exitCode = 1;
+} else if (positionals.join() !== 'kit') {
   process.stderr.write(`${USAGE}\n`);
   process.exitCode = 2;
 } else if (!(await kit({ ...values, ...(json === undefined ? {} : { json }) }))) {

@@ -5,7 +5,8 @@
 
 import type { Catalogue, Part, Position, Vehicle } from '../domain/catalogue/catalogue.js';
 import { OUTCOMES, type Outcome } from '../domain/check/state.js';
-import { type FitsAt, fitsIndex, type Recipient } from '../domain/fits/fits-index.js';
+import type { Recipient } from '../domain/fits/around.js';
+import { type FitsAt, fitsIndex } from '../domain/fits/fits-index.js';
 import { asBuilt, handsOf, seatAt } from '../domain/judge/configuration.js';
 import { type Fit, judgeFit } from '../domain/judge/fit.js';
 import { AskedParts, type NamingInput } from './asked-parts.js';

@@ -97,7 +97,7 @@ describe('the parts for a vehicle', () => {
     }
   });
 
-  test('can be named, by any name; one that nobody knows takes nothing from the others', async () => {
+  test('can be named by any name; one that nobody knows takes nothing from others', async () => {
     const names = 'part=sku%3AF-1001&part=bracket-20&part=gearbox-9&part=wheel-15-117';
     const { items, counts } = await asked(`/v1/vehicles/lirren-1/fits?${names}`);
     expect(items.map((item) => item.part ?? item.error?.code)).toEqual([
@@ -187,7 +187,7 @@ describe('the vehicles for a part', () => {
     }
   });
 
-  test('can be named; one that is not there, or was replaced, is an error of its item', async () => {
+  test('can be named; one that is not there, or replaced, is an error of its item', async () => {
     const { items } = await asked('/v1/parts/bracket-20/fits?vehicle=lirren-2,lirren,nobody');
     expect(items.map((item) => item.vehicle ?? item.error?.code)).toEqual([
       'lirren-2',

@@ -1,6 +1,8 @@
 /**
  * How much of anything the service takes: the list says what holds, a request at each limit is
  * taken, and one past it is refused by the name of that limit.
+ *
+ * Length: one table of limits, with the requests that meet each.
  */
 
 import { setTimeout as sleep } from 'node:timers/promises';

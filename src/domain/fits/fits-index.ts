@@ -4,13 +4,12 @@
  * meet is not judged at all.
  */
 
-import type { Catalogue, Layout, Mating, Part, Position, Vehicle } from '../catalogue/catalogue.js';
-import type { Hand } from '../check/reading.js';
+import type { Catalogue, Layout, Part, Position, Vehicle } from '../catalogue/catalogue.js';
 import type { Outcome } from '../check/state.js';
 import type { CompiledIndex } from '../index/compiled-index.js';
-import { asBuilt, handsOf, seatAt } from '../judge/configuration.js';
 import { builtPairs, pairKey } from '../judge/evidence.js';
-import { type Companion, type FitQuestion, judgeFit, placesFor } from '../judge/fit.js';
+import { type FitQuestion, judgeFit, placesFor } from '../judge/fit.js';
+import { type Around, aroundOf, type Recipient } from './around.js';
 import { Likeness } from './likeness.js';
 import { Surroundings } from './surroundings.js';
 
@@ -23,21 +22,13 @@ export interface FitsAt {
 /** Vehicles on which every part comes to the same at one place. */
 interface AlikeAt {
   readonly sample: Vehicle;
-  readonly vehicles: readonly Vehicle[];
+  /** Null until somebody asks. */
+  around: Around | null;
   readonly known: KnownOutcomes;
 }
 
 /** By the number of those parts that are alike. */
 type KnownOutcomes = Map<number, Outcome>;
-
-/** A vehicle that a part is put into. */
-export interface Recipient {
-  /** With the articles that are fitted beside it. */
-  readonly catalogue: Catalogue;
-  readonly vehicle: Vehicle;
-  /** What is fitted beside it, by position. */
-  readonly beside: ReadonlyMap<string, readonly Companion[]>;
-}
 
 const NOTHING_BESIDE: Recipient['beside'] = new Map();
 
@@ -77,8 +68,10 @@ export class FitsIndex {
     const like = this.likeness.of(part);
     let outcome = alike.known.get(like);
     if (outcome === undefined) {
-      const recipient = { vehicle: alike.sample, beside: NOTHING_BESIDE };
-      outcome = this.#decide(part, position, { ...recipient, catalogue: this.#catalogue });
+      const { sample: vehicle } = alike;
+      const recipient = { catalogue: this.#catalogue, vehicle, beside: NOTHING_BESIDE };
+      alike.around ??= aroundOf(this.#index, recipient, position);
+      outcome = this.#decide(part, position, recipient, alike.around);
       alike.known.set(like, outcome);
     }
     return outcome;
@@ -90,16 +83,20 @@ export class FitsIndex {
    */
   askedOf(recipient: Recipient): (part: Part) => FitsAt[] {
     const { vehicle, beside } = recipient;
-    const known = new Map<Position, KnownOutcomes>();
+    const places = new Map<Position, { readonly around: Around; readonly known: KnownOutcomes }>();
     const besides = new Set([...beside.values()].flat().map(({ part }) => part));
     const aloneAt = (part: Part, position: Position): Outcome => {
+      const here = places.get(position) ?? {
+        around: aroundOf(this.#index, recipient, position),
+        known: new Map<number, Outcome>(),
+      };
+      places.set(position, here);
+      const decide = () => this.#decide(part, position, recipient, here.around);
       // Two pieces of one article are alike as no others are.
-      if (besides.has(part)) return this.#decide(part, position, recipient);
-      const here = known.get(position) ?? new Map<number, Outcome>();
-      known.set(position, here);
+      if (besides.has(part)) return decide();
       const like = this.likeness.of(part);
-      const outcome = here.get(like) ?? this.#decide(part, position, recipient);
-      here.set(like, outcome);
+      const outcome = here.known.get(like) ?? decide();
+      here.known.set(like, outcome);
       return outcome;
     };
     return (part) =>
@@ -108,13 +105,14 @@ export class FitsIndex {
       });
   }
 
-  #alikeAt(vehicle: Vehicle, { id }: Position): AlikeAt {
+  #alikeAt(vehicle: Vehicle, position: Position): AlikeAt {
     const { layout } = vehicle;
+    const { id } = position;
     const places = this.#alike.get(layout) ?? new Map<string, ReadonlyMap<Vehicle, AlikeAt>>();
     this.#alike.set(layout, places);
     let found = places.get(id);
     if (found === undefined) {
-      found = this.#sorted(layout, id);
+      found = this.#sorted(layout, position);
       places.set(id, found);
     }
     const alike = found.get(vehicle);
@@ -123,27 +121,23 @@ export class FitsIndex {
   }
 
   /** All vehicles of a layout, sorted by their surroundings of a place. */
-  #sorted(layout: Layout, position: string): Map<Vehicle, AlikeAt> {
+  #sorted(layout: Layout, position: Position): Map<Vehicle, AlikeAt> {
     const surroundings =
       this.#surroundings.get(layout) ?? new Surroundings(this.#catalogue, layout);
     this.#surroundings.set(layout, surroundings);
-    const byKey = new Map<string, { sample: Vehicle; vehicles: Vehicle[] }>();
-    for (const vehicle of this.#byLayout.get(layout) ?? []) {
-      const key = surroundings.keyOf(vehicle, position);
-      const known = byKey.get(key);
-      if (known === undefined) byKey.set(key, { sample: vehicle, vehicles: [vehicle] });
-      else known.vehicles.push(vehicle);
-    }
+    const byKey = new Map<string, AlikeAt>();
     const found = new Map<Vehicle, AlikeAt>();
-    for (const { sample, vehicles } of byKey.values()) {
-      const alike: AlikeAt = { sample, vehicles, known: new Map() };
-      for (const vehicle of vehicles) found.set(vehicle, alike);
+    for (const vehicle of this.#byLayout.get(layout) ?? []) {
+      const key = surroundings.keyOf(vehicle, position.id);
+      const alike = byKey.get(key) ?? { sample: vehicle, around: null, known: new Map() };
+      byKey.set(key, alike);
+      found.set(vehicle, alike);
     }
     return found;
   }
 
-  #decide(part: Part, position: Position, recipient: Recipient): Outcome {
-    if (this.#cannotMeet(part, position, recipient)) return 'fails';
+  #decide(part: Part, position: Position, recipient: Recipient, around: Around): Outcome {
+    if (!this.#stated.has(part.id) && this.#cannotMeet(part, around)) return 'fails';
     const { catalogue, vehicle, beside } = recipient;
     this.judged += 1;
     const question: FitQuestion = {
@@ -163,65 +157,19 @@ export class FitsIndex {
    * Whether a joint of the place fails by the recorded faces alone, on a hand where the part is
    * put in anew. What the works have built or somebody states may say otherwise, so it is asked.
    */
-  #cannotMeet(part: Part, position: Position, { vehicle, beside }: Recipient): boolean {
-    if (part.spans !== null || this.#stated.has(part.id)) return false;
-    const besides = [...beside.values()].flat();
-    if (besides.some((one) => one.part.spans !== null)) return false;
-    const built = asBuilt(vehicle);
-    const hands = handsOf(position).filter((hand) => part.hand === null || hand === part.hand);
-    const isThere = hands.some((hand) => {
-      const seat = seatAt(built, position.id, hand);
-      return seat?.option !== undefined || isPart(seat?.occupant, part.id);
-    });
-    if (isThere) return false;
-    return [...vehicle.layout.matings.values()]
-      .filter(({ ends }) => ends.every((end) => !beside.has(end.position)))
-      .some((mating) => this.#failsIn(mating, part, vehicle, position, hands));
-  }
-
-  #failsIn(
-    mating: Mating,
-    part: Part,
-    vehicle: Vehicle,
-    position: Position,
-    hands: readonly (Hand | null)[],
-  ): boolean {
-    const ends = endsAt(mating, position.id);
-    if (ends === null) return false;
-    const [own, other] = ends;
-    if ((vehicle.adapters.get(mating.id) ?? []).length > 0) return false;
-    const from = this.#index.classOf(part.id, own.interface);
-    if (from === null) return false;
-    const built = asBuilt(vehicle);
-    const beside = vehicle.layout.positions.get(other.position);
-    return (beside === undefined ? [] : handsOf(beside)).some((hand) => {
-      const isMet = hands.some((one) => one === null || hand === null || one === hand);
-      const occupant = seatAt(built, other.position, hand)?.occupant;
-      if (!isMet || occupant?.is !== 'part' || occupant.part === part.id) return false;
-      const there = this.#catalogue.parts.get(occupant.part);
-      if (there === undefined || there.spans !== null) return false;
-      const to = this.#index.classOf(there.id, other.interface);
-      if (to === null || this.#index.meets(from, to) !== 'fails') return false;
-      const x = { part: part.id, interface: own.interface };
-      const y = { part: there.id, interface: other.interface };
-      const pairs = builtPairs(this.#catalogue);
-      return !pairs.has(pairKey(x, y, []));
+  #cannotMeet(part: Part, { seats, neighbours }: Around): boolean {
+    if (part.spans !== null) return false;
+    const own = seats.filter(({ hand }) => part.hand === null || hand === part.hand);
+    if (own.some(({ option, article }) => option || article === part.id)) return false;
+    return neighbours.some(({ hands, interface: face, article, other, to }) => {
+      if (article === part.id || !own.some(({ hand }) => hands.has(hand))) return false;
+      const from = this.#index.classOf(part.id, face);
+      if (from === null || this.#index.meets(from, to) !== 'fails') return false;
+      const x = { part: part.id, interface: face };
+      const y = { part: article, interface: other };
+      return !builtPairs(this.#catalogue).has(pairKey(x, y, []));
     });
   }
-}
-
-/** The end at a place, and the other one; a place that meets itself is left to the judge. */
-function endsAt({ ends: [a, b] }: Mating, position: string) {
-  if (a.position === position && b.position !== position) return [a, b] as const;
-  if (b.position === position && a.position !== position) return [b, a] as const;
-  return null;
-}
-
-function isPart(
-  occupant: { readonly is: string; readonly part?: string } | undefined,
-  id: string,
-): boolean {
-  return occupant?.is === 'part' && occupant.part === id;
 }
 
 const INDEXES = new WeakMap<Catalogue, FitsIndex>();

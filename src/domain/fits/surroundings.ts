@@ -6,7 +6,14 @@
  * a choice to make serves all its constraints with one choice, so these are read too, and theirs.
  */
 
-import type { Catalogue, Layout, Occupant, Vehicle, WorksOption } from '../catalogue/catalogue.js';
+import type {
+  Catalogue,
+  Layout,
+  Occupant,
+  Part,
+  Vehicle,
+  WorksOption,
+} from '../catalogue/catalogue.js';
 import { type Check, type Condition, termsWithin, testsIn } from '../check/check.js';
 import { leavesOf } from '../check/evaluator.js';
 import type { Reference } from '../check/term.js';
@@ -20,6 +27,9 @@ export class Surroundings {
   readonly #beside: ReadonlyMap<string, ReadonlySet<string>>;
   /** The facts that constraints of the layout read. */
   readonly #facts: readonly string[];
+  /** Ids of statements by the vehicles that they name. */
+  readonly #stated = new Map<string, string[]>();
+  readonly #read = new Map<Vehicle, VehicleRead>();
 
   constructor(catalogue: Catalogue, layout: Layout) {
     this.#catalogue = catalogue;
@@ -30,77 +40,98 @@ export class Surroundings {
       for (const one of positions) for (const other of positions) beside.get(one)?.add(other);
     }
     this.#beside = beside;
+    for (const { id, vehicles } of catalogue.statements) {
+      for (const one of vehicles) this.#stated.set(one, [...(this.#stated.get(one) ?? []), id]);
+    }
     this.#facts = [...new Set(scopes.flatMap(({ facts }) => facts))].sort();
   }
 
   /** Equal only for vehicles of the layout on which a part at the place comes to the same. */
   keyOf(vehicle: Vehicle, position: string): string {
-    const built = asBuilt(vehicle);
-    const positions = this.#reachedFrom(vehicle, position);
-    const seats = positions.map((id) => {
-      const place = this.#layout.positions.get(id);
-      const hands = place === undefined ? [null] : handsOf(place);
-      return `${id} ${hands.map((hand) => seatKey(seatAt(built, id, hand))).join('/')}`;
-    });
-    const adapters = [...vehicle.adapters].map(([id, parts]) => `${id} ${parts.join('>')}`);
-    const facts = this.#facts.map((id) => `${id}=${vehicle.facts.get(id) ?? '?'}`);
-    const untold = [...this.#layout.positions.values()].flatMap((place) =>
-      handsOf(place).map((hand) => seatAt(built, place.id, hand)?.option?.fact ?? ''),
-    );
-    const stated = this.#catalogue.statements.filter(({ vehicles }) =>
-      vehicles.includes(vehicle.id),
-    );
-    return JSON.stringify([
-      seats,
-      adapters.sort(),
-      facts,
-      facts.length === 0 ? '' : vehicle.evidence.basis,
-      [...new Set(untold)].sort(),
-      stated.map(({ id }) => id),
-      this.#spans(positions, vehicle) ? vehicle.id : '',
-    ]);
-  }
-
-  #reachedFrom(vehicle: Vehicle, position: string): string[] {
+    const { seats, rest, choosing, spanning } = this.#readOf(vehicle);
     const reached = new Set(this.#beside.get(position));
     // What is added while the set is walked through is walked through too.
     for (const id of reached) {
-      if (!this.#isChoosing(vehicle, id)) continue;
+      if (!choosing.has(id)) continue;
       for (const other of this.#beside.get(id) ?? []) reached.add(other);
     }
-    return [...this.#layout.positions.keys()].filter((id) => reached.has(id));
+    const keys = [...seats].flatMap(([id, key]) => (reached.has(id) ? `${id} ${key}` : []));
+    // What fills several places leaves all of them when it goes.
+    const own = [...spanning].some((id) => reached.has(id)) ? vehicle.id : '';
+    return [...keys, rest, own].join('\n');
   }
 
-  /** Whether something in a place, or in a mating of it, has a choice to make. */
-  #isChoosing(vehicle: Vehicle, id: string): boolean {
-    const between = [...this.#layout.matings.values()].flatMap((mating) =>
-      mating.ends.some(({ position }) => position === id)
-        ? (vehicle.adapters.get(mating.id) ?? [])
-        : [],
+  #readOf(vehicle: Vehicle): VehicleRead {
+    const known = this.#read.get(vehicle);
+    if (known !== undefined) return known;
+    const read = this.#reading(vehicle);
+    this.#read.set(vehicle, read);
+    return read;
+  }
+
+  #reading(vehicle: Vehicle): VehicleRead {
+    const built = asBuilt(vehicle);
+    const places = [...this.#layout.positions.values()];
+    const seats = places.map((place): [string, string] => {
+      const keys = handsOf(place).map((hand) => seatKey(seatAt(built, place.id, hand)));
+      return [place.id, keys.join('/')];
+    });
+    const untold = places.flatMap((place) =>
+      handsOf(place).map((hand) => seatAt(built, place.id, hand)?.option?.fact ?? ''),
     );
-    return [...this.#articlesAt(vehicle, id), ...between].some((article) => {
-      const part = this.#catalogue.parts.get(article);
-      return part !== undefined && hasChoice(part);
+    const adapters = [...vehicle.adapters].map(([id, parts]) => `${id} ${parts.join('>')}`);
+    const facts = this.#facts.map((id) => `${id}=${vehicle.facts.get(id) ?? '?'}`);
+    const stated = this.#stated.get(vehicle.id) ?? [];
+    const basis = facts.length === 0 ? '' : vehicle.evidence.basis;
+    const rest = [adapters.sort(), facts, basis, [...new Set(untold)].sort(), stated];
+    const has = (id: string, is: (part: Part) => boolean) =>
+      articlesAt(vehicle, id).some((article) => {
+        const part = this.#catalogue.parts.get(article);
+        return part !== undefined && is(part);
+      });
+    return {
+      seats: new Map(seats),
+      rest: JSON.stringify(rest),
+      choosing: new Set([
+        ...places.flatMap(({ id }) => (has(id, hasChoice) ? [id] : [])),
+        ...this.#besideChoosing(vehicle),
+      ]),
+      spanning: new Set(places.flatMap(({ id }) => (has(id, isSpanning) ? [id] : []))),
+    };
+  }
+
+  /** The ends of matings in which something has a choice to make. */
+  #besideChoosing(vehicle: Vehicle): string[] {
+    return [...vehicle.adapters].flatMap(([mating, articles]) => {
+      const parts = articles.flatMap((id) => this.#catalogue.parts.get(id) ?? []);
+      return parts.some(hasChoice) ? endsOf(this.#layout, mating) : [];
     });
   }
+}
 
-  /** What fills several places leaves all of them when it goes. */
-  #spans(positions: readonly string[], vehicle: Vehicle): boolean {
-    return positions.some((id) =>
-      this.#articlesAt(vehicle, id).some(
-        (article) => (this.#catalogue.parts.get(article)?.spans ?? null) !== null,
-      ),
-    );
-  }
+function isSpanning({ spans }: Part): boolean {
+  return spans !== null;
+}
 
-  #articlesAt(vehicle: Vehicle, id: string): string[] {
-    const fitted = vehicle.fitted.get(id);
-    if (fitted === undefined) return [];
-    const seats = fitted.hands ? [fitted.left, fitted.right] : [fitted.occupant];
-    return seats
-      .flatMap((one) => (one.is === 'option' ? [...one.by.values()] : [one]))
-      .flatMap((one) => (one.is === 'part' ? [one.part] : []));
-  }
+/** What the works fitted at a place, or may have. */
+function articlesAt(vehicle: Vehicle, id: string): string[] {
+  const fitted = vehicle.fitted.get(id);
+  if (fitted === undefined) return [];
+  const seats = fitted.hands ? [fitted.left, fitted.right] : [fitted.occupant];
+  return seats
+    .flatMap((one) => (one.is === 'option' ? [...one.by.values()] : [one]))
+    .flatMap((one) => (one.is === 'part' ? [one.part] : []));
+}
+
+/** What is read of a vehicle, wherever something is put in. */
+interface VehicleRead {
+  /** What stands at each place, in the order of the layout. */
+  readonly seats: ReadonlyMap<string, string>;
+  /** What is not of one place. */
+  readonly rest: string;
+  /** The places at which something has a choice to make. */
+  readonly choosing: ReadonlySet<string>;
+  readonly spanning: ReadonlySet<string>;
 }
 
 function seatKey(seat: Seat | undefined): string {

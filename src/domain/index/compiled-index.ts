@@ -9,6 +9,7 @@
 import type { Catalogue } from '../catalogue/catalogue.js';
 import type { Outcome } from '../check/state.js';
 import { judgeMeeting } from '../judge/mate.js';
+import { differ } from './differing.js';
 import { type FaceClass, type FaceEntry, type Interned, internFaces } from './interning.js';
 
 /** What a cell of the table says; `unknown` cells have not been judged yet. */
@@ -100,7 +101,7 @@ export class CompiledIndex {
     const x = this.classes[a];
     const y = this.classes[b];
     if (x === undefined || y === undefined) throw new RangeError(`no such classes: ${a}, ${b}`);
-    if (!couldMeet(x, y)) return 'fails';
+    if (!couldMeet(x, y) || differ(x, y)) return 'fails';
     this.judged += 1;
     // Two pieces, even of one article: a name that no catalogue can hold keeps them apart.
     const other = { ...y.part, id: `(${y.part.id})` };
@@ -121,7 +122,9 @@ export class CompiledIndex {
   /** Judges all pairs that could meet, unless there are too many; then they are judged lazily. */
   complete(): void {
     const pairs = this.classes.flatMap((x) =>
-      this.classes.filter((y) => y.id >= x.id && couldMeet(x, y)).map((y) => [x.id, y.id] as const),
+      this.classes
+        .filter((y) => y.id >= x.id && couldMeet(x, y) && !differ(x, y))
+        .map((y) => [x.id, y.id] as const),
     );
     if (pairs.length > JUDGED_AT_ONCE) return;
     for (const [a, b] of pairs) this.meets(a, b);

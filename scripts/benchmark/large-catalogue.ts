@@ -91,7 +91,7 @@ export function largeCatalogue({ parts, vehicles, families }: Extent): Catalogue
         fitted: Object.fromEntries(fitted),
       };
     }),
-  } as CatalogueDocument;
+  };
 }
 
 function face(side: string, family: number, joint: number, size: number) {

@@ -3,11 +3,28 @@
  */
 
 import { type Command, Option } from 'commander';
+import { knownOf } from '../contract/known-vehicle.js';
 import { LIMITS } from '../contract/limits.js';
 import type { FitAnswer, FitPositionView } from '../usecases/answer.js';
 import { checkFit, type FitInput } from '../usecases/check-fit.js';
-import { called, place, sayAsides, sayNames, sayOrders, sayVerdict } from './answer-text.js';
+import {
+  checkFitPartly,
+  type PartlyFitAnswer,
+  type PartlyVerdict,
+} from '../usecases/check-fit-partly.js';
+import {
+  called,
+  place,
+  sayAsides,
+  sayNames,
+  sayOrders,
+  sayOrigin,
+  sayTexts,
+  sayVerdict,
+  textsOf,
+} from './answer-text.js';
 import { sayConflict } from './conflict-text.js';
+import { CommandFault } from './fault.js';
 import { cautionTexts, sayFindings } from './finding.js';
 import { upTo } from './kit-options.js';
 import { sayKit } from './kit-text.js';
@@ -21,10 +38,13 @@ import {
   vehicleInput,
 } from './question-options.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
+import { addKnownOptions, type KnownOptions } from './show-vehicle.js';
 import type { CliWords } from './words/cli-words.js';
 import { wordsIn } from './words/words.js';
 
-interface FitOptions extends VehicleOptions, StoreOptions {
+const KNOWN = ['make', 'model', 'variant', 'year', 'built'] as const;
+
+interface FitOptions extends VehicleOptions, StoreOptions, KnownOptions {
   readonly position?: string;
   readonly with?: readonly Pair[];
   readonly changes?: 'yes' | 'no';
@@ -36,6 +56,7 @@ That a part does not fit is an answer: the exit code is 0.
 
 Examples:
   $ faying fit lirren-1 gearbox-6-late
+  $ faying fit --make Corrablyn --model Lirren --year 2004 gearbox-6-late
   $ faying fit lirren-1 "number:cbl 2k240@corrablyn"
   $ faying fit lirren-1 gearbox-6-late --with clutch=clutch-late --fitted prop-shaft=unknown
   $ faying fit lirren-1 front-hub-used --measured "part:front-hub-used.wheel.spigot=56.1 ±0.05 mm"
@@ -48,8 +69,9 @@ export function addFit(program: Command, session: Session): void {
     .description(
       'Says whether a part fits a vehicle, why or why not, and what must change with it.',
     )
-    .argument('<vehicle>', 'id of the vehicle')
-    .argument('<part>', 'the part: its id, number:… or sku:…')
+    .usage('[options] [vehicle] <part>')
+    .argument('<names...>', 'id of the vehicle, and the part: its id, number:… or sku:…');
+  addKnownOptions(command)
     .option('--position <position>', 'only at this position of the vehicle')
     .option('--with <position=part>', 'a part that is fitted beside it (repeatable)', addPair);
   const changes = new Option('--changes <changes>', 'whether to look for changes around it');
@@ -58,18 +80,81 @@ export function addFit(program: Command, session: Session): void {
     .option('--steps <n>', 'how many steps the search may take', upTo(1, LIMITS.kitSteps.value));
   addStoreOptions(addVehicleOptions(command))
     .addHelpText('after', EXAMPLES)
-    .action((vehicle: string, part: string, options: FitOptions) => {
-      const input: FitInput = {
-        ...vehicleInput(vehicle, options),
-        part,
-        position: options.position ?? null,
-        with: partsByPlace(options.with ?? [], '--with'),
-        changes: options.changes ?? null,
-        ...(options.steps === undefined ? {} : { steps: options.steps }),
-      };
+    .action((names: readonly string[], options: FitOptions) => {
+      const { vehicle, part } = namesOf(names, options);
+      const input = fitInput(vehicle ?? '', part, options);
+      if (vehicle === null) {
+        const { vehicle: _, ...question } = input;
+        const asked = { ...question, known: knownOf(options) };
+        const answer = session.ask(options, (library) => checkFitPartly(library, asked));
+        session.tell(answer, options, sayPartly);
+        return;
+      }
       const answer = session.ask(options, (library) => checkFit(library, input));
       session.tell(answer, options, sayFit);
     });
+}
+
+/** The vehicle is named, or something is known of it; not both. */
+function namesOf(names: readonly string[], options: FitOptions) {
+  const known = KNOWN.filter((name) => options[name] !== undefined);
+  const [first = '', second, ...others] = names;
+  if (others.length > 0) {
+    const text = 'One vehicle and one part are asked about at a time.';
+    throw new CommandFault('bad-usage', text, { remedy: 'Leave out the rest.' });
+  }
+  if (second === undefined && known.length === 0) {
+    throw new CommandFault('bad-usage', 'Which vehicle it is is not said.', {
+      remedy: 'Name it before the part, or say with --make, --model or --year what is known of it.',
+    });
+  }
+  if (second !== undefined && known.length > 0) {
+    throw new CommandFault('bad-usage', `--${known[0] ?? ''} finds a vehicle, and one is named.`, {
+      remedy: 'Leave out one of the two.',
+    });
+  }
+  return second === undefined ? { vehicle: null, part: first } : { vehicle: first, part: second };
+}
+
+function fitInput(vehicle: string, part: string, options: FitOptions): FitInput {
+  return {
+    ...vehicleInput(vehicle, options),
+    part,
+    position: options.position ?? null,
+    with: partsByPlace(options.with ?? [], '--with'),
+    changes: options.changes ?? null,
+    ...(options.steps === undefined ? {} : { steps: options.steps }),
+  };
+}
+
+/** Of all that may be meant: what each comes to, and what settles it. */
+function sayPartly(answer: PartlyFitAnswer, page: Page): void {
+  const { summary, verdict, name, part, vehicles, ask, fit, counts } = answer;
+  if (fit !== null) {
+    sayFit(fit, page);
+    return;
+  }
+  const words = wordsIn(answer.lang);
+  const isKnown = verdict !== null && verdict !== 'depends';
+  sayVerdict(summary, isKnown ? OUTCOMES[verdict] : 'open', page);
+  page.say(words.fits.meant(called(name, part, words), counts.total), { tone: 'faint' });
+  page.gap();
+  for (const { vehicle, label, verdict: own } of vehicles) {
+    page.say(`${called(label, vehicle, words)}: ${verdictText(own, words)}.`, { marker: '- ' });
+  }
+  const questions = ask.map(({ name: what, how, values }) => {
+    const answers = values.map(
+      ({ label, verdict: own }) => `${label} (${verdictText(own, words)})`,
+    );
+    return words.names.question(what, answers, how);
+  });
+  if (questions.length > 0) sayTexts(words.names.ask, questions, page);
+  sayTexts(words.answer.cautions, textsOf(answer.cautions), page);
+  sayOrigin(answer, page);
+}
+
+function verdictText(verdict: PartlyVerdict, { fits }: CliWords): string {
+  return verdict === null ? fits.notAlone : fits.verdicts[verdict];
 }
 
 /** A verdict is as good as a check that comes to this. */

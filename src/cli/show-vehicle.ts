@@ -25,14 +25,18 @@ import type { Session } from './session.js';
 import { addSort, type ShowOptions } from './show.js';
 import type { CliWords } from './words/cli-words.js';
 
-/** What narrows a list of vehicles. */
-export interface VehicleFilterOptions {
+/** What may be known of a vehicle. */
+export interface KnownOptions {
   readonly make?: string;
   readonly model?: string;
   readonly variant?: string;
-  readonly text?: string;
   readonly year?: number;
   readonly built?: string;
+}
+
+/** What narrows a list of vehicles. */
+export interface VehicleFilterOptions extends KnownOptions {
+  readonly text?: string;
   readonly layout?: string;
   readonly fact?: readonly Pair[];
   readonly replaced?: true;
@@ -70,14 +74,18 @@ function addFilters(command: Command): Command {
   return addVehicleFilters(command).option('--replaced', replaced);
 }
 
-export function addVehicleFilters(command: Command): Command {
+export function addKnownOptions(command: Command): Command {
   return command
-    .option('--make <make>', 'only those of this make')
-    .option('--model <model>', 'only those of this model')
-    .option('--variant <variant>', 'only those of this variant, or of none on record')
+    .option('--make <make>', 'only vehicles of this make')
+    .option('--model <model>', 'only vehicles of this model')
+    .option('--variant <variant>', 'only vehicles of this variant, or of none on record')
+    .option('--year <year>', 'only vehicles that may have been built in this year', year)
+    .option('--built <month>', 'only vehicles that may have been built in this month', month);
+}
+
+export function addVehicleFilters(command: Command): Command {
+  return addKnownOptions(command)
     .option('--text <words>', 'only those with all these words in make, model or variant')
-    .option('--year <year>', 'only those that may have been built in this year', year)
-    .option('--built <month>', 'only those that may have been built in this month', month)
     .option('--layout <layout>', 'only those of this layout')
     .option('--fact <fact=value>', 'what is known of the vehicle (repeatable)', addPair);
 }

@@ -6,35 +6,41 @@ import type { AskView } from '../usecases/vehicle-view.js';
 import { z } from './openapi-zod.js';
 import type { Wire } from './wire.js';
 
+export const ASK_VALUE = {
+  value: z.string().openapi({ description: 'As the parameter takes it.', example: '2004' }),
+  label: z.string().openapi({ description: 'For people.' }),
+  count: z
+    .int()
+    .min(1)
+    .openapi({
+      description:
+        'How many vehicles are left with this answer. One that does not record a fact or a ' +
+        'variant counts at every value of it, so that these can come to more than there are.',
+    }),
+};
+
 const askValueSchema = z
-  .strictObject({
-    value: z.string().openapi({ description: 'As the parameter takes it.', example: '2004' }),
-    label: z.string().openapi({ description: 'For people.' }),
-    count: z
-      .int()
-      .min(1)
-      .openapi({
-        description:
-          'How many vehicles are left with this answer. One that does not record a fact or a ' +
-          'variant counts at every value of it, so that these can come to more than there are.',
-      }),
-  })
+  .strictObject(ASK_VALUE)
   .openapi('AskValue', { description: 'One answer, and what it leaves.' });
+
+export const ASK = {
+  field: z.enum(['make', 'model', 'variant', 'year', 'built', 'fact']).openapi({
+    description:
+      'The parameter to send the answer in; `fact` goes in `fact.<fact>`. Open: fields may be ' +
+      'added.',
+  }),
+  fact: z.string().nullable().openapi({
+    description: 'Id of the fact that is asked for; null where `field` is not `fact`.',
+  }),
+  name: z.string().openapi({ description: 'What is asked for.', example: 'Year of building' }),
+  how: z.string().nullable().openapi({
+    description: 'How to find it out; null where there is nothing to say.',
+  }),
+};
 
 export const askSchema = z
   .strictObject({
-    field: z.enum(['make', 'model', 'variant', 'year', 'built', 'fact']).openapi({
-      description:
-        'The parameter to send the answer in; `fact` goes in `fact.<fact>`. Open: fields may be ' +
-        'added.',
-    }),
-    fact: z.string().nullable().openapi({
-      description: 'Id of the fact that is asked for; null where `field` is not `fact`.',
-    }),
-    name: z.string().openapi({ description: 'What is asked for.', example: 'Year of building' }),
-    how: z.string().nullable().openapi({
-      description: 'How to find it out; null where there is nothing to say.',
-    }),
+    ...ASK,
     values: z.array(askValueSchema).openapi({
       description:
         'Two or more, each of which leaves a vehicle. Who does not know the answer leaves the ' +

@@ -70,6 +70,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'vehicle=lirren-1&part=number%3Acbl+2k240%40corrablyn&changes=no',
   },
   {
+    operationId: 'checkFit',
+    name: 'whichever-it-is',
+    summary: 'A model of which the part fits every vehicle',
+    search: 'make=Corrablyn&model=Lirren&part=bracket-20',
+  },
+  {
+    operationId: 'checkFit',
+    name: 'depends',
+    summary: 'A model of which it depends, and what to ask',
+    search: 'make=Corrablyn&model=Lirren&part=linkage-cables&changes=no',
+  },
+  {
     operationId: 'askFit',
     name: 'unknown',
     summary: 'A control unit for a gearbox that nobody has looked at',

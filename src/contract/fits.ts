@@ -3,14 +3,14 @@
  */
 
 import { OUTCOMES } from '../domain/check/state.js';
-import { verdictSchema } from './fit.js';
+import { verdictSchema } from './fit-answer.js';
 import { outcomeSchema } from './judged.js';
 import { atMost, LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, USUAL_ENTRIES } from './list.js';
 import { z } from './openapi-zod.js';
 import { parameter } from './parameters.js';
 import { itemProblemSchema } from './problem.js';
-import { NOT_BESIDE_NAMES } from './problems/rules.js';
+import type { NOT_BESIDE_NAMES, NOT_BESIDE_VEHICLE } from './problems/rules.js';
 
 export const FITS_FIELDS = {
   alone: outcomeSchema.openapi({
@@ -77,14 +77,15 @@ export const FITS_PARAMETERS = [
 ] as const;
 
 /** What makes no difference to what is named one by one is refused there. */
-export function refuseBesideNames(
+export function refuseBeside(
   fields: readonly string[],
   question: object,
   context: z.RefinementCtx,
+  { code }: typeof NOT_BESIDE_NAMES | typeof NOT_BESIDE_VEHICLE,
 ): void {
   for (const field of fields) {
     if (!(field in question)) continue;
-    context.addIssue({ code: 'custom', path: [field], message: NOT_BESIDE_NAMES.code });
+    context.addIssue({ code: 'custom', path: [field], message: code });
   }
 }
 

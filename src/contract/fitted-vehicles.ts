@@ -13,13 +13,14 @@ import {
   FITS_PARAMETERS,
   fitsCountsSchema,
   lostFitsSchema,
-  refuseBesideNames,
+  refuseBeside,
 } from './fits.js';
 import { atMost } from './limits.js';
 import { listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, parameter } from './parameters.js';
+import { NOT_BESIDE_VEHICLE } from './problems/rules.js';
 import { nameOf } from './question.js';
 import { vehiclesQuestionSchema } from './vehicles.js';
 import type { Wire } from './wire.js';
@@ -113,7 +114,8 @@ export const fittedVehiclesQuestionSchema = z
   .strictObject(VEHICLES_FIELDS)
   .superRefine((question, context) => {
     checkSolved(question, question.vehicle?.length ?? 0, context);
-    if (question.vehicle !== undefined) refuseBesideNames(OF_VEHICLE_LISTS, question, context);
+    if (question.vehicle !== undefined)
+      refuseBeside(OF_VEHICLE_LISTS, question, context, NOT_BESIDE_VEHICLE);
   });
 
 export type FittedVehiclesQuestion = z.infer<typeof fittedVehiclesQuestionSchema>;

@@ -13,7 +13,7 @@ import {
   FITS_PARAMETERS,
   fitsCountsSchema,
   lostFitsSchema,
-  refuseBesideNames,
+  refuseBeside,
 } from './fits.js';
 import { atMost } from './limits.js';
 import { listFields } from './list.js';
@@ -22,6 +22,7 @@ import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, parameter, type QueryGrammar, WITH_GROUP } from './parameters.js';
 import { partNumberSchema } from './parts.js';
+import { NOT_BESIDE_NAMES } from './problems/rules.js';
 import { byPlace, nameOf } from './question.js';
 import { orNull } from './reason.js';
 import type { Wire } from './wire.js';
@@ -121,7 +122,7 @@ export const fittingPartsQuestionSchema = z
   .strictObject(PARTS_FIELDS)
   .superRefine((question, context) => {
     checkSolved(question, question.part?.length ?? 0, context);
-    if (question.part !== undefined) refuseBesideNames(OF_LISTS, question, context);
+    if (question.part !== undefined) refuseBeside(OF_LISTS, question, context, NOT_BESIDE_NAMES);
   });
 
 export type FittingPartsQuestion = z.infer<typeof fittingPartsQuestionSchema>;

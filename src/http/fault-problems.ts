@@ -33,6 +33,7 @@ const OF_THE_DOOR: Readonly<Record<keyof DoorFaultData, ProblemCode>> = {
   'not-a-month': 'invalid-request',
   'not-an-edition': 'invalid-request',
   'not-beside-names': 'invalid-request',
+  'not-beside-vehicle': 'invalid-request',
   'not-a-cursor': 'invalid-cursor',
   'cursor-of-another-list': 'invalid-cursor',
   'cursor-of-another-edition': 'invalid-cursor',

@@ -6,6 +6,7 @@ import type { Logger } from 'pino';
 import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
 import { calculate } from '../usecases/calculate.js';
 import { checkFit } from '../usecases/check-fit.js';
+import { checkFitPartly } from '../usecases/check-fit-partly.js';
 import { driveVehicle } from '../usecases/drive-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -28,6 +29,7 @@ import { AnswerCache } from './answer-cache.js';
 export const USE_CASES = {
   calculate,
   checkFit,
+  checkFitPartly,
   listFittingParts,
   listFittedVehicles,
   resolveKitQuestion,

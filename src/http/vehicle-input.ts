@@ -8,10 +8,17 @@ import type { NamingInput } from '../usecases/asked-parts.js';
 import type { VehicleInput } from '../usecases/question.js';
 
 export function vehicleInput(question: InspectQuestion, common: NamingInput): VehicleInput {
-  const { vehicle, facts, fitted, adapters, torque, use, ignorePresent, units } = question;
+  return { ...besideVehicle(question, common), vehicle: question.vehicle };
+}
+
+/** All but which vehicle it is. */
+export function besideVehicle(
+  question: Omit<InspectQuestion, 'vehicle'>,
+  common: NamingInput,
+): Omit<VehicleInput, 'vehicle'> {
+  const { facts, fitted, adapters, torque, use, ignorePresent, units } = question;
   return {
     ...common,
-    vehicle,
     facts: facts ?? {},
     fitted: fitted ?? {},
     adapters: adapters ?? {},

@@ -7,28 +7,38 @@ import type { Ask } from '../domain/identify/ask.js';
 import type { Speaker } from './speaker.js';
 import type { AskView } from './vehicle-view.js';
 
+/** A question, whatever its answers lead to. */
+type Asked = Pick<Ask, 'field' | 'fact'> & {
+  readonly values: readonly { readonly value: string }[];
+};
+
 export function askView(ask: Ask, speaker: Speaker): AskView {
-  const { field, values } = ask;
-  if (field === 'fact') return factView(ask, speaker);
-  const labelled = values.map(({ value, count }) => {
-    const label = field === 'built' ? sayMonth(value) : value;
-    return { value, label, count };
+  const { labels, ...view } = askLabelled(ask, speaker);
+  const values = ask.values.map(({ value, count }, index) => {
+    return { value, label: labels[index] ?? value, count };
   });
-  return { field, fact: null, ...sayField(field, speaker.lang), values: labelled };
+  return { ...view, values };
 }
 
-function factView({ fact: id, values }: Ask, speaker: Speaker): AskView {
+/** What is asked for, and what each of its values is called. */
+export function askLabelled(
+  { field, fact: id, values }: Asked,
+  speaker: Speaker,
+): Omit<AskView, 'values'> & { readonly labels: readonly string[] } {
+  if (field !== 'fact') {
+    const labels = values.map(({ value }) => (field === 'built' ? sayMonth(value) : value));
+    return { field, fact: null, ...sayField(field, speaker.lang), labels };
+  }
   const fact = speaker.catalogue.facts.get(id ?? '');
   if (fact === undefined) throw new Error(`the catalogue has no fact "${id}"`);
-  const labelled = values.map(({ value, count }) => {
-    const text = fact.values.get(value);
-    return { value, label: text === undefined ? value : speaker.text(text), count };
-  });
   return {
-    field: 'fact',
+    field,
     fact: fact.id,
     name: speaker.text(fact.name),
     how: fact.how === null ? null : speaker.text(fact.how),
-    values: labelled,
+    labels: values.map(({ value }) => {
+      const text = fact.values.get(value);
+      return text === undefined ? value : speaker.text(text);
+    }),
   };
 }

@@ -75,9 +75,14 @@ describe('usage', () => {
   });
 
   test.each([
-    [['fitt', 'a', 'b'], "Unknown command 'fitt'. Did you mean fit?", 'See faying --help.'],
-    [['fit', 'cart-1'], "Missing required argument 'part'.", 'See faying fit --help.'],
-    [['fit', 'a', 'b', 'c'], 'Too many arguments', 'See faying fit --help.'],
+    [['kitz', 'a', 'b'], "Unknown command 'kitz'. Did you mean kits?", 'See faying --help.'],
+    [['inspect'], "Missing required argument 'vehicle'.", 'See faying inspect --help.'],
+    [['inspect', 'a', 'b'], 'Too many arguments', 'See faying inspect --help.'],
+    [['fit', 'cart-1'], 'Which vehicle it is is not said.', 'Name it before the part'],
+    [['fit', 'a', 'b', 'c'], 'One vehicle and one part', 'Leave out the rest.'],
+    [['fit', '--make', 'Tarn', 'a', 'b'], '--make finds a vehicle', 'Leave out one of the two.'],
+    [['fits', 'vehicle', 'cart-1', '--alone', 'x'], '“x”, which is no outcome', 'Name some of'],
+    [['fits', 'part', 'box-a', '--changes', 'yes'], 'lists 20 entries', 'Add --limit 20.'],
     [
       ['editions', '--jsn'],
       "Unknown option '--jsn'. Did you mean --json?",

@@ -5,7 +5,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { editionsAnswerSchema } from '../../src/contract/editions.js';
-import { fitAnswerSchema } from '../../src/contract/fit.js';
+import { fitAnswerSchema } from '../../src/contract/fit-answer.js';
 import { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import { kitFields } from '../../src/contract/kit-input.js';
 import { type KitQuestion, kitQuestionSchema } from '../../src/contract/kit-question.js';

@@ -6,7 +6,7 @@
 import { describe, expectTypeOf, test } from 'vitest';
 import type { z } from 'zod';
 import type { editionAnswerSchema, editionsAnswerSchema } from '../../src/contract/editions.js';
-import type { fitAnswerSchema } from '../../src/contract/fit.js';
+import type { fitAnswerSchema } from '../../src/contract/fit-answer.js';
 import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
 import type { kitAnswerSchema } from '../../src/contract/kits.js';

@@ -217,7 +217,7 @@ describe('the vehicles for a part', () => {
     ['/v1/parts/nothing/fits', 404, 'unknown-part', 'id'],
     ['/v1/parts/gearbox-6-late/fits?layout=x', 404, 'unknown-layout', 'layout'],
     ['/v1/parts/gearbox-6-late/fits?fact.x=y', 422, 'unknown-fact', 'fact.x'],
-    ['/v1/parts/gearbox-6-late/fits?vehicle=lirren-1&make=x', 400, 'not-beside-names', 'make'],
+    ['/v1/parts/gearbox-6-late/fits?vehicle=lirren-1&make=x', 400, 'not-beside-vehicle', 'make'],
   ])('%s is refused', async (path, status, code, parameter) => {
     const problem = json(await rig.client.get(path).expect(status));
     expect(problem.errors).toMatchObject([{ code, parameter }]);

@@ -4,7 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { fitAnswerSchema } from '../../src/contract/fit.js';
+import { fitAnswerSchema } from '../../src/contract/fit-answer.js';
 import { liveAnswerSchema, readyAnswerSchema } from '../../src/contract/health.js';
 import { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import { mateAnswerSchema } from '../../src/contract/mate.js';

@@ -189,6 +189,7 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'not-a-language-tag': ofPart('lang=de_DE'),
   'not-a-month': { url: '/v1/vehicles?built=2004-13' },
   'not-an-edition': { url: '/v1/editions/first' },
+  'not-beside-vehicle': { url: '/v1/fit?vehicle=cart-1&make=Tarn&part=box-a' },
   'not-beside-names': { url: '/v1/parts?part=box-a&role=gearbox' },
   'not-a-cursor': { url: '/v1/parts?cursor=2' },
   'cursor-of-another-list': cursorOf('/v1/parts?'),

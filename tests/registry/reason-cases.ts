@@ -14,6 +14,7 @@ import { flange, optional, pin, type Sketch, world } from '../rules/sketch.js';
 import { fitOf, inspected } from '../rules/world.js';
 import { CONFLICT_CASES } from './conflict-cases.js';
 import { KIT_CASES } from './kit-cases.js';
+import { PARTLY_CASES } from './partly-cases.js';
 
 /** What a use-case answers. */
 type Case = () => unknown;
@@ -164,6 +165,7 @@ function painted(part: string): Case {
 export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
   ...KIT_CASES,
   ...CONFLICT_CASES,
+  ...PARTLY_CASES,
   'too-large': askFit('ordale-1', 'rear-prop-2+shorten-rear-shaft'),
   'work-first': painted('box-a+paint'),
   'rule-may-apply': askFit('hulvane', 'axle-late'),

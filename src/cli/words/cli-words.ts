@@ -3,12 +3,13 @@
  * labels, and how names are quoted. A language that lacks one of them does not compile.
  */
 
-import type { FitAnswer, Hand, Outcome } from '../../usecases/answer.js';
+import type { Hand, Outcome } from '../../usecases/answer.js';
+import type { PartlyVerdict } from '../../usecases/check-fit-partly.js';
 import type { CodeEntry } from '../../usecases/list-codes.js';
 import type { KitWords } from './kit-words.js';
 import type { ShowWords } from './show-words.js';
 
-type Verdict = NonNullable<FitAnswer['verdict']>;
+type Verdict = NonNullable<PartlyVerdict>;
 
 export interface CliWords {
   /** A name in the quotes of the language. */
@@ -81,6 +82,8 @@ export interface FitWords {
 
 /** Around lists of what fits what. */
 export interface FitsWords {
+  /** A part, and how many vehicles may be meant. */
+  readonly meant: (part: string, vehicles: number) => string;
   /** What comes of a part on a vehicle, as short as it gets. */
   readonly verdicts: Readonly<Record<Verdict, string>>;
   /** Changes were not looked for. */

@@ -53,11 +53,13 @@ export const ENGLISH: CliWords = {
       parts.length === 0 ? 'replaces nothing on record' : `replaces ${parts.join(', ')}`,
   },
   fits: {
+    meant: (part, vehicles) => `${part}; ${counted(vehicles, 'vehicle')} may be meant.`,
     verdicts: {
       fits: 'fits',
       'fits-with-changes': 'fits with changes',
       'does-not-fit': 'does not fit',
       unknown: 'not known to fit',
+      depends: 'depends',
     },
     notAlone: 'not as it stands',
     counts: ({ holds, open, fails }) =>

@@ -62,11 +62,16 @@ export const GERMAN: CliWords = {
       parts.length === 0 ? 'ersetzt nichts Erfasstes' : `ersetzt ${parts.join(', ')}`,
   },
   fits: {
+    meant: (part, vehicles) =>
+      vehicles === 1
+        ? `${part}; 1 Fahrzeug kann gemeint sein.`
+        : `${part}; ${vehicles} Fahrzeuge können gemeint sein.`,
     verdicts: {
       fits: 'passt',
       'fits-with-changes': 'passt mit Änderungen',
       'does-not-fit': 'passt nicht',
       unknown: 'unbekannt, ob es passt',
+      depends: 'kommt darauf an',
     },
     notAlone: 'so, wie es ist, nicht',
     counts: ({ holds, open, fails }) =>

@@ -157,6 +157,7 @@ export const ENGLISH_FAULTS: FaultWords = {
   'reserved-name': ({ name }) => `${quoted(name)} is the name of nothing.`,
   'too-deep': ({ most }) => `Nothing is nested more than ${most} deep.`,
   'too-many-values': ({ most }) => `There are more than ${most} values in it.`,
+  'not-beside-vehicle': () => 'Where "vehicle" names the vehicle, there is nothing to find it by.',
   'not-beside-names': () => 'Where "part" names what to look up, there is nothing to filter.',
   'not-a-cursor': () => 'It is none that was given out. Begin with the first page.',
   'cursor-of-another-list': () => 'It is of another list. Begin with the first page.',

@@ -131,6 +131,7 @@ export const FAULT_EXAMPLES: FaultData = {
   'not-a-month': {},
   'not-an-edition': {},
   'not-beside-names': {},
+  'not-beside-vehicle': {},
   'not-a-cursor': {},
   'cursor-of-another-list': {},
   'cursor-of-another-edition': {},

@@ -78,6 +78,7 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'not-an-edition': Nothing;
   /** A filter of lists, where names are looked up one by one. */
   readonly 'not-beside-names': Nothing;
+  readonly 'not-beside-vehicle': Nothing;
   readonly 'not-a-cursor': Nothing;
   readonly 'cursor-of-another-list': Nothing;
   readonly 'cursor-of-another-edition': Nothing;

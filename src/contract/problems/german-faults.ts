@@ -168,6 +168,8 @@ export const GERMAN_FAULTS: FaultWords = {
   'reserved-name': ({ name }) => `${quoted(name)} ist kein Name von irgendetwas.`,
   'too-deep': ({ most }) => `Nichts ist mehr als ${most} Ebenen tief verschachtelt.`,
   'too-many-values': ({ most }) => `Darin stehen mehr als ${most} Werte.`,
+  'not-beside-vehicle': () =>
+    'Wo „vehicle“ das Fahrzeug nennt, ist es durch nichts anderes zu suchen.',
   'not-beside-names': () => 'Wo „part“ nennt, was zu suchen ist, gibt es nichts zu filtern.',
   'not-a-cursor': () =>
     'Diese Angabe kommt aus keiner Antwort. Zu beginnen ist mit der ersten Seite.',

@@ -35,6 +35,11 @@ export const NOT_BESIDE_NAMES: FaultOf<'not-beside-names'> = {
   data: {},
 };
 
+export const NOT_BESIDE_VEHICLE: FaultOf<'not-beside-vehicle'> = {
+  code: 'not-beside-vehicle',
+  data: {},
+};
+
 export const RULES = [
   NO_UNSEEN_CHARACTERS,
   A_PLACE,
@@ -43,4 +48,5 @@ export const RULES = [
   A_MONTH,
   AN_EDITION,
   NOT_BESIDE_NAMES,
+  NOT_BESIDE_VEHICLE,
 ] as const;

@@ -295,6 +295,15 @@ const summaries = {
   'no-position': () => 'This vehicle has no place for such a part.',
   'goes-between': () =>
     'This part goes between two others: ask what stands beside it, with this as their adapter.',
+  depends: (d: ReasonData) => `Depends on which of ${d.count ?? 0} vehicles it is.`,
+  'each-fits': (d: ReasonData) => `Fits, whichever of ${d.count ?? 0} vehicles it is.`,
+  'each-fits-with-changes': (d: ReasonData) =>
+    `Fits with changes around it, whichever of ${d.count ?? 0} vehicles it is.`,
+  'each-unknown': (d: ReasonData) =>
+    `Not known whether it fits, whichever of ${d.count ?? 0} vehicles it is.`,
+  'none-fits': (d: ReasonData) => `Does not fit, whichever of ${d.count ?? 0} vehicles it is.`,
+  'too-many-vehicles': (d: ReasonData) =>
+    `It could be any of ${d.count ?? 0} vehicles: say more of it to know whether this fits.`,
   'right-as-it-stands': () => 'Nothing speaks against the vehicle as it stands.',
   'open-as-it-stands': () => 'Not everything about the vehicle as it stands is known.',
   'wrong-as-it-stands': () => 'Something on the vehicle as it stands does not go together.',

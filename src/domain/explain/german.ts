@@ -320,6 +320,17 @@ const summaries = {
   'no-position': () => 'Dieses Fahrzeug hat keinen Platz für so ein Teil.',
   'goes-between': () =>
     'Dieses Teil sitzt zwischen zwei anderen: nach diesen fragen, mit diesem Teil als Adapter.',
+  depends: (d: ReasonData) => `Es kommt darauf an, welches von ${d.count ?? 0} Fahrzeugen es ist.`,
+  'each-fits': (d: ReasonData) => `Passt, welches von ${d.count ?? 0} Fahrzeugen es auch ist.`,
+  'each-fits-with-changes': (d: ReasonData) =>
+    `Passt mit Änderungen darum herum, welches von ${d.count ?? 0} Fahrzeugen es auch ist.`,
+  'each-unknown': (d: ReasonData) =>
+    `Nicht bekannt, ob es passt, welches von ${d.count ?? 0} Fahrzeugen es auch ist.`,
+  'none-fits': (d: ReasonData) =>
+    `Passt nicht, welches von ${d.count ?? 0} Fahrzeugen es auch ist.`,
+  'too-many-vehicles': (d: ReasonData) =>
+    `Es kann eines von ${d.count ?? 0} Fahrzeugen sein: erst mit mehr Angaben ist zu sagen, ob ` +
+    'es passt.',
   'right-as-it-stands': () => 'Nichts spricht gegen das Fahrzeug, wie es jetzt ist.',
   'open-as-it-stands': () => 'Vom Fahrzeug, wie es jetzt ist, ist nicht alles bekannt.',
   'wrong-as-it-stands': () => 'Etwas am Fahrzeug, wie es jetzt ist, passt nicht zusammen.',

@@ -70,6 +70,9 @@ const WAYS: DataFields = {
 
 const ROUTE: DataFields = { always: ['places'], perhaps: [...COMES_TO, 'text'] };
 
+/** How many vehicles may be meant. */
+const VEHICLES = only('count');
+
 const CHANGES: DataFields = { always: ['places'], perhaps: ['names', 'text'] };
 
 /** What would not hold without a line: its sentence, and both values. */
@@ -175,6 +178,12 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'does-not-fit': NOTHING,
   'no-position': NOTHING,
   'goes-between': NOTHING,
+  depends: VEHICLES,
+  'each-fits': VEHICLES,
+  'each-fits-with-changes': VEHICLES,
+  'each-unknown': VEHICLES,
+  'none-fits': VEHICLES,
+  'too-many-vehicles': VEHICLES,
   'right-as-it-stands': NOTHING,
   'open-as-it-stands': NOTHING,
   'wrong-as-it-stands': NOTHING,

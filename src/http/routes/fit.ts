@@ -3,15 +3,17 @@
  */
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
+import { knownOf } from '../../contract/known-vehicle.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import type { FitInput } from '../../usecases/check-fit.js';
+import type { PartlyFitInput } from '../../usecases/check-fit-partly.js';
 import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { type App, mount } from '../mount.js';
 import { answerNaming } from '../naming.js';
 import { parameterCalled, questionInUrl } from '../query.js';
 import type { Service } from '../service.js';
-import { vehicleInput } from '../vehicle-input.js';
+import { besideVehicle } from '../vehicle-input.js';
 
 const { path, query } = checkFitOperation;
 
@@ -35,16 +37,28 @@ async function askFit(exchange: Exchange, service: Service): Promise<Response> {
 }
 
 function answer(exchange: Exchange, asked: FitQuestion, service: Service): Response {
-  const { checkFit: judge } = service.useCases;
+  const { checkFit: ofOne, checkFitPartly: ofSome } = service.useCases;
   // Whatever is changed around the part has a price.
   const hasPrices = asked.changes !== 'no';
-  return answerNaming(service, exchange, { path, query, asked, inputOf, judge, hasPrices });
+  const question = { path, query, asked, hasPrices };
+  const { vehicle } = asked;
+  if (vehicle === undefined) {
+    const inputOf = (_: FitQuestion, common: NamingInput): PartlyFitInput => {
+      return { ...besideOf(asked, common), known: knownOf(asked) };
+    };
+    return answerNaming(service, exchange, { ...question, inputOf, judge: ofSome });
+  }
+  const inputOf = (_: FitQuestion, common: NamingInput): FitInput => {
+    return { ...besideOf(asked, common), vehicle };
+  };
+  return answerNaming(service, exchange, { ...question, inputOf, judge: ofOne });
 }
 
-function inputOf(question: FitQuestion, common: NamingInput): FitInput {
+/** All but which vehicle it is. */
+function besideOf(question: FitQuestion, common: NamingInput): Omit<FitInput, 'vehicle'> {
   const { part, position, with: companions, changes, steps } = question;
   return {
-    ...vehicleInput(question, common),
+    ...besideVehicle(question, common),
     part,
     position: position ?? null,
     with: companions ?? {},

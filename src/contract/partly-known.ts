@@ -1,0 +1,93 @@
+/**
+ * Does this part fit a vehicle of which only something is known? The answer, which is in place of
+ * that of one vehicle where the question names none.
+ */
+
+import type { PartlyFitAnswer } from '../usecases/check-fit-partly.js';
+import { ANSWER_HEAD } from './answer-head.js';
+import { ASK, ASK_VALUE } from './ask.js';
+import { fitAnswerSchema, verdictSchema } from './fit-answer.js';
+import { cautionSchema, outcomeSchema } from './judged.js';
+import { z } from './openapi-zod.js';
+import { orNull, saidReasonSchema } from './reason.js';
+import type { Wire } from './wire.js';
+
+const outcomeCountSchema = z
+  .strictObject({ verdict: verdictSchema, count: z.int().min(1) })
+  .openapi('OutcomeCount', { description: 'How many vehicles come to it.' });
+
+const settlingAskSchema = z
+  .strictObject({
+    ...ASK,
+    values: z
+      .array(
+        z
+          .strictObject({
+            ...ASK_VALUE,
+            verdict: verdictSchema.openapi({
+              description: 'What the part comes to with this answer.',
+            }),
+            outcomes: z.array(outcomeCountSchema),
+          })
+          .openapi('SettlingValue', { description: 'One answer, and what it leads to.' }),
+      )
+      .openapi({ description: 'Each of them leaves a vehicle.' }),
+  })
+  .openapi('SettlingAsk', { description: 'One question, with what each answer leads to.' });
+
+const meantVehicleSchema = z
+  .strictObject({
+    vehicle: z.string().openapi({ description: 'Its id.' }),
+    label: z.string(),
+    alone: outcomeSchema,
+    verdict: verdictSchema,
+    complete: z.boolean(),
+  })
+  .openapi('MeantVehicle', { description: 'A vehicle that may be meant, and what it comes to.' });
+
+export const partlyFitAnswerSchema = z
+  .strictObject({
+    ...ANSWER_HEAD,
+    changes: z.enum(['no', 'yes']),
+    asked: z.string().openapi({ description: 'The part as the question named it.' }),
+    part: z.string().openapi({ description: 'Its id.' }),
+    name: z.string(),
+    verdict: verdictSchema.openapi({
+      description:
+        'That of every vehicle that may be meant, where all have the same; else `depends`. Null ' +
+        'as of one vehicle, and where too many may be meant to ask each.',
+    }),
+    complete: z.boolean().openapi({
+      description: 'Every vehicle that may be meant was asked, and nothing better is left out.',
+    }),
+    summary: saidReasonSchema,
+    vehicles: z.array(meantVehicleSchema).openapi({
+      description:
+        'Those that may be meant, in the order of the list of vehicles; none where too many may.',
+    }),
+    counts: z.strictObject({ total: z.int().min(1) }).openapi('MeantCounts', {
+      description: 'How many vehicles may be meant.',
+    }),
+    outcomes: z.array(outcomeCountSchema),
+    ask: z.array(settlingAskSchema).openapi({
+      description:
+        'The fewest questions that settle it, the one that decides most first; empty where it is ' +
+        'settled. Where too many vehicles may be meant, what narrows them.',
+    }),
+    settles: z.boolean().openapi({
+      description:
+        'One verdict is left whatever the answers to all of `ask` are. False where some of the ' +
+        'vehicles are told apart by some answers alone, or not at all.',
+    }),
+    cautions: z.array(cautionSchema),
+    fit: orNull(fitAnswerSchema).openapi({
+      description: 'The whole answer where one vehicle alone can be meant; else null.',
+    }),
+  })
+  .openapi('PartlyFitAnswer', {
+    description:
+      'What the part comes to on every vehicle that may be meant. What is not recorded of a ' +
+      'vehicle never leaves it out.',
+  });
+
+export type PartlyFitAnswerWire = Wire<PartlyFitAnswer, z.infer<typeof partlyFitAnswerSchema>>;

@@ -1,0 +1,102 @@
+/**
+ * A vehicle that is known in part: what is said of all that may be meant is what the fit question
+ * says of each, and what is to be asked leads to one answer.
+ */
+
+import { describe, expect, test } from 'vitest';
+import { demoDocument } from '../memory-store.js';
+import { json, rigOf } from './fixture.js';
+
+const rig = rigOf({ documents: [demoDocument()] });
+
+interface Meant {
+  readonly vehicle: string;
+  readonly alone: string;
+  readonly verdict: string | null;
+  readonly complete: boolean;
+}
+
+interface Wire extends Omit<Meant, 'alone'> {
+  readonly vehicles: readonly Meant[];
+  readonly counts: { readonly total: number };
+  readonly outcomes: readonly { readonly verdict: string | null; readonly count: number }[];
+  readonly settles: boolean;
+  readonly summary: { readonly code: string };
+  readonly ask: readonly {
+    readonly field: string;
+    readonly fact: string | null;
+    readonly values: readonly { readonly value: string; readonly verdict: string | null }[];
+  }[];
+  readonly fit: unknown;
+}
+
+async function asked(search: string): Promise<Wire> {
+  return json(await rig.client.get(`/v1/fit?${search}`).expect(200)) as unknown as Wire;
+}
+
+const LIRREN = 'make=corrablyn&model=LIRREN';
+
+describe('what all that may be meant come to', () => {
+  test.each([
+    [`${LIRREN}&part=bracket-20`, 'fits', 'each-fits'],
+    [`${LIRREN}&part=gearbox-6-late`, 'depends', 'depends'],
+    ['make=corrablyn&part=wheel-15-117&changes=no', 'depends', 'depends'],
+    ['make=corrablyn&year=2004&part=disc-215&changes=no', 'depends', 'depends'],
+  ])('%s: %s', async (search, verdict, code) => {
+    const answer = await asked(search);
+    expect(answer).toMatchObject({ verdict, complete: true, fit: null, summary: { code } });
+    const part = /part=[^&]+(&changes=no)?/.exec(search)?.[0] ?? '';
+    for (const { vehicle, ...own } of answer.vehicles) {
+      const one = await rig.client.get(`/v1/fit?vehicle=${vehicle}&${part}`).expect(200);
+      const { alone, verdict: its, complete } = json(one);
+      expect(own).toMatchObject({ alone, verdict: its, complete });
+    }
+    expect(answer.counts.total).toBe(answer.vehicles.length);
+    const counted = answer.outcomes.reduce((sum, { count }) => sum + count, 0);
+    expect(counted).toBe(answer.vehicles.length);
+  });
+
+  test('one alone is answered whole, as if it had been named', async () => {
+    const { fit, vehicles } = await asked(`${LIRREN}&year=2003&part=bracket-20`);
+    const named = await rig.client.get('/v1/fit?vehicle=lirren-1&part=bracket-20').expect(200);
+    expect(vehicles.map(({ vehicle }) => vehicle)).toEqual(['lirren-1']);
+    expect(fit).toEqual(json(named));
+  });
+
+  test('what is to be asked leads to what it says', async () => {
+    const search = 'make=corrablyn&part=wheel-15-117&changes=no';
+    const { ask, settles } = await asked(search);
+    expect(settles).toBe(true);
+    const [first] = ask;
+    for (const { value, verdict } of first?.values ?? []) {
+      const name = first?.fact === null ? first.field : `fact.${first?.fact ?? ''}`;
+      const next = await asked(`${search}&${name}=${encodeURIComponent(value)}`);
+      expect(next.verdict).toBe(verdict);
+    }
+    expect(first?.values.length).toBeGreaterThan(1);
+  });
+
+  test('a vehicle without such a place is none that is meant, while another has it', async () => {
+    const search = 'make=corrablyn&part=bracket-20&changes=no&position=axle-bracket';
+    const { vehicles } = await asked(search);
+    expect(vehicles.map(({ vehicle }) => vehicle)).toEqual(['lirren-1', 'lirren-2']);
+  });
+
+  test('in a body it is the same', async () => {
+    const body = { make: 'Corrablyn', model: 'Lirren', part: 'bracket-20' };
+    const answer = json(await rig.client.post('/v1/fit').send(body).expect(200));
+    expect(answer).toEqual(await asked(`${LIRREN}&part=bracket-20`));
+  });
+});
+
+test.each([
+  ['part=bracket-20', 400, 'missing', 'vehicle'],
+  ['vehicle=lirren-1&part=bracket-20&year=2004', 400, 'not-beside-vehicle', 'year'],
+  ['make=Nobody&part=bracket-20', 404, 'unknown-vehicle', 'make'],
+  ['make=Corrablyn&part=nothing', 404, 'unknown-part', 'part'],
+  ['make=Corrablyn&part=bracket-20&fact.x=y', 422, 'unknown-fact', 'fact.x'],
+  ['make=Corrablyn&part=bracket-20&position=x', 422, 'unknown-position', 'position'],
+])('%s is refused', async (search, status, code, parameter) => {
+  const problem = json(await rig.client.get(`/v1/fit?${search}`).expect(status));
+  expect(problem.errors).toMatchObject([{ code, parameter }]);
+});

@@ -1,0 +1,63 @@
+/**
+ * Questions about vehicles that are known in part, one for each code that only they lead to.
+ */
+
+import type { ReasonCode } from '../../src/domain/explain/reason.js';
+import { checkFitPartly } from '../../src/usecases/check-fit-partly.js';
+import { libraryOf } from '../memory-store.js';
+import { flange, type Sketch, world } from '../rules/sketch.js';
+
+const BOXES = {
+  places: ['box', 'prop'],
+  matings: ['box.rear = prop.front'],
+  parts: {
+    'box-a': { rear: flange('A') },
+    'box-like-a': { rear: flange('A') },
+    'box-b': { rear: flange('B') },
+    'box-c': { rear: flange('C') },
+    'box-unread': { rear: flange() },
+    'prop-a': { front: flange('A') },
+    'prop-b': { front: flange('B') },
+  },
+  cars: {
+    one: { box: 'box-a', prop: 'prop-a' },
+    two: { box: 'box-a', prop: 'prop-a' },
+  },
+} satisfies Sketch;
+
+const OTHER = { box: 'box-b', prop: 'prop-b' };
+
+/** More than are asked one by one. */
+const CROWD = Object.fromEntries(
+  Array.from({ length: 201 }, (_, index) => [`car-${index}`, BOXES.cars.one]),
+);
+
+/** Of all vehicles that there are. */
+export function partly(sketch: Sketch, part: string, changes: 'yes' | 'no' = 'no') {
+  return checkFitPartly(libraryOf(world(sketch).document), {
+    edition: null,
+    lang: 'en',
+    units: 'recorded',
+    known: { make: null, model: null, variant: null, year: null, built: null },
+    facts: {},
+    fitted: {},
+    adapters: {},
+    measured: [],
+    torque: null,
+    use: null,
+    ignorePresent: false,
+    part,
+    position: null,
+    with: {},
+    changes,
+  });
+}
+
+export const PARTLY_CASES: Readonly<Partial<Record<ReasonCode, () => unknown>>> = {
+  'each-fits': () => partly(BOXES, 'box-like-a'),
+  'each-fits-with-changes': () => partly(BOXES, 'box-b', 'yes'),
+  'each-unknown': () => partly(BOXES, 'box-unread'),
+  'none-fits': () => partly(BOXES, 'box-c', 'yes'),
+  depends: () => partly({ ...BOXES, cars: { ...BOXES.cars, other: OTHER } }, 'box-like-a'),
+  'too-many-vehicles': () => partly({ ...BOXES, cars: CROWD }, 'box-like-a'),
+};

@@ -46,7 +46,7 @@ const vehicles = fc.array(
 const facts = new Map(
   FACTS.map((id): [string, Fact] => [
     id,
-    { id, name: id, how: null, values: new Map(VALUES.map((one) => [one, one])) } as Fact,
+    { id, name: id, how: null, values: new Map(VALUES.map((one) => [one, one])) },
   ]),
 );
 

@@ -114,7 +114,9 @@ function requestOf(request: AskedRequest): [string, RequestInit] {
   const sent = sentRequest(request);
   const { method, target, headers, body } = sent;
   if (body === null) return [target, { method, headers }];
-  return [target, { method, headers, body: bodyOf(body, sent), duplex: 'half' }];
+  // Node asks that a body which comes bit by bit says so; the types of browsers know no such field.
+  const init = { method, headers, body: bodyOf(body, sent), duplex: 'half' };
+  return [target, init];
 }
 
 /** The body, or as much of it as comes before the connection breaks off. */

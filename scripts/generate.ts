@@ -6,11 +6,13 @@
 
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { printSchema } from 'graphql';
 import { pino } from 'pino';
 import { catalogueSchema } from '../src/contract/catalogue-schema.js';
 import { EXAMPLE_REQUESTS, type Example, type ExampleRequest } from '../src/contract/examples.js';
 import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
 import { BUILT_IN_KINDS } from '../src/domain/kinds/registry.js';
+import { graphqlSchema } from '../src/http/graphql/schema.js';
 import { openapiDocument } from '../src/http/openapi.js';
 import {
   demoCatalogue,
@@ -38,6 +40,7 @@ export async function contracts(): Promise<ReadonlyMap<string, string>> {
     return new Map([
       ['openapi.json', printed(openapiDocument(examples))],
       ['catalogue.schema.json', printed(catalogueSchema())],
+      ['schema.graphql', `${printSchema(graphqlSchema())}\n`],
     ]);
   } finally {
     service.close();

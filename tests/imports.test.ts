@@ -58,7 +58,7 @@ const layers: readonly Layer[] = [
   {
     of: /^src\/http\//,
     files: [/^src\/http\//, usecases, contract],
-    packages: [builtIn, /^hono(\/|$)/, /^@hono\//, /^pino$/, /^lru-cache$/],
+    packages: [builtIn, /^hono(\/|$)/, /^@hono\//, /^pino$/, /^lru-cache$/, /^graphql(-yoga)?$/],
   },
   {
     of: /^src\/cli\//,

@@ -28,9 +28,9 @@ const EDITION = {
   }),
 };
 
-const editionHeadSchema = z
-  .strictObject(EDITION)
-  .openapi('Edition', { description: 'One numbered state of the catalogue. It never changes.' });
+const editionHeadSchema = z.strictObject(EDITION).openapi('EditionEntry', {
+  description: 'One numbered state of the catalogue. It never changes.',
+});
 
 /** Of no one edition, and without sentences. */
 const {

@@ -28,6 +28,7 @@ export type LimitUnit =
   | 'points'
   | 'routes'
   | 'steps'
+  | 'tokens'
   | 'values';
 
 export interface Limit {
@@ -71,6 +72,26 @@ export const LIMITS = {
     // Deeper than any question or document is.
     value: 32,
     unit: 'levels',
+  },
+  graphqlTokens: {
+    // Four times what selects every field of a kit.
+    value: 5000,
+    unit: 'tokens',
+  },
+  graphqlLevels: {
+    // What explains a line of a kit goes half as deep.
+    value: 24,
+    unit: 'levels',
+  },
+  graphqlFields: {
+    // All that there is of a fit with its kit and conflict has 12 000.
+    value: 15_000,
+    unit: 'entries',
+  },
+  graphqlCost: {
+    // Twelve searches, or a hundred parts on vehicles as they are.
+    value: 250,
+    unit: 'steps',
   },
   placesInUrl: {
     value: 8,

@@ -3,6 +3,7 @@
  */
 
 import { Hono } from 'hono';
+import { mountGraphql } from './graphql/door.js';
 import { type App, mountRest } from './mount.js';
 import { mountCalculate } from './routes/calculate.js';
 import { mountCodes } from './routes/codes.js';
@@ -46,6 +47,7 @@ export function createApp(deps: ServiceDeps): App {
     mountHealth,
     mountDocument,
     mountProblems,
+    mountGraphql,
   ];
   for (const mountGroup of groups) mountGroup(app, service);
   mountRest(app, service);

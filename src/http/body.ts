@@ -62,7 +62,8 @@ function unsupported(
   return new Refusal('unsupported-media-type', [{ code, data: {} }], { headers });
 }
 
-async function bytesOf(request: Request): Promise<Uint8Array> {
+/** The whole body, or a `Refusal` where it is larger than is taken. */
+export async function bytesOf(request: Request): Promise<Uint8Array> {
   const length = request.headers.get('content-length');
   try {
     if (length === null) return await streamed(request);

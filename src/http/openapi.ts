@@ -9,6 +9,8 @@
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { ENGINE_VERSION } from '../contract/answer-head.js';
 import type { Example } from '../contract/examples.js';
+import { verdictSchema } from '../contract/fit-answer.js';
+import { outcomeSchema } from '../contract/judged.js';
 import { LIMITS } from '../contract/limits.js';
 import { z } from '../contract/openapi-zod.js';
 import { type Operation, TAGS } from '../contract/operation.js';
@@ -33,6 +35,9 @@ export function openapiDocument(given: readonly Example[]): object {
   const app = new OpenAPIHono();
   const { openAPIRegistry: registry } = app;
   registry.register('Problem', problemSchema);
+  // Named before a field that says more of them is met.
+  registry.register('Outcome', outcomeSchema);
+  registry.register('Verdict', verdictSchema);
   for (const [name, header] of Object.entries(headerComponents())) {
     registry.registerComponent('headers', name, header);
   }

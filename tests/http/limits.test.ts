@@ -12,6 +12,7 @@ import { limitsAnswerSchema } from '../../src/contract/limit-list.js';
 import { LIMIT_NAMES, LIMITS, type LimitName } from '../../src/contract/limits.js';
 import type { ProblemWire } from '../../src/contract/problem.js';
 import { json, rigOf } from './fixture.js';
+import { EXTENT_CASES } from './graphql/extent.js';
 import { parts, raw, send, serve } from './socket.js';
 
 const PATH = '/v1/limits';
@@ -225,6 +226,7 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
 
 /** Of those that are not passed by asking for one more: what becomes of more. */
 const OTHERS: Readonly<Partial<Record<LimitName, () => Promise<void>>>> = {
+  ...EXTENT_CASES,
   arrivalMs: async () => {
     const { server } = await serve({ limits: { arrivalMs: 400 } });
     const head = 'POST /v1/inspect HTTP/1.1\r\nhost: x\r\nconnection: close\r\n';

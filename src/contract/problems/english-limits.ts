@@ -41,6 +41,12 @@ export const ENGLISH_LIMITS: LimitWords = {
   cursorCharacters: 'The cursor with which a list goes on.',
   requestIdCharacters:
     'An `X-Request-Id` that is taken over; a longer one is replaced by an id of our own.',
+  graphqlTokens: 'Tokens of a document of GraphQL.',
+  graphqlLevels: 'How deep a document of GraphQL selects, its fragments spread.',
+  graphqlFields: 'Fields and directives of a document of GraphQL, its fragments spread.',
+  graphqlCost:
+    'What the questions of one request of GraphQL cost: a record 1, a part on a vehicle 2, a ' +
+    'search for changes 20.',
   namesLookedUp: 'Parts or vehicles that are named at once; a URL may be full before.',
   fitsSolved: 'Entries of a list of fits for which changes are looked for.',
   wishCharacters: 'What is read of `Accept` and of `Accept-Language`; the rest is left unread.',

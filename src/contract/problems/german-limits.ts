@@ -43,6 +43,12 @@ export const GERMAN_LIMITS: LimitWords = {
   cursorCharacters: 'Der Zeiger, mit dem eine Liste weitergeht.',
   requestIdCharacters:
     'Eine `X-Request-Id`, die übernommen wird; eine längere wird durch eine eigene ersetzt.',
+  graphqlTokens: 'Wörter und Zeichen eines Dokuments von GraphQL.',
+  graphqlLevels: 'Wie tief ein Dokument von GraphQL auswählt, mit allem, was es einfügt.',
+  graphqlFields: 'Felder und Anweisungen eines Dokuments von GraphQL, mit allem, was es einfügt.',
+  graphqlCost:
+    'Was die Fragen einer Anfrage von GraphQL kosten: ein Eintrag 1, ein Teil an einem Fahrzeug ' +
+    '2, eine Suche nach Änderungen 20.',
   namesLookedUp:
     'Teile oder Fahrzeuge, die zugleich genannt werden; vorher kann die URL voll sein.',
   fitsSolved: 'Einträge einer Liste dessen, was passt, für die Änderungen gesucht werden.',

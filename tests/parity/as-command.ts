@@ -1,0 +1,91 @@
+/**
+ * A question of REST as the words of a command; null where no command says it.
+ */
+
+import type { Operation } from '../../src/contract/operation.js';
+
+type Question = Readonly<Record<string, unknown>>;
+
+/** Options that have another name than the field, or stand for each of its entries. */
+const OPTIONS: Readonly<Record<string, string>> = {
+  facts: 'fact',
+  adapters: 'adapter',
+  ignorePresent: 'ignore-present',
+  changes: 'changes',
+};
+
+/** What is said by arguments, and what the command says by itself. */
+const ARGUMENTS = ['vehicle', 'part', 'want', 'a', 'b'];
+
+export function wordsFor({ operationId, path }: Operation, id: string | null, question: Question) {
+  const words = commandFor(operationId, path, id, question);
+  // The command lists all that there is, where the service gives a page.
+  const isSearch = path.endsWith('/fits') && question.changes === 'yes';
+  const asked = isSearch ? { limit: 20, ...question } : question;
+  const options = words === null ? null : optionsOf(asked);
+  return words === null || options === null ? null : [...words, ...options, '--json'];
+}
+
+function commandFor(
+  operationId: string,
+  path: string,
+  id: string | null,
+  { vehicle, part, want, a, b }: Question,
+): string[] | null {
+  switch (operationId) {
+    case 'checkFit':
+    case 'askFit':
+      return ['fit', ...[vehicle ?? []].flat().map(String), String(part)];
+    case 'findKits':
+    case 'askKits': {
+      const wants = (want ?? []) as readonly { readonly part?: unknown }[];
+      const isPlain = wants.every(
+        (one) => typeof one.part === 'string' && Object.keys(one).length === 1,
+      );
+      return isPlain ? ['kits', String(vehicle), ...wants.map((one) => String(one.part))] : null;
+    }
+    case 'inspectVehicle':
+      return ['inspect', String(vehicle)];
+    case 'mateFaces': {
+      const ends = [a, b] as { readonly part: string; readonly interface?: string }[];
+      const faces = ends.flatMap((end, index) =>
+        end.interface === undefined ? [] : [`--${'ab'[index] ?? ''}-face`, end.interface],
+      );
+      return ['mate', ...ends.map((end) => end.part), ...faces];
+    }
+    case 'listFittingParts':
+      return part === undefined ? ['fits', 'vehicle', String(id)] : null;
+    case 'listFittedVehicles':
+      return vehicle === undefined ? ['fits', 'part', String(id)] : null;
+    case 'listCodes':
+      return ['codes'];
+    case 'listEditions':
+      return ['editions'];
+    default: {
+      const [, word] = /^\/v1\/(part|vehicle|kind|role|layout)s(\/|$)/.exec(path) ?? [];
+      if (word === undefined || part !== undefined) return null;
+      return ['show', word, ...(id === null ? [] : [id])];
+    }
+  }
+}
+
+function optionsOf(question: Question): string[] | null {
+  const options: string[] = [];
+  for (const [field, value] of Object.entries(question)) {
+    if (ARGUMENTS.includes(field)) continue;
+    const name = `--${OPTIONS[field] ?? field}`;
+    if (value === true) options.push(name);
+    else if (Array.isArray(value)) {
+      if (value.some((one) => typeof one !== 'string')) return null;
+      options.push(
+        ...(field === 'keep' ? value.flatMap((one) => [name, one]) : [name, value.join()]),
+      );
+    } else if (typeof value === 'object' && value !== null) {
+      for (const [key, one] of Object.entries(value)) {
+        if (typeof one !== 'string') return null;
+        options.push(name, `${key}=${one}`);
+      }
+    } else options.push(name, String(value));
+  }
+  return options;
+}

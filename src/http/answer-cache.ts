@@ -25,10 +25,18 @@ export class AnswerCache {
 
   /** The text that is kept, else what `write` writes, which is then kept. */
   text(key: string, write: () => string): string {
-    const known = this.#kept?.get(key);
+    const known = this.find(key);
     if (known !== undefined) return known;
     const text = write();
-    this.#kept?.set(key, text);
+    this.keep(key, text);
     return text;
+  }
+
+  find(key: string): string | undefined {
+    return this.#kept?.get(key);
+  }
+
+  keep(key: string, text: string): void {
+    this.#kept?.set(key, text);
   }
 }

@@ -47,9 +47,11 @@ export interface Settled {
   readonly lang: string;
 }
 
-export function settle({ library }: Service, { request }: Exchange, asked: Asked): Settled {
+export function settle(service: Service, { request }: Exchange, asked: Asked): Settled {
+  const { edition } = asked;
   // The head alone: an edition that is not at hand is loaded where something is judged.
-  const head = library.head(asked.edition ?? null);
+  const newest = edition === undefined ? service.newest() : null;
+  const head = newest ?? service.library.head(edition ?? null);
   return { head, lang: spokenTo(asked.lang, request.headers.get('accept-language')) };
 }
 

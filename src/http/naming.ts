@@ -52,8 +52,8 @@ export function offersFor(question: object, service: Service): Offers {
 }
 
 /** The list as it stands, for what has prices in it. */
-export function offersNow({ library }: Service): Required<Offers> {
-  return { offers: library.skus(null).number };
+export function offersNow({ offersNumber }: Service): Required<Offers> {
+  return { offers: offersNumber() };
 }
 
 function namesSku(value: unknown): boolean {

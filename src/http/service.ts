@@ -20,10 +20,12 @@ import { listRoles, readRole } from '../usecases/list-roles.js';
 import { listVehicles } from '../usecases/list-vehicles.js';
 import { lookUpParts } from '../usecases/look-up-parts.js';
 import { mateFaces } from '../usecases/mate-faces.js';
+import type { EditionHead } from '../usecases/ports.js';
 import { readPart } from '../usecases/read-part.js';
 import { readVehicle } from '../usecases/read-vehicle.js';
 import { resolveKitQuestion } from '../usecases/resolve-kits.js';
 import { AnswerCache } from './answer-cache.js';
+import { ofTurn } from './of-turn.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
 export const USE_CASES = {
@@ -69,7 +71,12 @@ export interface ServiceDeps {
   readonly newRequestId?: () => string;
 }
 
-export type Service = Required<ServiceDeps> & { readonly answers: AnswerCache };
+export type Service = Required<ServiceDeps> & {
+  readonly answers: AnswerCache;
+  /** The head of the newest edition, and the number of the price and stock list, of this turn. */
+  readonly newest: () => EditionHead | null;
+  readonly offersNumber: () => number;
+};
 
 export function serviceOf(deps: ServiceDeps): Service {
   return {
@@ -77,6 +84,8 @@ export function serviceOf(deps: ServiceDeps): Service {
     stopwatch: () => performance.now(),
     newRequestId: () => crypto.randomUUID(),
     answers: new AnswerCache(deps.config.answerCacheBytes),
+    newest: ofTurn(() => deps.library.newest()),
+    offersNumber: ofTurn(() => deps.library.skus(null).number),
     ...deps,
   };
 }

@@ -47,7 +47,7 @@ export class Library {
 
   /** The same, without loading it. */
   head(number: number | null): EditionHead {
-    const head = number === null ? this.#store.latest() : this.#store.edition(number);
+    const head = number === null ? this.#store.latest() : this.find(number);
     if (head !== null) return head;
     if (number === null) {
       throw new QuestionError([{ at: null, code: 'no-edition', data: {} }]);
@@ -63,7 +63,8 @@ export class Library {
 
   /** The head of an edition; null where there is none of this number. */
   find(number: number): EditionHead | null {
-    return this.#store.edition(number);
+    // An edition never changes, so one that is at hand need not be looked up.
+    return this.#kept.get(number)?.head ?? this.#store.edition(number);
   }
 
   /** All heads, the newest first. */

@@ -2,8 +2,11 @@
  * The names of parts over HTTP: id, number and order code, in every field that names a part; what
  * several parts are called is never guessed; what another part took the place of says so. An
  * answer that looked up an order code is of the price and stock list too.
+ *
+ * Length: every field that names a part.
  */
 
+import { setImmediate } from 'node:timers/promises';
 import { describe, expect, test } from 'vitest';
 import { CART } from '../cli/catalogue.js';
 import { json, publish, rigOf } from './fixture.js';
@@ -269,12 +272,14 @@ describe('an answer that looked up an order code', () => {
 
   test('by QUERY too, wherever the code stands', async () => {
     const own = rigOf({ documents: [NAMED] });
-    const query = (body: object) =>
-      own.app.request('/v1/inspect', {
+    const query = async (body: object) => {
+      await setImmediate();
+      return own.app.request('/v1/inspect', {
         method: 'QUERY',
         body: JSON.stringify(body),
         headers: { 'content-type': 'application/json' },
       });
+    };
     const body = { vehicle: 'cart-1', fitted: { gearbox: 'sku:GB-7700' }, edition: 1 };
     const first = await query(body);
     expect(first.headers.get('cache-control')).toMatch(/^public, max-age=30,/);

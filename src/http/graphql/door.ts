@@ -17,11 +17,13 @@ import {
 import { createYoga, type Plugin } from 'graphql-yoga';
 import type { Context as HonoContext } from 'hono';
 import { LRUCache } from 'lru-cache';
+import { ENGINE_VERSION } from '../../contract/answer-head.js';
 import { LIMITS } from '../../contract/limits.js';
 import { bytesOf } from '../body.js';
 import { type Exchange, openExchange, optionsReply, problemReply, vary } from '../exchange.js';
 import type { App } from '../mount.js';
 import { refusalOf } from '../problem.js';
+import { digestOf } from '../question-key.js';
 import { type Service, type ServiceEnv, stateOf } from '../service.js';
 import type { Context } from './asking.js';
 import { limitExtent } from './rules.js';
@@ -78,16 +80,21 @@ class Door {
   async #reply(exchange: Exchange, bindings: ServiceEnv['Bindings']): Promise<Response> {
     const { request } = exchange;
     if (request.method === 'OPTIONS') return optionsReply(exchange, ALLOW);
-    const headers = new Headers(request.headers);
-    headers.set('x-request-id', exchange.id);
-    const context: Context = { app: this.#app, bindings, headers, spent: 0 };
     const body = request.method === 'POST' ? await bytesOf(request) : null;
     const text = body === null ? null : new TextDecoder().decode(body);
     const isPlain = text !== null && isPlainlyAsked(request.headers);
+    const key = isPlain ? this.#keyOf(text, request.headers) : '';
+    const given = isPlain ? this.#service.answers.find(key) : undefined;
+    if (given !== undefined) return jsonOf(given, exchange);
+    const headers = new Headers(request.headers);
+    headers.set('x-request-id', exchange.id);
+    const context: Context = { app: this.#app, bindings, headers, spent: 0 };
     const quick = isPlain ? this.#quickly(text, context) : null;
     if (quick !== null) {
-      const result = JSON.stringify(await quick);
-      return new Response(result, { headers: { ...headersOf(exchange), 'content-type': CONTENT } });
+      const answer = await quick;
+      const result = JSON.stringify(answer);
+      if (!('errors' in answer)) this.#service.answers.keep(key, result);
+      return jsonOf(result, exchange);
     }
     const { url, method } = request;
     const inner = new Request(url, { method, headers, ...(text === null ? {} : { body: text }) });
@@ -95,6 +102,14 @@ class Door {
     const { status } = answered;
     const own = { ...Object.fromEntries(answered.headers), ...headersOf(exchange) };
     return new Response(await answered.text(), { status, headers: own });
+  }
+
+  /** Whatever an edition is asked, it is the newest or one that never changes. */
+  #keyOf(text: string, headers: Headers): string {
+    const { newest, offersNumber } = this.#service;
+    const passed = PASSED_ON.map((name) => headers.get(name) ?? '');
+    const of = [ENGINE_VERSION, newest()?.hash ?? '', String(offersNumber())];
+    return digestOf([GRAPHQL_PATH, ...of, ...passed, text]);
   }
 
   /** Null where it is not in the plain form, or the document is a new one. */
@@ -223,6 +238,13 @@ function readPlain(text: string): Plain | null {
     (operationName === undefined || operationName === null || typeof operationName === 'string') &&
     (variables === undefined || (typeof variables === 'object' && !Array.isArray(variables)));
   return isPlain ? (read as Plain) : null;
+}
+
+/** Headers that bear on an answer. */
+const PASSED_ON = ['accept-language', 'authorization', 'origin'] as const;
+
+function jsonOf(text: string, exchange: Exchange): Response {
+  return new Response(text, { headers: { ...headersOf(exchange), 'content-type': CONTENT } });
 }
 
 /** Nobody keeps the answer: what it is of stands in the body, which no cache knows. */

@@ -13,6 +13,7 @@ import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fa
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
 import { addFits } from './fits.js';
+import { addIdentify } from './identify.js';
 import { addInspect } from './inspect.js';
 import { addKits } from './kits.js';
 import { addLint } from './lint.js';
@@ -86,6 +87,7 @@ function programOf(session: Session): Command {
   for (const add of [addShowPart, addShowVehicle, addShowKind, addShowRole, addShowLayout]) {
     add(show, session);
   }
+  addIdentify(program, session);
   addEditions(program, session);
   addDriveline(program, session);
   addCalculate(program, session);

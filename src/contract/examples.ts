@@ -283,6 +283,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'make=Corrablyn&model=Lirren&year=2005',
   },
   {
+    operationId: 'identifyVehicle',
+    name: 'by-number',
+    summary: 'A number with one character that nobody could read',
+    body: { vin: '0CBLRA*003*000017' },
+  },
+  {
+    operationId: 'identifyVehicle',
+    name: 'by-what-is-known',
+    summary: 'A number of a model that was built in two series, and the month',
+    body: { vin: '0CBGV000050041999', built: '2005-04' },
+  },
+  {
     operationId: 'readVehicle',
     name: 'gaps-in-the-records',
     summary: 'A vehicle of which some is not recorded',

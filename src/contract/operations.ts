@@ -10,6 +10,7 @@ import { askFitOperation, checkFitOperation } from './fit.js';
 import { listFittedVehiclesOperation } from './fitted-vehicles.js';
 import { listFittingPartsOperation } from './fitting-parts.js';
 import { liveOperation, readyOperation } from './health.js';
+import { identifyVehicleOperation } from './identify-vehicle.js';
 import { inspectOperation } from './inspect.js';
 import { listKindsOperation, readKindOperation } from './kinds.js';
 import { askKitsOperation, findKitsOperation } from './kits.js';
@@ -40,6 +41,7 @@ export const OPERATIONS: readonly Operation[] = [
   listKindsOperation,
   readKindOperation,
   listVehiclesOperation,
+  identifyVehicleOperation,
   readVehicleOperation,
   listLayoutsOperation,
   readLayoutOperation,

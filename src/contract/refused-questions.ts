@@ -92,6 +92,12 @@ export const REFUSED_QUESTIONS: Readonly<
       search: 'fact.paint=red',
     },
   },
+  identifyVehicle: {
+    'invalid-question': {
+      summary: 'A number with a letter that looks like a digit',
+      body: { vin: '0CBLRO00030000017' },
+    },
+  },
   askFit: {
     'unknown-interface': {
       summary: 'Something was measured at a face that the part has not',

@@ -13,6 +13,7 @@ import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
 import { mountFits } from './routes/fits.js';
 import { mountHealth } from './routes/health.js';
+import { mountIdentify } from './routes/identify.js';
 import { mountInspect } from './routes/inspect.js';
 import { mountKinds } from './routes/kinds.js';
 import { mountKits } from './routes/kits.js';
@@ -36,6 +37,7 @@ export function createApp(deps: ServiceDeps): App {
     mountDriveline,
     mountMate,
     mountParts,
+    mountIdentify,
     mountRoles,
     mountKinds,
     mountVehicles,

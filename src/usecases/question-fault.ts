@@ -96,6 +96,9 @@ export interface QuestionFaultData {
   readonly 'not-an-adapter': { readonly part: string };
   readonly 'unknown-interface': Unknown & { readonly part: string };
   readonly 'no-interface-recorded': { readonly part: string };
+  /** Told by its place alone: a number of somebody's vehicle is repeated to nobody. */
+  readonly 'no-sign-of-a-vin': { readonly place: number };
+  readonly 'wrong-length-of-vin': { readonly length: number };
   readonly 'not-a-torque': Quoted<QuantityFaultCode>;
   readonly 'negative-torque': Nothing;
   readonly 'not-a-price': Nothing;
@@ -179,6 +182,8 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'not-an-adapter': 'invalid-question',
   'unknown-interface': 'unknown-interface',
   'no-interface-recorded': 'unknown-interface',
+  'no-sign-of-a-vin': 'invalid-question',
+  'wrong-length-of-vin': 'invalid-question',
   'not-a-torque': 'invalid-question',
   'negative-torque': 'invalid-question',
   'not-a-price': 'invalid-question',

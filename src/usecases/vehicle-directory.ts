@@ -38,6 +38,15 @@ export class VehicleDirectory {
     return candidatesFor(isReplacedToo ? this.#sorted : this.#current, filter, this.#fold);
   }
 
+  /** All that no other took the place of, in that order. */
+  get current(): readonly Candidate[] {
+    return this.#current;
+  }
+
+  get fold(): Fold {
+    return this.#fold;
+  }
+
   /** These vehicles in the same order. */
   among(vehicles: ReadonlySet<Vehicle>): readonly Candidate[] {
     return this.#sorted.filter(({ vehicle }) => vehicles.has(vehicle));

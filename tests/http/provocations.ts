@@ -507,6 +507,16 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-question', url: '/v1/vehicles?fact.x=y', says: naming('fact.x') },
     { code: 'unknown-layout', url: '/v1/vehicles?layout=x', says: naming('layout') },
   ],
+  identifyVehicle: [
+    ...posts('/v1/vehicles/identify', { make: 'Tarn' }),
+    {
+      code: 'invalid-question',
+      url: '/v1/vehicles/identify',
+      body: { vin: 'short' },
+      says: pointing('/vin'),
+    },
+    { code: 'invalid-question', url: '/v1/vehicles/identify', body: { facts: { x: 'y' } } },
+  ],
   readVehicle: [
     ...reads('/v1/vehicles/cart-1'),
     { code: 'unknown-vehicle', url: '/v1/vehicles/cart-2', says: naming('id') },

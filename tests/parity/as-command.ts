@@ -44,6 +44,8 @@ function commandFor(
       );
       return isPlain ? ['kits', String(vehicle), ...wants.map((one) => String(one.part))] : null;
     }
+    case 'identifyVehicle':
+      return ['identify'];
     case 'inspectVehicle':
       return ['inspect', String(vehicle)];
     case 'mateFaces': {

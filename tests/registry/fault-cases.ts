@@ -132,6 +132,8 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'not-an-adapter': ofPart('adapter.box-shaft=box-b'),
   'unknown-interface': { url: '/v1/mate?a=box-a&b=shaft-a&b.face=rear' },
   'no-interface-recorded': { url: '/v1/mate?a=box-a&b=motor' },
+  'no-sign-of-a-vin': { url: '/v1/vehicles/identify', body: { vin: '0CBLRO00000000001' } },
+  'wrong-length-of-vin': { url: '/v1/vehicles/identify', body: { vin: '0CBLR' } },
   'not-a-torque': ofPart('torque=9'),
   'negative-torque': ofPart('torque=-9%20N.m'),
   'not-a-price': priced({ price: '9,00' }),

@@ -20,6 +20,7 @@ export interface CliWords {
   readonly names: NameWords;
   readonly fit: FitWords;
   readonly fits: FitsWords;
+  readonly identify: IdentifyWords;
   readonly kits: KitWords;
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
@@ -92,6 +93,15 @@ export interface FitsWords {
   /** What comes with a part out of a donor, and what is needed besides. */
   readonly comesWith: (parts: readonly string[]) => string;
   readonly alsoNeeded: (parts: readonly string[]) => string;
+}
+
+/** Around the vehicles that may be meant. */
+export interface IdentifyWords {
+  readonly left: (vehicles: number) => string;
+  /** Above what leaves vehicles out. */
+  readonly leftOut: string;
+  readonly excluded: (name: string, vehicles: number) => string;
+  readonly warnings: string;
 }
 
 /** Around the list of codes. */

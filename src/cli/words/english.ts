@@ -67,6 +67,13 @@ export const ENGLISH: CliWords = {
     comesWith: (parts) => `comes with ${parts.join(', ')}`,
     alsoNeeded: (parts) => `also needed: ${parts.join(', ')}`,
   },
+  identify: {
+    left: (vehicles) =>
+      vehicles === 0 ? 'No vehicle is left.' : `${counted(vehicles, 'vehicle')} may be meant.`,
+    leftOut: 'Left out:',
+    excluded: (name, vehicles) => `${name}: ${counted(vehicles, 'vehicle')}.`,
+    warnings: 'Look again:',
+  },
   kits: ENGLISH_KITS,
   mate: {
     face: (face, part) => `Face ${face} of ${part ?? 'an unknown part'}`,

@@ -79,6 +79,18 @@ export const GERMAN: CliWords = {
     comesWith: (parts) => `dazu kommt ${parts.join(', ')}`,
     alsoNeeded: (parts) => `außerdem nötig: ${parts.join(', ')}`,
   },
+  identify: {
+    left: (vehicles) => {
+      if (vehicles === 0) return 'Kein Fahrzeug bleibt übrig.';
+      return vehicles === 1
+        ? '1 Fahrzeug kann gemeint sein.'
+        : `${vehicles} Fahrzeuge können gemeint sein.`;
+    },
+    leftOut: 'Ausgeschieden:',
+    excluded: (name, vehicles) =>
+      vehicles === 1 ? `${name}: 1 Fahrzeug.` : `${name}: ${vehicles} Fahrzeuge.`,
+    warnings: 'Noch einmal hinsehen:',
+  },
   kits: GERMAN_KITS,
   mate: {
     face: (face, part) => `Anschluss ${face} (${part ?? 'unbekanntes Teil'})`,

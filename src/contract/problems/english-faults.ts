@@ -104,6 +104,12 @@ export const ENGLISH_FAULTS: FaultWords = {
   'unknown-interface': ({ part, name, meant }) =>
     `${quoted(part)} has no recorded face ${quoted(name)}.${hint(meant)}`,
   'no-interface-recorded': ({ part }) => `No face of ${quoted(part)} is recorded.`,
+  'no-sign-of-a-vin': ({ place }) =>
+    `Character ${place} is in no vehicle identification number: they have letters and digits, ` +
+    'and none of I, O and Q, which look like digits. Write * for one that cannot be read.',
+  'wrong-length-of-vin': ({ length }) =>
+    `A vehicle identification number has 17 characters, and this has ${length}. Leave out one of ` +
+    'before 1981, which may have another length.',
   'not-a-torque': ({ text }) => text,
   'negative-torque': () => 'A torque is not negative.',
   'not-a-price': () => 'It is no amount of money such as 1850.00, never below zero.',

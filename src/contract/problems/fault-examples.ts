@@ -72,6 +72,8 @@ export const FAULT_EXAMPLES: FaultData = {
   'not-an-adapter': { part: 'gearbox-5-early' },
   'unknown-interface': { part: 'control-centre', name: 'plug', meant: null },
   'no-interface-recorded': { part: 'tyre-205' },
+  'no-sign-of-a-vin': { place: 5 },
+  'wrong-length-of-vin': { length: 16 },
   'not-a-torque': {
     because: 'missing-unit',
     text: '“400” has no unit. A torque is wanted, in N.m, lbf.ft, lbf.in.',

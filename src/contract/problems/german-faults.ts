@@ -109,6 +109,12 @@ export const GERMAN_FAULTS: FaultWords = {
   'unknown-interface': ({ part, name, meant }) =>
     `Von ${quoted(part)} ist kein Anschluss ${quoted(name)} erfasst.${hint(meant)}`,
   'no-interface-recorded': ({ part }) => `Von ${quoted(part)} ist kein Anschluss erfasst.`,
+  'no-sign-of-a-vin': ({ place }) =>
+    `Zeichen ${place} steht in keiner Fahrzeug-Identifizierungsnummer: sie haben Buchstaben und ` +
+    'Ziffern, und kein I, O oder Q, die wie Ziffern aussehen. Für ein unlesbares * schreiben.',
+  'wrong-length-of-vin': ({ length }) =>
+    `Eine Fahrzeug-Identifizierungsnummer hat 17 Zeichen, diese hat ${length}. Eine von vor ` +
+    '1981, die anders lang sein kann, weglassen.',
   'not-a-torque': ({ text }) => text,
   'negative-torque': () => 'Ein Drehmoment ist nicht negativ.',
   'not-a-price': () => 'Das ist kein Geldbetrag wie 1850.00, der nie negativ ist.',

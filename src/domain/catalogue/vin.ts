@@ -25,6 +25,19 @@ export function matchesVin({ pattern, serial }: VinPattern, vin: string): boolea
   return /^[0-9]+$/.test(last) && Number(last) >= serial.from && Number(last) <= serial.to;
 }
 
+/** The same where characters of the number may be unread: `*` may be any. */
+export function mayMatchVin({ pattern, serial }: VinPattern, vin: string): boolean {
+  if (vin.length !== pattern.length) return false;
+  const isAlike = Array.from(pattern).every(
+    (sign, place) => sign === '*' || vin[place] === '*' || sign === vin[place],
+  );
+  if (!isAlike || serial === null) return isAlike;
+  const last = vin.slice(-serial.digits);
+  const least = last.replaceAll('*', '0');
+  const most = last.replaceAll('*', '9');
+  return /^[0-9]+$/.test(least) && Number(most) >= serial.from && Number(least) <= serial.to;
+}
+
 /** Null where it says nothing that can be used. */
 export function compileVin(record: VinRecord, pointer: string, list: FaultList): VinPattern | null {
   if (typeof record === 'string') {

@@ -5,11 +5,14 @@
 export interface VehicleWords {
   /** What is asked for, and how to find it out; null where that needs no word. */
   readonly fields: Readonly<Record<VehicleField, FieldWords>>;
+  /** What is told of a vehicle agrees with its record, or nobody recorded it. */
+  readonly agrees: (name: string) => string;
+  readonly notRecorded: (name: string) => string;
   /** From the one to the other; null is not known, or still going on. Never both. */
   readonly built: (from: string | null, until: string | null) => string;
 }
 
-export type VehicleField = 'make' | 'model' | 'variant' | 'year' | 'built';
+export type VehicleField = 'make' | 'model' | 'variant' | 'year' | 'built' | 'vin';
 
 export interface FieldWords {
   readonly name: string;
@@ -29,7 +32,13 @@ export const ENGLISH_VEHICLES: VehicleWords = {
       name: 'Month of building',
       how: 'The month it was built in can be an earlier one than that of its first registration.',
     },
+    vin: {
+      name: 'Vehicle identification number',
+      how: 'It stands on a plate and is stamped into the body; papers may have it wrong.',
+    },
   },
+  agrees: (name) => `${name}: as recorded.`,
+  notRecorded: (name) => `${name}: not recorded, so it may be.`,
   built: (from, until) => {
     if (until === null) return `from ${from}`;
     return from === null ? `until ${until}` : `${from} to ${until}`;
@@ -49,7 +58,13 @@ export const GERMAN_VEHICLES: VehicleWords = {
       name: 'Baumonat',
       how: 'Der Baumonat kann vor dem Monat der Erstzulassung liegen.',
     },
+    vin: {
+      name: 'Fahrzeug-Identifizierungsnummer',
+      how: 'Sie steht auf einem Schild und ist eingeschlagen; Papiere können sich irren.',
+    },
   },
+  agrees: (name) => `${name}: wie erfasst.`,
+  notRecorded: (name) => `${name}: nicht erfasst, also möglich.`,
   built: (from, until) => {
     if (until === null) return `ab ${from}`;
     return from === null ? `bis ${until}` : `${from} bis ${until}`;

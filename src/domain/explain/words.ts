@@ -95,6 +95,12 @@ export function sayField(field: VehicleField, lang: string): FieldWords {
   return wordsOf(lang).vehicles.fields[field];
 }
 
+/** Why a vehicle may be meant: what was told agrees with its record, or is not recorded. */
+export function sayTold(name: string, isRecorded: boolean, lang: string): string {
+  const { agrees, notRecorded } = wordsOf(lang).vehicles;
+  return isRecorded ? agrees(name) : notRecorded(name);
+}
+
 /** `09/2002 to 08/2005`; null where neither end is known. Months are given as `2002-09`. */
 export function sayBuilt(
   [from, until]: readonly [string | null, string | null],

@@ -7,6 +7,7 @@ import { driveVehicleOperation } from '../../contract/driveline.js';
 import { askFitOperation } from '../../contract/fit.js';
 import { listFittedVehiclesOperation } from '../../contract/fitted-vehicles.js';
 import { listFittingPartsOperation } from '../../contract/fitting-parts.js';
+import { identifyVehicleOperation } from '../../contract/identify-vehicle.js';
 import { inspectOperation } from '../../contract/inspect.js';
 import { listKindsOperation, readKindOperation } from '../../contract/kinds.js';
 import { askKitsOperation } from '../../contract/kits.js';
@@ -103,6 +104,7 @@ export const EDITION_QUESTIONS: readonly Question[] = [
   { field: 'kind', operation: readKindOperation, cost: 1 },
   { field: 'vehicles', operation: listVehiclesOperation, cost: 1 },
   { field: 'vehicle', operation: readVehicleOperation, cost: 1 },
+  { field: 'identifyVehicle', operation: identifyVehicleOperation, cost: 1 },
   { field: 'layouts', operation: listLayoutsOperation, cost: 1 },
   { field: 'layout', operation: readLayoutOperation, cost: 1 },
 ];

@@ -1,0 +1,42 @@
+/**
+ * Which vehicle is this? Nothing of the question is kept, logged or made a validator of.
+ */
+
+import {
+  type IdentifyAnswerWire,
+  identifyQuestionSchema,
+  identifyVehicleOperation,
+} from '../../contract/identify-vehicle.js';
+import { knownOf } from '../../contract/known-vehicle.js';
+import type { Frozen } from '../../contract/wire.js';
+import { settle } from '../asked.js';
+import { pointerCalled, questionInBody } from '../body.js';
+import { type Exchange, jsonReply, vary } from '../exchange.js';
+import { type App, mount } from '../mount.js';
+import type { Service } from '../service.js';
+
+export function mountIdentify(app: App, service: Service): void {
+  mount(app, service, identifyVehicleOperation.path, {
+    mediaType: 'application/json',
+    ask: { placeOf: pointerCalled, answer: (exchange) => identify(exchange, service) },
+  });
+}
+
+async function identify(exchange: Exchange, service: Service): Promise<Response> {
+  const asked = await questionInBody(exchange, identifyQuestionSchema);
+  const { head, lang } = settle(service, exchange, asked);
+  const answer = service.useCases.identifyVehicle(service.library, {
+    edition: head.number,
+    lang,
+    vin: asked.vin ?? null,
+    ...knownOf(asked),
+    facts: asked.facts ?? {},
+  });
+  const text = JSON.stringify(answer satisfies Frozen<IdentifyAnswerWire>);
+  return jsonReply(exchange, text, {
+    'faying-edition': String(head.number),
+    'content-language': lang,
+    'cache-control': 'no-store',
+    ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),
+  });
+}

@@ -78,6 +78,11 @@ export const LIMITS = {
     value: 5000,
     unit: 'tokens',
   },
+  graphqlBrackets: {
+    // As deep as the levels, with the values of a question in the deepest of them.
+    value: 48,
+    unit: 'levels',
+  },
   graphqlLevels: {
     // What explains a line of a kit goes half as deep.
     value: 24,

@@ -42,6 +42,7 @@ export const ENGLISH_LIMITS: LimitWords = {
   requestIdCharacters:
     'An `X-Request-Id` that is taken over; a longer one is replaced by an id of our own.',
   graphqlTokens: 'Tokens of a document of GraphQL.',
+  graphqlBrackets: 'Brackets inside each other, of any sort, in a document of GraphQL.',
   graphqlLevels: 'How deep a document of GraphQL selects, its fragments spread.',
   graphqlFields: 'Fields and directives of a document of GraphQL, its fragments spread.',
   graphqlCost:

@@ -44,6 +44,7 @@ export const GERMAN_LIMITS: LimitWords = {
   requestIdCharacters:
     'Eine `X-Request-Id`, die übernommen wird; eine längere wird durch eine eigene ersetzt.',
   graphqlTokens: 'Wörter und Zeichen eines Dokuments von GraphQL.',
+  graphqlBrackets: 'Klammern ineinander, gleich welche, in einem Dokument von GraphQL.',
   graphqlLevels: 'Wie tief ein Dokument von GraphQL auswählt, mit allem, was es einfügt.',
   graphqlFields: 'Felder und Anweisungen eines Dokuments von GraphQL, mit allem, was es einfügt.',
   graphqlCost:

@@ -12,13 +12,11 @@ import {
   execute,
   GraphQLError,
   getOperationAST,
-  parse,
 } from 'graphql';
 import { createYoga, type Plugin } from 'graphql-yoga';
 import type { Context as HonoContext } from 'hono';
 import { LRUCache } from 'lru-cache';
 import { ENGINE_VERSION } from '../../contract/answer-head.js';
-import { LIMITS } from '../../contract/limits.js';
 import { bytesOf } from '../body.js';
 import { type Exchange, openExchange, optionsReply, problemReply, vary } from '../exchange.js';
 import type { App } from '../mount.js';
@@ -26,6 +24,7 @@ import { refusalOf } from '../problem.js';
 import { digestOf } from '../question-key.js';
 import { type Service, type ServiceEnv, stateOf } from '../service.js';
 import type { Context } from './asking.js';
+import { parsed } from './parsing.js';
 import { limitExtent } from './rules.js';
 import { graphqlSchema } from './schema.js';
 
@@ -172,10 +171,9 @@ class Door {
   }
 
   #limits(): Plugin {
-    const maxTokens = LIMITS.graphqlTokens.value;
     return {
       onParse: ({ setParseFn }) => {
-        setParseFn((source: string) => parsed(source, maxTokens));
+        setParseFn(parsed);
       },
       onValidate: ({ addValidationRule, params }) => {
         addValidationRule(limitExtent);
@@ -186,22 +184,6 @@ class Door {
         };
       },
     };
-  }
-}
-
-function parsed(source: string, maxTokens: number): DocumentNode {
-  try {
-    return parse(source, { maxTokens });
-  } catch (error) {
-    if (!(error instanceof GraphQLError) || !/more tha[nt] \d+ tokens/.test(error.message))
-      throw error;
-    throw new GraphQLError(`The document has more than ${maxTokens} tokens.`, {
-      extensions: {
-        code: 'invalid-request',
-        status: 400,
-        limit: { name: 'graphqlTokens', value: maxTokens },
-      },
-    });
   }
 }
 

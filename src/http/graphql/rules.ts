@@ -65,9 +65,10 @@ export const limitExtent: ValidationRule = (context: ValidationContext): ASTVisi
   };
 };
 
-function tooMuch(name: LimitName, what: string): GraphQLError {
+/** The fault of a document that passes a limit. */
+export function tooMuch(name: LimitName, what: string): GraphQLError {
   const { value } = LIMITS[name];
-  return new GraphQLError(`The document asks for more than ${value} ${what}.`, {
+  return new GraphQLError(`The document has more than ${value} ${what}.`, {
     extensions: { code: 'invalid-request', status: 400, limit: { name, value } },
   });
 }

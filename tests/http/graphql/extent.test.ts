@@ -18,6 +18,15 @@ describe('a document that asks for too much', () => {
     expect(limitsIn(await asked(query))).toEqual(['graphqlTokens']);
   });
 
+  test.each([
+    ['selections', '{ a '.repeat(2499)],
+    ['lists', `{ a(b: ${'['.repeat(4900)}) }`],
+    ['objects', `{ a(b: ${'{ c: '.repeat(1600)}) }`],
+    ['types', `query ($a: ${'['.repeat(4900)}Int) { a }`],
+  ])('%s inside each other are refused before the parser goes into them', async (_, query) => {
+    expect(limitsIn(await asked(query))).toEqual(['graphqlBrackets']);
+  });
+
   test('what fragments spread is counted as often as they are spread', async () => {
     const layers = Array.from({ length: 14 }, (_, i) => {
       const next = i === 13 ? '__typename' : `...f${i + 1}`;

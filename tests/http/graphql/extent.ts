@@ -26,9 +26,14 @@ const ofLevels = (levels: number) =>
 const ofCost = (cost: number) =>
   `{ edition { ${many(cost - 1, (i) => `r${i}: kind(id: "x") { id }`)} } }`;
 
+/** One around the variables, and the lists inside it. */
+const ofBrackets = (brackets: number) =>
+  `query ($a: ${'['.repeat(brackets - 1)}Int${']'.repeat(brackets - 1)}) { __typename }`;
+
 const DOCUMENTS = {
   graphqlTokens: ofTokens,
   graphqlFields: ofFields,
+  graphqlBrackets: ofBrackets,
   graphqlLevels: ofLevels,
   graphqlCost: ofCost,
 } as const;

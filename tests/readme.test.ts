@@ -8,6 +8,8 @@ import { describe, expect, test } from 'vitest';
 import { OPERATIONS } from '../src/contract/operations.js';
 import { freshDatabase, run } from './cli/terminal.js';
 import { fits } from './demo/questions.js';
+import { rigOf } from './http/fixture.js';
+import { demoDocument } from './memory-store.js';
 
 const folder = new URL('../', import.meta.url);
 const read = (path: string) => readFileSync(new URL(path, folder), 'utf8');
@@ -49,11 +51,17 @@ describe('the README', () => {
     });
   });
 
-  test('quotes how a vehicle drives, and a formula', async () => {
+  test('quotes what commands say', async () => {
     const database = freshDatabase();
     const files = { 'demo.ndjson': read('db/demo/catalogue.ndjson') };
     await run(['publish', 'demo.ndjson'], { files, database });
-    for (const command of ['faying driveline lirren-1', 'faying calculate propeller-shaft']) {
+    const commands = [
+      'faying driveline lirren-1',
+      'faying calculate propeller-shaft',
+      'faying fit --make',
+      'faying fits vehicle',
+    ];
+    for (const command of commands) {
       const [typed = '', ...quoted] = between(command, '```').split('\n');
       const words = typed.split(' ').slice(1);
       const { out } = await run(words, { database, columns: 100 });
@@ -61,6 +69,16 @@ describe('the README', () => {
         expect(flat(out)).toContain(flat(passage));
       }
     }
+  });
+
+  test('quotes a question in GraphQL, and the answer to it', async () => {
+    const { client } = rigOf({ documents: [demoDocument()] });
+    const [, body = '', quoted = ''] =
+      /\/graphql [^\n]*'(\{"query":[^']*)'[^{]*(\{[^`]*)`/.exec(readme) ?? [];
+    const asked = JSON.parse(body.replaceAll(/\s+/g, ' ')) as { query: string };
+    const answered = await client.post('/graphql').send(asked);
+    const { data } = answered.body as { data: unknown };
+    expect(data).toEqual(JSON.parse(quoted));
   });
 
   test('quotes the answer where there is no way', () => {

@@ -2,7 +2,8 @@
  * Which vehicle is this? Question and answer.
  */
 
-import { type IdentifyAnswer, MOST_CANDIDATES } from '../usecases/identify-vehicle.js';
+import { MOST_CANDIDATES } from '../domain/identify/candidate.js';
+import type { IdentifyAnswer } from '../usecases/identify-vehicle.js';
 import { ANSWER_HEAD } from './answer-head.js';
 import { asksField } from './ask.js';
 import { cautionSchema } from './judged.js';

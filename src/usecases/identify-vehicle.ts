@@ -12,7 +12,11 @@ import {
 } from '../domain/driveline/vin.js';
 import { sayField, sayTold } from '../domain/explain/words.js';
 import { asksFor } from '../domain/identify/ask.js';
-import type { Candidate, VehicleFilter } from '../domain/identify/candidate.js';
+import {
+  type Candidate,
+  MOST_CANDIDATES,
+  type VehicleFilter,
+} from '../domain/identify/candidate.js';
 import { type Telling, tellingsOf } from '../domain/identify/telling.js';
 import type { AnswerHead, CautionView } from './answer.js';
 import { askView } from './ask-views.js';
@@ -76,9 +80,6 @@ export interface IdentifyAnswer extends AnswerHead {
   warnings: { code: string; text: string }[];
   cautions: CautionView[];
 }
-
-/** So many are told one by one. */
-export const MOST_CANDIDATES = 50;
 
 export function identifyVehicle(library: Library, input: IdentifyInput): IdentifyAnswer {
   const edition = library.edition(input.edition);

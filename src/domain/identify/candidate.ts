@@ -6,6 +6,9 @@
 
 import type { Vehicle } from '../catalogue/catalogue.js';
 
+/** So many of those that may be meant are told one by one. */
+export const MOST_CANDIDATES = 50;
+
 /** A vehicle as it is looked for: its names in the form in which they are compared. */
 export interface Candidate {
   readonly vehicle: Vehicle;

@@ -24,6 +24,7 @@ interface Layer {
 const domain = /^src\/domain\//;
 const usecases = /^src\/usecases\//;
 const contract = /^src\/contract\//;
+const batch = /^src\/batch\//;
 const builtIn = /^node:/;
 
 const layers: readonly Layer[] = [
@@ -56,13 +57,18 @@ const layers: readonly Layer[] = [
     packages: [builtIn, /^drizzle-orm(\/|$)/, /^better-sqlite3$/],
   },
   {
+    of: batch,
+    files: [batch, usecases, contract],
+    packages: [/^node:timers\/promises$/, /^csv-parse\/sync$/, /^lru-cache$/],
+  },
+  {
     of: /^src\/http\//,
-    files: [/^src\/http\//, usecases, contract],
+    files: [/^src\/http\//, usecases, contract, batch],
     packages: [builtIn, /^hono(\/|$)/, /^@hono\//, /^pino$/, /^lru-cache$/, /^graphql(-yoga)?$/],
   },
   {
     of: /^src\/cli\//,
-    files: [/^src\/cli\//, usecases, contract],
+    files: [/^src\/cli\//, usecases, contract, batch],
     packages: [builtIn, /^commander$/],
   },
 ];
@@ -125,6 +131,8 @@ describe('a source that breaks the table is caught', () => {
     ['src/contract/fit.ts', "import { Hono } from 'hono';"],
     ['src/store/rows.ts', "import { checkFit } from '../usecases/check-fit.js';"],
     ['src/store/rows.ts', "import { z } from 'zod';"],
+    ['src/batch/rows.ts', "import { app } from '../http/app.js';"],
+    ['src/batch/rows.ts', "import { judge } from '../domain/judge/judge.js';"],
     ['src/http/app.ts', "import { rows } from '../store/rows.js';"],
     ['src/http/app.ts', "import { table } from '../cli/table.js';"],
     ['src/http/app.ts', "import { judge } from '../domain/judge/verdict.js';"],

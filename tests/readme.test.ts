@@ -81,6 +81,18 @@ describe('the README', () => {
     expect(data).toEqual(JSON.parse(quoted));
   });
 
+  test('quotes a batch', async () => {
+    const database = freshDatabase();
+    const files = { 'demo.ndjson': read('db/demo/catalogue.ndjson') };
+    await run(['publish', 'demo.ndjson'], { files, database });
+    const [, lines = ''] = /printf '%s\\n' (.*) \|/.exec(readme) ?? [];
+    const input = [...lines.matchAll(/'([^']*)'/g)].map(([, line]) => `${line}\n`).join('');
+    const world = { untilStopped: () => new Promise<string>(() => undefined) };
+    const { out } = await run(['batch', '-', '--in', 'csv'], { database, input, world });
+    const cut = out.split('\r\n').map((row) => row.split(',').slice(0, 10).join(','));
+    expect(between('kind,line,ref', '```')).toBe(cut.join('\n'));
+  });
+
   test('quotes the answer where there is no way', () => {
     const page = read('tests/demo/golden/kits/long-awd/late-gearbox-and-old-axle.txt');
     const quoted = between('Not all of this can be had together', '[...]');

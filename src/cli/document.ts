@@ -78,9 +78,14 @@ const UNREADABLE: ReadonlyMap<string, readonly [string, string]> = new Map([
   ['ERR_FS_FILE_TOO_LARGE', ['is larger than 2 GiB', 'Split the catalogue.']],
 ]);
 
-async function readBytes(file: string, world: World): Promise<Uint8Array> {
+function readBytes(file: string, world: World): Promise<Uint8Array> {
+  return readable(file, () => world.readFile(file));
+}
+
+/** What reads a file; throws `CommandFault` where a person can do something about it. */
+export async function readable<Read>(file: string, read: () => Promise<Read>): Promise<Read> {
   try {
-    return await world.readFile(file);
+    return await read();
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';
     const known = UNREADABLE.get(code);

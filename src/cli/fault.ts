@@ -3,15 +3,24 @@
  * says that the question, the document, the usage or the store is at fault; 1 that the program is.
  */
 
+import { type LineFault, LineRefused } from '../batch/line-refused.js';
 import type { Language } from '../contract/language.js';
 import type { FaultWire } from '../contract/problem.js';
-import { typeOf } from '../contract/problems/problem-type.js';
+import { type ProblemCode, typeOf } from '../contract/problems/problem-type.js';
 import { problemWords, saidFault, sayDetail } from '../contract/problems/words.js';
 import { DocumentRefused, QuestionError, StoreFault } from '../usecases/errors.js';
 import type { AskView } from '../usecases/vehicle-view.js';
 
 /** The exit codes of every command. That a part does not fit is an answer. */
-export const EXIT = { answered: 0, bug: 1, fault: 2 } as const;
+export const EXIT = {
+  answered: 0,
+  bug: 1,
+  fault: 2,
+  /** All lines of a batch were asked, and some of them have faults. */
+  faultyLines: 3,
+  /** A batch was broken off before its end. */
+  brokenOff: 4,
+} as const;
 
 /** Codes of faults that only the command line knows; the others are those of the use-cases. */
 export type CommandFaultCode =
@@ -94,6 +103,7 @@ const TITLES: Readonly<Record<OwnCode, string>> = {
 /** The problem of an error; null where the error is a bug of the program. */
 export function problemOf(error: unknown, lang: Language): Problem | null {
   if (error instanceof QuestionError) return questionProblem(error, lang);
+  if (error instanceof LineRefused) return refusedProblem(error, lang);
   if (error instanceof DocumentRefused) {
     const { faults, warnings } = error;
     const detail = `${upper(error.message)}; nothing of it was stored.`;
@@ -113,8 +123,24 @@ export function problemOf(error: unknown, lang: Language): Problem | null {
 
 /** A question is refused in the language in which its answer would have come. */
 function questionProblem({ code, faults, ask }: QuestionError, lang: Language): Problem {
-  const errors = faults.map(({ at, ...fault }) => ({
+  const placed = faults.map(({ at, ...fault }) => ({
     ...(at === null ? {} : { parameter: at }),
+    ...fault,
+  }));
+  return refusedProblem({ code, faults: placed, ask }, lang);
+}
+
+/** What a question, or a line of many, is refused for. */
+export interface Refused {
+  readonly code: ProblemCode;
+  readonly faults: readonly LineFault[];
+  readonly ask?: readonly AskView[];
+}
+
+export function refusedProblem({ code, faults, ask = [] }: Refused, lang: Language): Problem {
+  const errors = faults.map(({ pointer, parameter, ...fault }) => ({
+    ...(pointer === undefined ? {} : { pointer }),
+    ...(parameter === undefined ? {} : { parameter }),
     ...saidFault(fault, lang),
   }));
   return {

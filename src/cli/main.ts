@@ -5,12 +5,12 @@
  */
 
 import { createHash } from 'node:crypto';
-import { readFile, writeFile } from 'node:fs/promises';
+import { open, readFile, writeFile } from 'node:fs/promises';
 import { ENGINE } from '../domain/engine.js';
 import { openStore } from '../store/sqlite.js';
 import type { Digest } from '../usecases/ports.js';
 import { runProgram } from './program.js';
-import type { Output, World } from './world.js';
+import type { Input, Output, World } from './world.js';
 
 function outputOf(stream: NodeJS.WriteStream): Output {
   // A reader that has seen enough, such as `head`, closes the pipe: that is no failure.
@@ -31,6 +31,25 @@ async function readInput(): Promise<Uint8Array> {
   const chunks: Buffer[] = [];
   for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
   return Buffer.concat(chunks);
+}
+
+async function openInput(path: string): Promise<Input> {
+  if (path === '-') {
+    const { stdin } = process;
+    return { bytes: null, chunks: stdin, close: () => stdin.destroy() };
+  }
+  const file = await open(path);
+  const { size } = await file.stat();
+  // A pipe has no size that says anything.
+  const chunks = file.createReadStream();
+  return { bytes: size > 0 ? size : null, chunks, close: () => chunks.destroy() };
+}
+
+/** Whoever reads slowly is waited for. */
+function writeOut(text: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    process.stdout.write(text, (error) => (error ? reject(error) : resolve()));
+  });
 }
 
 const ENDING = ['SIGINT', 'SIGTERM'] as const;
@@ -58,6 +77,8 @@ const world: World = {
   readFile,
   writeFile: (path, text) => writeFile(path, text),
   readInput,
+  openInput,
+  writeOut,
   openStore: (path, mode) => openStore(path, { mode: MODES[mode] }),
   // Only `serve` needs the service and what it is made of.
   startService: async (request) =>

@@ -5,6 +5,7 @@
 
 import { Command, CommanderError } from 'commander';
 import { type Language, spokenFor } from '../contract/language.js';
+import { addBatch } from './batch.js';
 import { addCalculate } from './calculate.js';
 import { addCodes } from './codes.js';
 import { addDriveline } from './driveline.js';
@@ -32,7 +33,8 @@ import type { Output, World } from './world.js';
 
 const ENDING = `
 Exit codes: 0 answered ("does not fit" is an answer), 2 the question, document, usage or database
-is at fault, 1 the program is. NO_COLOR turns colour off.
+is at fault, 3 some lines of a batch are, 4 a batch was broken off, 1 the program is at fault.
+NO_COLOR turns colour off.
 
 Examples:
   $ faying publish catalogue.json
@@ -88,6 +90,7 @@ function programOf(session: Session): Command {
     add(show, session);
   }
   addIdentify(program, session);
+  addBatch(program, session);
   addEditions(program, session);
   addDriveline(program, session);
   addCalculate(program, session);

@@ -14,6 +14,14 @@ export interface Output {
   readonly columns: number | null;
 }
 
+export interface Input {
+  /** How many there are; null where nobody knows before the end. */
+  readonly bytes: number | null;
+  readonly chunks: AsyncIterable<Uint8Array>;
+  /** Reads no further. */
+  close(): void;
+}
+
 /** `write` makes the database where there is none yet; `read` never changes anything. */
 export type StoreMode = 'read' | 'write';
 
@@ -49,6 +57,10 @@ export interface World {
   /** Puts a text in the place of what the file had. Throws what `node:fs` throws. */
   writeFile(path: string, text: string): Promise<void>;
   readInput(): Promise<Uint8Array>;
+  /** The bytes of a file, or of the standard input for `-`, as they are asked for. */
+  openInput(path: string): Promise<Input>;
+  /** Comes true when the text is out; rejects with `EPIPE` where nobody reads any more. */
+  writeOut(text: string): Promise<void>;
   /** Throws `StoreFault` where the database cannot be used. */
   openStore(path: string, mode: StoreMode): OpenStore;
   /** Throws `StoreFault`, or `CommandFault` where the port cannot be had. */

@@ -6,6 +6,7 @@
  */
 
 import { CALCULATE_EXAMPLES } from './calculate.js';
+import { FIT_BATCH_EXAMPLES } from './fit-batch-examples.js';
 import type { Operation } from './operation.js';
 
 export interface ExampleRequest {
@@ -18,11 +19,20 @@ export interface ExampleRequest {
   /** Parameters as a URL has them, for a question in a URL. */
   readonly search?: string;
   readonly body?: Readonly<Record<string, unknown>>;
+  /** Many lines in place of one body. */
+  readonly lines?: ExampleLines;
+}
+
+/** Of which media type they are, and which their answer is to have. */
+export interface ExampleLines {
+  readonly type: string;
+  readonly accept: string;
+  readonly text: string;
 }
 
 export interface Example extends ExampleRequest {
   readonly status: number;
-  /** What the service said: an answer, or a problem. */
+  /** What the service said: an answer, or a problem; the text of it, where it is many lines. */
   readonly answer: unknown;
 }
 
@@ -39,6 +49,7 @@ const BEHIND_THE_GEARBOX = [
 
 export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
   ...CALCULATE_EXAMPLES,
+  ...FIT_BATCH_EXAMPLES,
   {
     operationId: 'checkFit',
     name: 'not-alone',

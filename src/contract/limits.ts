@@ -29,6 +29,7 @@ export type LimitUnit =
   | 'routes'
   | 'steps'
   | 'tokens'
+  | 'times'
   | 'values';
 
 export interface Limit {
@@ -62,6 +63,16 @@ export const LIMITS = {
     // Longer than any answer is worked on.
     value: 120_000,
     unit: 'milliseconds',
+  },
+  batchLineBytes: {
+    // A question that names every place and writes out what was measured has a tenth of it.
+    value: 65_536,
+    unit: 'bytes',
+  },
+  gzipExpansion: {
+    // A list of the same few names over and over comes to a tenth of it.
+    value: 200,
+    unit: 'times',
   },
   bodyValues: {
     // Several times as many as a question has that names every place and writes out two faces.
@@ -114,6 +125,10 @@ export const LIMITS = {
   },
   nameCharacters: {
     // Ids are shorter, numbers of articles may be as long.
+    value: 200,
+    unit: 'characters',
+  },
+  refCharacters: {
     value: 200,
     unit: 'characters',
   },

@@ -24,8 +24,19 @@ export interface Operation {
   /** What stands in the body; null where there is none. */
   readonly body: z.ZodType | null;
   readonly answer: { readonly schema: z.ZodType; readonly description: string };
+  /**
+   * Where question and answer are many lines, NDJSON or CSV: `body` and `answer.schema` are of one
+   * line, which the document knows by these names.
+   */
+  readonly lines?: { readonly question: LineForm; readonly answer: LineForm };
   /** The use-case's own errors, as far as this question can meet them. */
   readonly errors: readonly QuestionErrorCode[];
+}
+
+export interface LineForm {
+  readonly name: string;
+  /** What rows of CSV have, in words. */
+  readonly columns: string;
 }
 
 /** Of every question in a body: OpenAPI 3.1 has no word for the method. */

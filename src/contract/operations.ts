@@ -7,6 +7,7 @@ import { listCodesOperation } from './codes.js';
 import { driveVehicleOperation } from './driveline.js';
 import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
+import { fitBatchOperation } from './fit-batch.js';
 import { listFittedVehiclesOperation } from './fitted-vehicles.js';
 import { listFittingPartsOperation } from './fitting-parts.js';
 import { liveOperation, readyOperation } from './health.js';
@@ -28,6 +29,7 @@ export const OPERATIONS: readonly Operation[] = [
   askFitOperation,
   listFittingPartsOperation,
   listFittedVehiclesOperation,
+  fitBatchOperation,
   findKitsOperation,
   askKitsOperation,
   inspectOperation,

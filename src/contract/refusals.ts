@@ -38,11 +38,12 @@ export function refusalsOf(operation: Operation, codes: readonly ProblemCode[]):
 
 /** A request that is answered, with one thing that is refused; null where none is known. */
 function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): Spoilt | null {
-  const { segment, search, body } = good;
+  const { segment, search, body, lines } = good;
   const request = {
     ...(segment === undefined ? {} : { segment }),
     ...(search === undefined ? {} : { search }),
     ...(body === undefined ? {} : { body }),
+    ...(lines === undefined ? {} : { lines }),
   };
   if (code.startsWith('unknown-') && operation.segment !== null && code !== 'unknown-edition') {
     return { summary: 'One that is not in the catalogue', segment: 'nowhere' };

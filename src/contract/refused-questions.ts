@@ -7,9 +7,16 @@
 
 import { CALCULATE_REFUSED } from './calculate.js';
 import type { ExampleRequest } from './examples.js';
+import { FIT_BATCH_REFUSED } from './fit-batch-examples.js';
 import type { ProblemCode } from './problems/problem-type.js';
 
-type RefusedQuestion = Pick<ExampleRequest, 'summary' | 'segment' | 'search' | 'body'>;
+/** What only some operations refuse. */
+export type RefusedQuestion = Pick<
+  ExampleRequest,
+  'summary' | 'segment' | 'search' | 'body' | 'lines'
+> & {
+  readonly headers?: Readonly<Record<string, string>>;
+};
 
 const SPIGOT_OF_NO_FACE = {
   on: { part: 'front-hub-used', interface: 'wheels', parameter: 'spigot' },
@@ -21,6 +28,7 @@ export const REFUSED_QUESTIONS: Readonly<
   Record<string, Readonly<Partial<Record<ProblemCode, RefusedQuestion>>>>
 > = {
   ...CALCULATE_REFUSED,
+  askFitBatch: FIT_BATCH_REFUSED,
   checkFit: {
     'unknown-vehicle': {
       summary: 'A vehicle that is not in the catalogue',

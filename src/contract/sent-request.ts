@@ -35,17 +35,21 @@ export interface AskedRequest extends Omit<ExampleRequest, 'name' | 'summary'> {
 const BEFORE_STOP = 9;
 
 export function sentRequest(request: AskedRequest): SentRequest {
-  const { operationId, headers, body, stop } = request;
+  const { operationId, headers, body, lines, stop } = request;
   const operation = OPERATIONS.find((one) => one.operationId === operationId);
   if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
   const target = addressOf(request, operation);
   const method = request.method ?? operation.method.toUpperCase();
-  if (body === undefined) return { method, target, headers: headers ?? {}, body: null };
+  if (body === undefined && lines === undefined) {
+    return { method, target, headers: headers ?? {}, body: null };
+  }
+  const { type = 'application/json', accept } = lines ?? {};
+  const own = { 'content-type': type, ...(accept === undefined ? {} : { accept }) };
   return {
     method,
     target,
-    headers: { 'content-type': 'application/json', ...headers },
-    body: request.text ?? JSON.stringify(body),
+    headers: { ...own, ...headers },
+    body: request.text ?? lines?.text ?? JSON.stringify(body),
     ...(stop === undefined ? {} : { stops: { after: BEFORE_STOP, by: stop } }),
   };
 }

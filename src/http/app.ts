@@ -11,6 +11,7 @@ import { mountDocument } from './routes/document.js';
 import { mountDriveline } from './routes/driveline.js';
 import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
+import { mountFitBatch } from './routes/fit-batch.js';
 import { mountFits } from './routes/fits.js';
 import { mountHealth } from './routes/health.js';
 import { mountIdentify } from './routes/identify.js';
@@ -32,6 +33,7 @@ export function createApp(deps: ServiceDeps): App {
   const groups = [
     mountFit,
     mountFits,
+    mountFitBatch,
     mountKits,
     mountInspect,
     mountDriveline,

@@ -8,6 +8,7 @@
  */
 
 import { ordered } from '../contract/canonical.js';
+import type { Language } from '../contract/language.js';
 import { LIMITS } from '../contract/limits.js';
 import type { QueryGrammar } from '../contract/parameters.js';
 import type { Library } from '../usecases/library.js';
@@ -44,7 +45,7 @@ export interface Asked {
 /** The edition and language that a question without them is asked of. */
 export interface Settled {
   readonly head: EditionHead;
-  readonly lang: string;
+  readonly lang: Language;
 }
 
 export function settle(service: Service, { request }: Exchange, asked: Asked): Settled {

@@ -8,7 +8,6 @@ import { LIMITS } from '../contract/limits.js';
 import {
   type Exchange,
   type Headers,
-  JSON_TYPE,
   openExchange,
   optionsReply,
   problemReply,
@@ -30,15 +29,12 @@ export interface Methods {
   readonly get?: Handling;
   /** A question in a body: by POST, and by QUERY, which says besides that it changes nothing. */
   readonly ask?: Handling;
-  /** What the answers of this path are. */
-  readonly mediaType: string;
+  /** What the answers of this path are; of several the client chooses one. */
+  readonly mediaType: string | readonly string[];
 }
 
 /** Safe and idempotent, with a body: draft-ietf-httpbis-safe-method-w-body. */
 const QUERY = 'QUERY';
-
-/** The same draft, section 3: of what type the body of a QUERY may be. */
-const ACCEPT_QUERY = { 'accept-query': JSON_TYPE } as const;
 
 interface Route {
   /** As the log names it. */
@@ -50,17 +46,19 @@ interface Route {
 const NO_ROUTE: Route = { path: 'none', headers: {} };
 
 export function mount(app: App, service: Service, path: string, methods: Methods): void {
-  const { get, ask, mediaType } = methods;
+  const { get, ask } = methods;
+  const mediaTypes = [methods.mediaType].flat();
   const allow = [...(get ? ['GET', 'HEAD'] : []), ...(ask ? ['POST', QUERY] : []), 'OPTIONS'].join(
     ', ',
   );
-  const route = { path, headers: ask ? ACCEPT_QUERY : {} };
+  // The same draft, section 3: of what types the body of a QUERY may be; the answer has the same.
+  const route = { path, headers: ask ? { 'accept-query': mediaTypes.join(', ') } : {} };
   const on = (handling: Handling) => (context: Context<ServiceEnv>) =>
     handle(context, service, route, {
       placeOf: handling.placeOf,
       answer: (exchange) => {
         checkTarget(exchange);
-        checkAccept(exchange, mediaType);
+        checkAccept(exchange, mediaTypes);
         return handling.answer(exchange);
       },
     });
@@ -91,9 +89,11 @@ function checkTarget({ path, search }: Exchange): void {
   throw new Refusal('url-too-long', [fault]);
 }
 
-function checkAccept({ request }: Exchange, mediaType: string): void {
-  if (accepts(request.headers.get('accept'), mediaType)) return;
-  throw new Refusal('not-acceptable', [{ code: 'type-not-accepted', data: { type: mediaType } }]);
+function checkAccept({ request }: Exchange, mediaTypes: readonly string[]): void {
+  const accept = request.headers.get('accept');
+  if (mediaTypes.some((mediaType) => accepts(accept, mediaType))) return;
+  const type = mediaTypes.join(', ');
+  throw new Refusal('not-acceptable', [{ code: 'type-not-accepted', data: { type } }]);
 }
 
 function refuseMethod({ request, path }: Exchange, allow: string): never {

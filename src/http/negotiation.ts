@@ -18,19 +18,48 @@ const LONGEST_HEADER = LIMITS.wishCharacters.value;
 const WEIGHT = /^(0(\.\d{0,3})?|1(\.0{0,3})?)$/;
 
 const MEDIA_RANGE = /^(\*\/\*|[\w!#$&^.+-]+\/(\*|[\w!#$&^.+-]+))$/;
+const CODING_RANGE = /^(\*|[\w.-]+)$/;
 const LANGUAGE_RANGE = /^(\*|[A-Za-z]{1,8}(-[A-Za-z0-9]{1,8})*)$/;
 
 /** Whether the media type may be sent; the most specific range that names it decides. */
 export function accepts(header: string | null, mediaType: string): boolean {
-  if (header === null) return true;
-  const wishes = wishesOf(header, MEDIA_RANGE);
-  if (wishes.length === 0) return true;
+  return weightOf(header, mediaType) > 0;
+}
+
+function weightOf(header: string | null, mediaType: string): number {
+  const wishes = header === null ? [] : wishesOf(header, MEDIA_RANGE);
+  if (wishes.length === 0) return 1;
   const [major = ''] = mediaType.split('/');
-  for (const range of [mediaType, `${major}/*`, '*/*']) {
+  return weightIn(wishes, [mediaType, `${major}/*`, '*/*']);
+}
+
+/** The most that the first of the ranges which is named is wished for; 0 where none is. */
+function weightIn(wishes: readonly Wish[], ranges: readonly string[]): number {
+  for (const range of ranges) {
     const named = wishes.filter((wish) => wish.range === range);
-    if (named.length > 0) return named.some(({ weight }) => weight > 0);
+    if (named.length > 0) return Math.max(...named.map(({ weight }) => weight));
   }
-  return false;
+  return 0;
+}
+
+/** The media type that is wished for most; the first of equals. */
+export function wishedType<Type extends string>(
+  header: string | null,
+  mediaTypes: readonly [Type, ...Type[]],
+): Type {
+  const [first, ...others] = mediaTypes;
+  let best = { type: first, weight: weightOf(header, first) };
+  for (const type of others) {
+    const weight = weightOf(header, type);
+    if (weight > best.weight) best = { type, weight };
+  }
+  return best.type;
+}
+
+/** Whether an answer may be coded so: only where the client says it (RFC 9110 section 12.5.3). */
+export function acceptsCoding(header: string | null, coding: string): boolean {
+  if (header === null) return false;
+  return weightIn(wishesOf(header, CODING_RANGE), [coding, '*']) > 0;
 }
 
 /** The language that is spoken to a client: that of `lang`, else the one it wishes for most. */

@@ -40,21 +40,27 @@ export class Examples {
     this.components = components;
   }
 
-  /** What the service says with this status. */
-  answers(operation: Operation, status: number): Field {
+  /** What the service says with this status; in lines of this type, where it has several. */
+  answers(operation: Operation, status: number, type?: string): Field {
     return fieldOf(
-      this.#of(operation, status).map(({ name, summary, answer }) => {
-        const shown = { summary, value: answer };
-        const component = this.#names.get(JSON.stringify(shown));
-        return [name, component === undefined ? shown : refTo('examples', component)];
-      }),
+      this.#of(operation, status)
+        .filter(({ lines }) => type === undefined || lines?.accept === type)
+        .map(({ name, summary, answer }) => {
+          const shown = { summary, value: answer };
+          const component = this.#names.get(JSON.stringify(shown));
+          return [name, component === undefined ? shown : refTo('examples', component)];
+        }),
     );
   }
 
   /** The questions in a body that have an answer. */
-  questions(operation: Operation): Field {
+  questions(operation: Operation, type?: string): Field {
     return fieldOf(
-      this.#of(operation, 200).map(({ name, summary, body }) => [name, { summary, value: body }]),
+      this.#of(operation, 200)
+        .filter(({ lines }) => type === undefined || lines?.type === type)
+        .map(({ name, summary, body, lines }) => {
+          return [name, { summary, value: lines?.text ?? body }];
+        }),
     );
   }
 

@@ -15,13 +15,13 @@ import type { Operation } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { ProblemCode } from '../contract/problems/problem-type.js';
 import { problemWords } from '../contract/problems/words.js';
+import { contentOf } from './openapi-content.js';
 import { type Examples, type Reference, refTo } from './openapi-examples.js';
 import { PROBLEMS } from './problem.js';
 
 export type Route = Parameters<OpenAPIHono['openAPIRegistry']['registerPath']>[0];
 type Responses = Route['responses'];
 
-const JSON_TYPE = 'application/json';
 const PROBLEM_TYPE = 'application/problem+json';
 
 /** The document is in English. */
@@ -45,6 +45,10 @@ const HEADERS = {
       'canonical form. A question that no URL can say has none.',
     schema: TEXT,
   },
+  'Content-Encoding': {
+    description: 'The answer is packed, where the client takes that.',
+    schema: { type: 'string' as const, enum: ['gzip'] },
+  },
   'Content-Language': { description: 'Language of the sentences.', schema: TEXT },
   'Cache-Control': { description: 'For how long the answer holds.', schema: TEXT },
   Vary: { description: 'Headers of the request that lead to another answer.', schema: TEXT },
@@ -58,8 +62,8 @@ const HEADERS = {
   },
   'Content-Security-Policy': { description: 'Nothing in it is to be run.', schema: TEXT },
   'Accept-Query': {
-    description: 'This path takes QUERY, with a body of this type.',
-    schema: { type: 'string' as const, enum: [JSON_TYPE] },
+    description: 'This path takes QUERY, with a body of one of these types.',
+    schema: TEXT,
   },
   'Access-Control-Allow-Origin': {
     description: 'The page that asked may read the answer, where its origin is let.',
@@ -70,8 +74,8 @@ const HEADERS = {
     schema: TEXT,
   },
   Allow: { description: 'The methods that the path takes.', schema: TEXT },
-  Accept: { description: 'The type that a body is to have.', schema: TEXT },
-  'Accept-Encoding': { description: 'The coding that a body is to have: none.', schema: TEXT },
+  Accept: { description: 'The types that a body may have.', schema: TEXT },
+  'Accept-Encoding': { description: 'The codings that a body may have.', schema: TEXT },
   'Retry-After': {
     description: 'Seconds after which to ask again.',
     schema: { type: 'integer' as const, minimum: 0 },
@@ -110,11 +114,10 @@ function perhaps(name: string): string {
 export function responsesOf(operation: Operation, examples: Examples): Responses {
   const { answer } = operation;
   const headers = headersOf(carriedBy(operation));
-  const shown = examples.answers(operation, 200);
   const ok = {
     description: answer.description,
     headers,
-    content: { [JSON_TYPE]: { schema: answer.schema, ...shown } },
+    content: contentOf(operation, 'answer', (type) => examples.answers(operation, 200, type)),
   };
   const same = { description: 'The answer that the client has already still holds.', headers };
   return {
@@ -132,6 +135,7 @@ function carriedBy(operation: Operation): Carried {
   const answered: HeaderName[] = [...always];
   const sometimes: HeaderName[] = [...some];
   if (speaks(operation)) answered.push('Content-Language');
+  if (operation.lines !== undefined) sometimes.push('Content-Encoding');
   // The list of editions is there before there is one; codes, limits and formulas are those of the
   // program.
   if (tag === 'editions') sometimes.push('Faying-Edition');
@@ -196,7 +200,8 @@ function ownProblems(operation: Operation): readonly ProblemCode[] {
 /** Every problem that a route can answer with, once there is a request to it. */
 export function problemsOf(operation: Operation): readonly ProblemCode[] {
   const body: readonly ProblemCode[] = [
-    'malformed-json',
+    // Of many lines each is JSON or not by itself.
+    ...(operation.lines === undefined ? (['malformed-json'] as const) : []),
     'malformed-request',
     'body-too-large',
     'unsupported-media-type',

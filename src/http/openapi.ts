@@ -19,6 +19,7 @@ import { isListReading, type Parameter, type ParameterGroup } from '../contract/
 import { problemSchema } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
 import { REASON_BY_CODE, reasonByCodeSchema } from '../contract/reason-codes.js';
+import { contentOf } from './openapi-content.js';
 import { Examples, refTo } from './openapi-examples.js';
 import {
   headerComponents,
@@ -27,8 +28,6 @@ import {
   responsesOf,
   speaks,
 } from './openapi-responses.js';
-
-const JSON_TYPE = 'application/json';
 
 export function openapiDocument(given: readonly Example[]): object {
   const examples = new Examples(given);
@@ -48,6 +47,11 @@ export function openapiDocument(given: readonly Example[]): object {
     registry.registerComponent('examples', name, example);
   }
   registry.registerComponent('schemas', REASON_BY_CODE, reasonByCodeSchema());
+  for (const { body, answer, lines } of OPERATIONS) {
+    if (lines === undefined || body === null) continue;
+    registry.register(lines.question.name, body);
+    registry.register(lines.answer.name, answer.schema);
+  }
   for (const operation of OPERATIONS) registry.registerPath(routeOf(operation, examples));
   return app.getOpenAPI31Document({
     openapi: '3.1.0',
@@ -110,7 +114,7 @@ const HEADER_PARAMETERS = {
 
 function routeOf(operation: Operation, examples: Examples): Route {
   const { method, path, operationId, tag, summary, description, query, body } = operation;
-  const content = { schema: body ?? z.never(), ...examples.questions(operation) };
+  const content = contentOf(operation, 'question', (type) => examples.questions(operation, type));
   return {
     method,
     path,
@@ -126,7 +130,7 @@ function routeOf(operation: Operation, examples: Examples): Route {
     ],
     request: {
       query: z.strictObject(Object.fromEntries(query.parameters.map(plainParameter))),
-      ...(body === null ? {} : { body: { required: true, content: { [JSON_TYPE]: content } } }),
+      ...(body === null ? {} : { body: { required: true, content } }),
     },
     responses: responsesOf(operation, examples),
   };

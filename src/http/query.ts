@@ -20,7 +20,7 @@ import {
 import { languageTag, PLACE_PATTERN } from '../contract/question.js';
 import { wantIn, wantText } from '../contract/wish-text.js';
 import { USUAL_KIT } from '../usecases/kit-input.js';
-import { hasPrefix } from '../usecases/part-names.js';
+import { hasPrefix, splitNames } from '../usecases/part-names.js';
 import { checkForm, formRefusal, type ReadFields } from './form.js';
 import type { Place, PlacedFault } from './problem.js';
 
@@ -154,11 +154,11 @@ function readTexts(texts: readonly [string, ...string[]], reading: Reading): unk
     case 'boolean':
       return text === 'true' ? true : text === 'false' ? false : text;
     case 'list':
-      return texts.flatMap(namesIn);
+      return texts.flatMap(splitNames);
     case 'wants':
-      return texts.flatMap(namesIn).map((name) => wantIn(name, hasPrefix));
+      return texts.flatMap(splitNames).map((name) => wantIn(name, hasPrefix));
     case 'parts':
-      return texts.flatMap(namesIn).map((part) => ({ part }));
+      return texts.flatMap(splitNames).map((part) => ({ part }));
     case 'lots':
       return texts.length === 1 && isWord(text) ? text : texts.flatMap((one) => one.split(','));
     case 'text':
@@ -168,11 +168,6 @@ function readTexts(texts: readonly [string, ...string[]], reading: Reading): unk
 
 function isWord(text: unknown): boolean {
   return text === 'all' || text === 'none';
-}
-
-/** Ids with commas between; or one name that says what it is, and may have commas itself. */
-function namesIn(text: string): string[] {
-  return hasPrefix(text) ? [text] : text.split(',');
 }
 
 /** The parameter that a field of the question came from. */

@@ -2,11 +2,12 @@
  * Listens, and stops without cutting anybody short.
  */
 
-import { createServer, type Server } from 'node:http';
+import { createServer, type IncomingMessage, type Server } from 'node:http';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { getRequestListener } from '@hono/node-server';
 import type { Logger } from 'pino';
 import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
+import { OPERATIONS } from '../contract/operations.js';
 import { isRefused, refuseEarly, unreadable } from './early.js';
 import type { App } from './mount.js';
 import { Lifecycle } from './service.js';
@@ -52,7 +53,8 @@ export async function startServer(app: App, options: ServerOptions): Promise<Run
     errorHandler: (error) => unreadable(error, early),
   });
   const settings = {
-    requestTimeout: limits.arrivalMs,
+    // Of bodies that are to arrive in time, see `inTime`: a stream takes as long as it takes.
+    requestTimeout: 0,
     headersTimeout: limits.arrivalMs,
     connectionsCheckingInterval: Math.min(limits.arrivalMs, LATE_MS),
     // Node refuses what is as large, and takes what is smaller.
@@ -60,7 +62,9 @@ export async function startServer(app: App, options: ServerOptions): Promise<Run
     requireHostHeader: false,
   };
   const server = createServer(settings, (incoming, outgoing) => {
-    if (!isRefused(incoming, outgoing, early)) void listener(incoming, outgoing);
+    if (isRefused(incoming, outgoing, early)) return;
+    if (!isStreamed(incoming)) inTime(server, incoming, limits.arrivalMs);
+    void listener(incoming, outgoing);
   });
   // Who reads nothing would otherwise hold the connection, and the answer, for ever.
   server.timeout = limits.stallMs;
@@ -77,6 +81,28 @@ export async function startServer(app: App, options: ServerOptions): Promise<Run
     return ending;
   };
   return { url, close };
+}
+
+/** Paths whose questions come as long as their answers are taken: they stall, or are not late. */
+const STREAMED: ReadonlySet<string> = new Set(
+  OPERATIONS.filter(({ lines }) => lines !== undefined).map(({ path }) => path),
+);
+
+function isStreamed({ url = '' }: IncomingMessage): boolean {
+  const [path = ''] = url.split('?');
+  return STREAMED.has(path);
+}
+
+/** Tells of a body that has not arrived in time, as Node itself does of a head. */
+function inTime(server: Server, incoming: IncomingMessage, ms: number): void {
+  const { socket } = incoming;
+  const late = setTimeout(() => {
+    if (incoming.complete) return;
+    const code = 'ERR_HTTP_REQUEST_TIMEOUT';
+    server.emit('clientError', Object.assign(new Error('the body is late'), { code }), socket);
+  }, ms);
+  // A request that is answered, or gone, is no longer waited for.
+  for (const event of ['end', 'close']) incoming.once(event, () => clearTimeout(late));
 }
 
 function listening(server: Server, port: number, host: string): Promise<void> {

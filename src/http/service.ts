@@ -8,6 +8,7 @@ import { calculate } from '../usecases/calculate.js';
 import { checkFit } from '../usecases/check-fit.js';
 import { checkFitPartly } from '../usecases/check-fit-partly.js';
 import { driveVehicle } from '../usecases/drive-vehicle.js';
+import { startFitBatch } from '../usecases/fit-batch.js';
 import { identifyVehicle } from '../usecases/identify-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -35,6 +36,7 @@ export const USE_CASES = {
   checkFitPartly,
   listFittingParts,
   listFittedVehicles,
+  startFitBatch,
   resolveKitQuestion,
   identifyVehicle,
   inspectVehicle,

@@ -20,6 +20,11 @@ import type { Speaker } from './speaker.js';
 export interface NamingInput extends CommonInput {
   /** Of the price and stock list; the newest where it is left out. */
   readonly offers?: number;
+  /**
+   * Whether it is looked what was probably meant by a name of nothing. It is, where this is left
+   * out; who asks a million questions need not wait for it each time.
+   */
+  readonly guesses?: boolean;
 }
 
 export interface FoundPart {
@@ -57,7 +62,8 @@ export class AskedParts {
   /** All that were found, and where they are named; those beside others again in `#named`. */
   readonly #places: { readonly part: Part; readonly at: string }[] = [];
   readonly #named: NamedHere[] = [];
-  #guessed = 0;
+  /** How many names may still be compared with all that there are. */
+  #guesses: number;
 
   /** @param names every name of a part that the question has. */
   constructor({ library, edition, input }: Asking, names: readonly string[], faults: Faults) {
@@ -66,6 +72,7 @@ export class AskedParts {
     this.#found = new Map(names.map((name) => [name, withId(this.#names.find(name))]));
     this.#faults = faults;
     this.#lang = spokenFor(input.lang);
+    this.#guesses = input.guesses === false ? 0 : MOST_GUESSED;
     const ids = [...this.#found.values()].flatMap(({ id }) => id ?? []);
     this.catalogue = withArticles(edition.catalogue, ids);
     this.offers = names.some(isSku) ? skus().number : null;
@@ -160,8 +167,8 @@ export class AskedParts {
   }
 
   #meantBy(name: string): string | null {
-    this.#guessed += 1;
-    return this.#guessed > MOST_GUESSED ? null : this.#names.near(name);
+    this.#guesses -= 1;
+    return this.#guesses < 0 ? null : this.#names.near(name);
   }
 
   #addAmbiguous(name: string, parts: readonly Part[], works: readonly string[], at: string): void {

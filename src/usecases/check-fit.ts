@@ -3,7 +3,7 @@
  * in its place; and where that does not do, what has to change around it.
  */
 
-import type { Vehicle } from '../domain/catalogue/catalogue.js';
+import type { Catalogue, Vehicle } from '../domain/catalogue/catalogue.js';
 import type { ReasonData } from '../domain/explain/reason.js';
 import { type Companion, type Fit, type FitAt, judgeFit, placesFor } from '../domain/judge/fit.js';
 import type { Judgement } from '../domain/judge/judge.js';
@@ -39,7 +39,36 @@ export interface FitInput extends VehicleInput {
   readonly steps?: number;
 }
 
+/** The part alone, before a word is said of it, and what the names of the question led to. */
+export interface JudgedFit {
+  readonly input: FitInput;
+  readonly edition: Edition;
+  readonly vehicle: Vehicle;
+  readonly found: FoundPart;
+  readonly parts: AskedParts;
+  readonly companions: ReadonlyMap<string, readonly Companion[]>;
+  /** With the worked and the measured parts of the question. */
+  readonly catalogue: Catalogue;
+  readonly fit: Fit;
+}
+
 export function checkFit(library: Library, input: FitInput): FitAnswer {
+  const judged = judgeAlone(library, input);
+  const { edition, vehicle, found, companions, catalogue, fit } = judged;
+  const speaker = new Speaker({
+    catalogue,
+    layout: vehicle.layout,
+    lang: input.lang,
+    units: input.units,
+  });
+  if (input.changes === 'no' || fit.isAdapter) return answerAlone(fit, judged, speaker);
+  const { part } = found;
+  const sought = { library, edition, input, part, companions: wantedBeside(companions) };
+  return answerChanged(fit, changesAround(fit, sought, speaker), judged, speaker);
+}
+
+/** Throws `QuestionError` with every fault of the question. */
+export function judgeAlone(library: Library, input: FitInput): JudgedFit {
   const edition = library.edition(input.edition);
   const faults = new Faults();
   const names = [input.part, ...Object.values(input.with).flatMap(eachOf), ...namesIn(input)];
@@ -63,16 +92,7 @@ export function checkFit(library: Library, input: FitInput): FitAnswer {
   const { position, use, ignorePresent } = input;
   const question = { vehicle, part, position, with: companions, said, torque, use, ignorePresent };
   const fit = judgeFit(catalogue, question);
-  const speaker = new Speaker({
-    catalogue,
-    layout: vehicle.layout,
-    lang: input.lang,
-    units: input.units,
-  });
-  const asked = { input, edition, found, parts };
-  if (input.changes === 'no' || fit.isAdapter) return answerAlone(fit, asked, speaker);
-  const sought = { library, edition, input, part, companions: wantedBeside(companions) };
-  return answerChanged(fit, changesAround(fit, sought, speaker), asked, speaker);
+  return { input, edition, vehicle, found, parts, companions, catalogue, fit };
 }
 
 /** By id; a part that is made for one hand goes to that one. */
@@ -116,12 +136,7 @@ export function companionsOf(
 
 const HANDS = ['left', 'right'] as const;
 
-interface Asked {
-  readonly input: FitInput;
-  readonly edition: Edition;
-  readonly found: FoundPart;
-  readonly parts: AskedParts;
-}
+type Asked = Pick<JudgedFit, 'input' | 'edition' | 'found' | 'parts'>;
 
 /** The part alone: changes around it were not looked for. */
 function answerAlone(fit: Fit, asked: Asked, speaker: Speaker): FitAnswer {

@@ -56,6 +56,17 @@ export class Library {
     throw new QuestionError([{ at: 'edition', code: 'unknown-edition', data }]);
   }
 
+  /**
+   * A library that has one edition and one state of the price and stock list at hand for as long
+   * as it is held itself, whatever is published or asked for meanwhile.
+   */
+  holding(edition: Edition, skus: Skus): Library {
+    const own = new Library(this.#store, this.digest);
+    own.#kept.set(edition.head.number, edition);
+    own.#skus.set(skus.number, skus);
+    return own;
+  }
+
   /** The head of the newest edition; null where nothing has been published. */
   newest(): EditionHead | null {
     return this.#store.latest();

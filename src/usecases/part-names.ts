@@ -34,6 +34,11 @@ export function hasPrefix(name: string): boolean {
   return isSku(name) || name.startsWith(PREFIXES.number);
 }
 
+/** Ids with commas between; or one name that says what it is, and may have commas itself. */
+export function splitNames(text: string): string[] {
+  return hasPrefix(text) ? [text] : text.split(',');
+}
+
 export class PartNames {
   readonly #catalogue: Catalogue;
   readonly #skus: () => Skus;

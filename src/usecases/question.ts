@@ -76,13 +76,18 @@ export interface Torque {
 /** The vehicle of a question, with what the question knows of it. */
 export function vehicleOf(
   edition: Edition,
-  { vehicle: id, facts: told, lang }: Pick<VehicleInput, 'vehicle' | 'facts' | 'lang'>,
+  {
+    vehicle: id,
+    facts: told,
+    lang,
+    guesses = true,
+  }: Pick<VehicleInput, 'vehicle' | 'facts' | 'lang' | 'guesses'>,
   faults: Faults,
   at = 'vehicle',
 ): Vehicle | null {
   const { catalogue } = edition;
   const facts = factsOf(catalogue, told, faults);
-  const vehicle = checkOne(catalogue.vehicles, 'vehicle', { id, at }, faults);
+  const vehicle = checkOne(catalogue.vehicles, 'vehicle', { id, at, guesses }, faults);
   if (vehicle === undefined) return null;
   if (vehicle.replacedBy.length === 0) return withFacts(vehicle, facts);
   addReplaced(edition, vehicle, { at, lang, facts }, faults);

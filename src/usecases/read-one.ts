@@ -15,6 +15,13 @@ export interface ReadValuesInput extends ReadInput, ValuesInput {}
 
 type Word = 'fact' | 'kind' | 'layout' | 'part' | 'role' | 'vehicle' | 'work';
 
+/** An id, where it stands, and whether to look what was meant by one that nothing has. */
+interface Named {
+  readonly id: string;
+  readonly at: string;
+  readonly guesses?: boolean;
+}
+
 /** What has the id; throws a `QuestionError` that says what was probably meant. */
 export function oneOf<Thing>(
   things: ReadonlyMap<string, Thing>,
@@ -29,12 +36,13 @@ export function oneOf<Thing>(
 export function checkOne<Thing>(
   things: ReadonlyMap<string, Thing>,
   word: Word,
-  { id, at }: { readonly id: string; readonly at: string },
+  { id, at, guesses = true }: Named,
   faults: Faults,
 ): Thing | undefined {
   const found = things.get(id);
   if (found === undefined) {
-    faults.add(at, `unknown-${word}`, { name: id, meant: nearest(id, things.keys()) });
+    const meant = guesses ? nearest(id, things.keys()) : null;
+    faults.add(at, `unknown-${word}`, { name: id, meant });
   }
   return found;
 }

@@ -76,6 +76,13 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
       written[path] = text;
     },
     readInput: async () => bytesOf(input),
+    openInput: async (path) => {
+      const bytes = bytesOf(path === '-' ? input : (files[path] ?? missing(path)));
+      return { bytes: bytes.length, chunks: piecesOf(bytes), close: () => undefined };
+    },
+    writeOut: async (text) => {
+      texts.out += text;
+    },
     openStore: (path, mode) => {
       const store = openStore(database, { mode: mode === 'read' ? 'read-only' : 'create' });
       opened.push(`${path} ${mode}`);
@@ -104,6 +111,11 @@ function closing(store: OpenStore, onClose: () => void): OpenStore {
       onClose();
     },
   });
+}
+
+/** A few bytes at a time, as a slow line has them. */
+async function* piecesOf(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
+  for (let at = 0; at < bytes.length; at += 100) yield bytes.subarray(at, at + 100);
 }
 
 function bytesOf(content: string | Uint8Array): Uint8Array {

@@ -11,7 +11,7 @@ import { kitFields } from '../../src/contract/kit-input.js';
 import { type KitQuestion, kitQuestionSchema } from '../../src/contract/kit-question.js';
 import { kitAnswerSchema } from '../../src/contract/kits.js';
 import { mateAnswerSchema } from '../../src/contract/mate.js';
-import { vehicleInput } from '../../src/http/vehicle-input.js';
+import { vehicleInput } from '../../src/contract/vehicle-input.js';
 import { USUAL_KIT } from '../../src/usecases/kit-input.js';
 import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { fits, inspections, matings } from '../demo/questions.js';

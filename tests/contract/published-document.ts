@@ -4,6 +4,7 @@
 
 import { readFileSync } from 'node:fs';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import { LINE_TYPES } from '../../src/contract/fit-batch.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
 
 interface Media {
@@ -60,6 +61,20 @@ export function describedOf(operationId: string): {
   const said = document.paths[path]?.[method];
   if (said === undefined) throw new Error(`nothing is published of ${operationId}`);
   return { path, method, said };
+}
+
+/** What questions and answers of an operation are, and how its document says one of them. */
+export function mediaTypesOf(operationId: string): readonly string[] {
+  const isInLines = OPERATIONS.some((one) => one.operationId === operationId && one.lines);
+  return isInLines ? LINE_TYPES : ['application/json'];
+}
+
+/** The objects in lines of NDJSON. */
+export function objectsOf(lines: unknown): unknown[] {
+  return String(lines)
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line): unknown => JSON.parse(line));
 }
 
 export function responseSchema(

@@ -7,7 +7,14 @@
 import { describe, expect, test } from 'vitest';
 import { OPERATIONS } from '../../src/contract/operations.js';
 import { fits, inspections, matings } from '../demo/questions.js';
-import { complaints, describedOf, responseSchema, schemaAt } from './published-document.js';
+import {
+  complaints,
+  describedOf,
+  mediaTypesOf,
+  objectsOf,
+  responseSchema,
+  schemaAt,
+} from './published-document.js';
 
 describe.each([
   ['FitAnswer', fits],
@@ -44,17 +51,35 @@ function objectsIn(value: unknown): object[] {
 describe('the examples', () => {
   test.each(OPERATIONS.map(({ operationId }) => operationId))('of %s', (operationId) => {
     const { path, method, said } = describedOf(operationId);
-    const answers = said.responses[200]?.content?.['application/json']?.examples ?? {};
-    expect(Object.keys(answers).length).toBeGreaterThan(0);
-    const validate = responseSchema(operationId, 200, 'application/json');
-    for (const { value } of Object.values(answers)) {
-      expect(complaints(validate, value)).toEqual([]);
+    for (const type of mediaTypesOf(operationId)) {
+      const answers = said.responses[200]?.content?.[type]?.examples ?? {};
+      expect(Object.keys(answers).length).toBeGreaterThan(0);
+      const validate = responseSchema(operationId, 200, type);
+      for (const { value } of Object.values(answers)) {
+        expect(complaints(validate, value)).toEqual([]);
+      }
+      const questions = said.requestBody?.content[type]?.examples ?? {};
+      expect(Object.keys(questions).length > 0).toBe(method === 'post');
+      for (const { value } of Object.values(questions)) {
+        const at = ['paths', path, method, 'requestBody', 'content', type, 'schema'];
+        expect(complaints(schemaAt(...at), value)).toEqual([]);
+      }
     }
-    const questions = said.requestBody?.content['application/json']?.examples ?? {};
-    expect(Object.keys(questions).length > 0).toBe(method === 'post');
-    for (const { value } of Object.values(questions)) {
-      const at = ['paths', path, method, 'requestBody', 'content', 'application/json', 'schema'];
-      expect(complaints(schemaAt(...at), value)).toEqual([]);
+  });
+
+  test('of lines, each line', () => {
+    const { said } = describedOf('askFitBatch');
+    const type = 'application/x-ndjson';
+    const ways = [
+      ['FitLine', said.requestBody?.content[type]?.examples],
+      ['FitBatchLine', said.responses[200]?.content?.[type]?.examples],
+    ] as const;
+    for (const [name, examples = {}] of ways) {
+      const validate = schemaAt('components', 'schemas', name);
+      const objects = Object.values(examples).flatMap(({ value }) => objectsOf(value));
+      expect(objects.length).toBeGreaterThan(2);
+      for (const object of objects) expect(complaints(validate, object)).toEqual([]);
+      expect(complaints(validate, { ...(objects[1] as object), colour: 1 })).not.toEqual([]);
     }
   });
 });

@@ -13,6 +13,7 @@ import { PROBLEMS } from '../../src/http/problem.js';
 import { type RunningServer, startServer } from '../../src/http/server.js';
 import { CART } from '../cli/catalogue.js';
 import { LARGER_CART, rigOf } from './fixture.js';
+import { BATCHES } from './hostile-inputs/batches.js';
 import { FIELDS, JSON_TEXTS, TYPES } from './hostile-inputs/bodies.js';
 import { FIT, type Inputs } from './hostile-inputs/bytes.js';
 import { CALCULATORS, DRIVELINES } from './hostile-inputs/figures.js';
@@ -34,6 +35,7 @@ const GROUPS: Readonly<Record<string, Inputs>> = {
   'Texts of bodies': JSON_TEXTS,
   'Fields of bodies': FIELDS,
   'Types of bodies': TYPES,
+  Batches: BATCHES,
   'Kit questions': KITS,
   Calculators: CALCULATORS,
   'Questions how a vehicle drives': DRIVELINES,

@@ -6,11 +6,13 @@
  */
 
 import { setTimeout as sleep } from 'node:timers/promises';
+import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { SPOKEN_LANGUAGES } from '../../src/contract/language.js';
 import { limitsAnswerSchema } from '../../src/contract/limit-list.js';
 import { LIMIT_NAMES, LIMITS, type LimitName } from '../../src/contract/limits.js';
 import type { ProblemWire } from '../../src/contract/problem.js';
+import { digestOf } from '../../src/http/question-key.js';
 import { json, rigOf } from './fixture.js';
 import { EXTENT_CASES } from './graphql/extent.js';
 import { parts, raw, send, serve } from './socket.js';
@@ -95,6 +97,29 @@ async function post(path: string, body: string | object): Promise<Outcome> {
   return outcome(await rig.app.request(path, { method: 'POST', headers, body: text }));
 }
 
+/** The problem of the only line of a batch. */
+async function line(body: string): Promise<Outcome> {
+  const headers = { 'content-type': 'application/x-ndjson' };
+  const response = await rig.app.request('/v1/fit/batch', { method: 'POST', headers, body });
+  const [, answer = ''] = (await response.text()).split('\n');
+  return (JSON.parse(answer) as { error?: ProblemWire }).error ?? { answer: response };
+}
+
+/** A batch that comes to so many times what it is packed in, or a little more: by empty lines. */
+async function packed(times: number): Promise<Outcome> {
+  const rows = many(700, (n) => `cart-1,${digestOf([String(n)]).slice(0, 8)}`);
+  const bodyOf = (empty: number) => Buffer.from(['vehicle,part', ...rows].join('\n'.repeat(empty)));
+  const timesOf = (body: Buffer) => body.length / gzipSync(body).length;
+  let empty = 1500;
+  while (timesOf(bodyOf(empty)) < times) empty = Math.ceil(empty * 1.05);
+  const body = gzipSync(bodyOf(empty));
+  const headers = { 'content-type': 'text/csv', 'content-encoding': 'gzip' };
+  const response = await rig.app.request('/v1/fit/batch', { method: 'POST', headers, body });
+  const last = (await response.text()).split('\r\n').at(-2) ?? '';
+  expect(last).toMatch(/^(end|error),/);
+  return last.startsWith('end') ? { answer: response } : { code: 'body-too-large' };
+}
+
 const x = (count: number) => 'x'.repeat(count);
 const many = <Value>(count: number, value: (index: number) => Value) =>
   Array.from({ length: count }, (_, index) => value(index));
@@ -144,6 +169,20 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
     },
   ],
   bodyBytes: [(n) => post('/v1/inspect', '{"vehicle":"cart-1"}'.padEnd(n))],
+  batchLineBytes: [
+    (n) => line('{"vehicle":"cart-1","part":"box-a"}'.padEnd(n)),
+    async (n) => {
+      const headers = { 'content-type': 'text/csv' };
+      const body = `vehicle,part,ref${' '.repeat(n - 16)}`;
+      const answer = await rig.app.request('/v1/fit/batch', { method: 'POST', headers, body });
+      const problem = (await answer.json()) as ProblemWire;
+      return problem.limit === undefined ? {} : problem;
+    },
+  ],
+  refCharacters: [
+    (n) => line(JSON.stringify({ vehicle: 'cart-1', part: 'box-a', ref: x(n) })),
+    (n) => line(JSON.stringify({ vehicle: 'cart-1', part: 'box-a', ref: '🔧'.repeat(n) })),
+  ],
   // The object, its vehicle and the list are values too.
   bodyValues: [(n) => inspect({ more: many(n - 3, () => 1) })],
   bodyLevels: [(n) => post('/v1/inspect', `{"vehicle":${'['.repeat(n - 1)}${']'.repeat(n - 1)}}`)],
@@ -260,6 +299,10 @@ const OTHERS: Readonly<Partial<Record<LimitName, () => Promise<void>>>> = {
       if ((counts.at(-1) ?? 31) < 31) break;
     }
     expect(Math.min(...counts)).toBeLessThan(31);
+  },
+  gzipExpansion: async () => {
+    expect((await packed(LIMITS.gzipExpansion.value * 0.9)).answer?.status).toBe(200);
+    expect((await packed(LIMITS.gzipExpansion.value * 1.1)).code).toBe('body-too-large');
   },
   requestIdCharacters: async () => {
     const most = LIMITS.requestIdCharacters.value;

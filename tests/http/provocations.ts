@@ -182,6 +182,39 @@ export function endingEarly(): ReadableStream {
   });
 }
 
+const BATCH_URL = '/v1/fit/batch';
+
+/** What a batch refuses before its first line, in either form. */
+function batches(type: string, body: string): Provocation[] {
+  const url = BATCH_URL;
+  const headers = { 'content-type': type };
+  const asked = { url, body, headers };
+  return [
+    { ...asked, code: 'invalid-request', url: `${url}?x=1`, says: naming('x') },
+    { ...asked, code: 'invalid-request', url: `${url}?edition=0`, says: naming('edition') },
+    { ...asked, code: 'invalid-request', url: `${url}?form=long`, says: naming('form') },
+    { ...asked, code: 'malformed-request', headers: { ...headers, 'content-encoding': 'gzip' } },
+    {
+      ...asked,
+      code: 'unsupported-media-type',
+      headers: { ...headers, 'content-encoding': 'br' },
+    },
+    {
+      ...asked,
+      code: 'unsupported-media-type',
+      headers: { 'content-type': `${type}; charset=latin1` },
+    },
+    { ...asked, code: 'unsupported-media-type', headers: {} },
+    { code: 'method-not-allowed', url },
+    { ...asked, code: 'not-acceptable', headers: { ...headers, accept: 'application/json' } },
+    { ...asked, code: 'url-too-long', url: `${url}?${LONG}` },
+    { ...asked, code: 'internal-error', rig: buggy },
+    { ...asked, code: 'store-fault', rig: damaged },
+    { ...asked, code: 'no-edition', rig: empty },
+    { ...asked, code: 'unknown-edition', url: `${url}?edition=9`, says: naming('edition') },
+  ];
+}
+
 export const named: RigOptions = { documents: [NAMED] };
 
 /** What a question about a vehicle or about parts in a body refuses of names. */
@@ -252,6 +285,30 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       url: '/v1/fit',
       body: { ...FIT, measured: [MEASURED_NOWHERE] },
       says: pointing('/measured/0/on/interface'),
+    },
+  ],
+  askFitBatch: [
+    ...batches('application/x-ndjson', '{"vehicle":"cart-1","part":"box-a"}\n'),
+    ...batches('text/csv', 'vehicle,part\ncart-1,box-a\n'),
+    {
+      code: 'body-too-large',
+      url: BATCH_URL,
+      body: 'vehicle,part'.padEnd(LIMITS.batchLineBytes.value + 1, ','),
+      headers: { 'content-type': 'text/csv' },
+      says: { limit: { name: 'batchLineBytes', value: 65_536 } },
+    },
+    {
+      code: 'invalid-request',
+      url: BATCH_URL,
+      body: 'ref,colour,ref\n',
+      headers: { 'content-type': 'text/csv' },
+      says: naming('colour', 'ref', 'vehicle', 'part'),
+    },
+    {
+      code: 'invalid-request',
+      url: BATCH_URL,
+      body: '',
+      headers: { 'content-type': 'text/csv' },
     },
   ],
   findKits: [

@@ -45,10 +45,10 @@ const rig = rigOf({ documents: [], store, useCases });
 
 const requests: readonly ExampleRequest[] = [
   ...EXAMPLE_REQUESTS.filter(
-    ({ operationId }) => !/^(calculate|listCalculations|is)/.test(operationId),
+    ({ operationId }) => !/^(calculate|listCalculations|is|askFitBatch)/.test(operationId),
   ),
   ...Object.entries(REFUSED_QUESTIONS)
-    .filter(([operationId]) => !operationId.startsWith('calculate'))
+    .filter(([operationId]) => !/^(calculate|askFitBatch)/.test(operationId))
     .flatMap(([operationId, refused]) =>
       Object.entries(refused).map(([code, one]) => ({ operationId, name: code, ...one })),
     ),

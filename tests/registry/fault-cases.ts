@@ -3,6 +3,7 @@
  * vehicles and works.
  */
 
+import { gzipSync } from 'node:zlib';
 import { canonicalText } from '../../src/contract/canonical.js';
 import { cursorText } from '../../src/contract/cursor.js';
 import { LIMITS } from '../../src/contract/limits.js';
@@ -75,6 +76,12 @@ function tube(diameter: string): Case {
 function text(body: string): Case {
   return { url: '/v1/fit', body };
 }
+
+function batch(body: string, headers: Readonly<Record<string, string>> = {}): Case {
+  return { url: '/v1/fit/batch', body, headers: { 'content-type': 'text/csv', ...headers } };
+}
+
+const ROW = 'vehicle,part\ncart-1,box-a\n';
 
 const DEEP = LIMITS.bodyLevels.value + 1;
 const PLACES = Array.from({ length: LIMITS.placesInBody.value + 1 }, (_, index) => `p-${index}`);
@@ -202,6 +209,22 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'body-too-large': text(TURN.padEnd(LIMITS.bodyBytes.value + 1)),
   'body-not-json-type': { ...asked({}), headers: { 'content-type': 'text/plain' } },
   'body-encoded': { ...asked({}), headers: { 'content-encoding': 'gzip' } },
+  'body-type-not-taken': batch('', { 'content-type': 'application/json' }),
+  'coding-not-taken': batch('', { 'content-encoding': 'br' }),
+  'not-gzip': batch(ROW, { 'content-encoding': 'gzip' }),
+  'expands-too-far': {
+    ...batch('', { 'content-encoding': 'gzip' }),
+    // Names of columns that go on and on.
+    body: new Blob([gzipSync(Buffer.alloc(2_000_000, 'x'))]).stream(),
+  },
+  'line-too-long': batch('x'.repeat(LIMITS.batchLineBytes.value + 1)),
+  'row-not-utf-8': {
+    ...batch(''),
+    body: new Blob([new Uint8Array([0xff, 0x0a])]).stream(),
+  },
+  'malformed-row': batch('"vehicle"x,part'),
+  'repeated-column': batch('vehicle,part,part'),
+  'unknown-column': batch('vehicle,part,colour'),
   'url-too-long': ofPart('x'.repeat(LIMITS.urlBytes.value)),
   'nothing-at-path': { url: '/v1/fits' },
   'unknown-problem': { url: '/problems/unknown-prat' },

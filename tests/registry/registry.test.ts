@@ -70,7 +70,7 @@ const LISTED =
 /** Source in which a code is no entry of a list or of a table of words. */
 const SOURCE = filesOf('src', /\.ts$/).filter(({ path }) => !LISTED.test(path));
 const DOORS = SOURCE.filter(({ path }) =>
-  /^src\/(http\/(?!openapi)|contract\/(json-text|problems\/rules)\.ts)/.test(path),
+  /^src\/(http\/(?!openapi)|batch|contract\/(json-text|form-faults|problems\/rules)\.)/.test(path),
 );
 const USE_CASES = SOURCE.filter(({ path }) => path.startsWith('src/usecases/'));
 /** Who decides about parts, and who reads documents: some of their codes are called alike. */

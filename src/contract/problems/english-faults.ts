@@ -4,7 +4,7 @@
 
 import type { NamedPart } from '../../usecases/question-fault.js';
 import { echo } from '../json-pointer.js';
-import type { JsonExpected, JsonFound, JsonStop, ValueType } from './fault.js';
+import type { JsonExpected, JsonFound, JsonStop, RowFault, ValueType } from './fault.js';
 import type { FaultWords } from './problem-words.js';
 
 function quoted(name: string): string {
@@ -31,6 +31,13 @@ const TYPES: Readonly<Record<ValueType, string>> = {
   boolean: 'true or false',
   object: 'an object',
   list: 'a list',
+};
+
+const ROWS: Readonly<Record<RowFault, string>> = {
+  'quote-inside': 'a field with a quotation mark in it stands in quotation marks itself',
+  'after-quote': 'after the closing quotation mark comes a comma or the end of the row',
+  'unclosed-quote': 'a quotation mark is opened and not closed',
+  'count-of-fields': 'it has not as many fields as there are columns',
 };
 
 const EXPECTED: Readonly<Record<JsonExpected, string>> = {
@@ -176,6 +183,16 @@ export const ENGLISH_FAULTS: FaultWords = {
   'body-not-json-type': () =>
     'The body is to be application/json in UTF-8, and Content-Type is to say so.',
   'body-encoded': () => 'The body is to come without a content coding.',
+  'body-type-not-taken': ({ types }) =>
+    `The body is to be one of ${types} in UTF-8, and Content-Type is to say which.`,
+  'coding-not-taken': ({ codings }) => `A body comes in no content coding but ${codings}.`,
+  'not-gzip': () => 'The body is not gzip, although Content-Encoding says so.',
+  'expands-too-far': ({ most }) => `The body comes to more than ${most} times its size.`,
+  'line-too-long': ({ most }) => `The line is longer than ${most} bytes.`,
+  'row-not-utf-8': () => 'The row is no text in UTF-8.',
+  'malformed-row': ({ rule }) => `The row is no row of this table: ${ROWS[rule]}.`,
+  'repeated-column': ({ name }) => `There are two columns ${quoted(name)}.`,
+  'unknown-column': ({ name }) => `There is no column ${quoted(name)} here.`,
   'url-too-long': ({ most }) =>
     `The URL has more than ${most} bytes; POST takes the same questions in a body.`,
   'nothing-at-path': ({ path }) => `There is nothing at ${echo(path)}.`,

@@ -11,6 +11,10 @@ export const ENGLISH_LIMITS: LimitWords = {
   bodyBytes: 'A body.',
   arrivalMs: 'The time for a request to arrive whole.',
   stallMs: 'The time in which no byte of an answer is taken; then the connection is cut.',
+  batchLineBytes:
+    'A line of a batch, or a row with all the lines that it goes over; the others are answered.',
+  gzipExpansion:
+    'How many times its size a compressed batch may come to, once that is more than a megabyte.',
   bodyValues: 'Values in a body, lists and objects among them.',
   bodyLevels: 'Lists and objects in one another in a body.',
   placesInUrl: 'Parameters of one group, such as `with.<position>`, in a URL; POST takes more.',
@@ -41,6 +45,7 @@ export const ENGLISH_LIMITS: LimitWords = {
   cursorCharacters: 'The cursor with which a list goes on.',
   requestIdCharacters:
     'An `X-Request-Id` that is taken over; a longer one is replaced by an id of our own.',
+  refCharacters: 'The `ref` by which a line of a batch is known again.',
   graphqlTokens: 'Tokens of a document of GraphQL.',
   graphqlBrackets: 'Brackets inside each other, of any sort, in a document of GraphQL.',
   graphqlLevels: 'How deep a document of GraphQL selects, its fragments spread.',

@@ -88,7 +88,9 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
   },
   'not-acceptable': {
     title: 'The answer cannot be given in this form',
-    about: 'Answers are application/json, and the header Accept of the request excludes that.',
+    about:
+      'Answers are application/json, those of a batch application/x-ndjson or text/csv, and the ' +
+      'header Accept of the request excludes that.',
   },
   'request-timeout': {
     title: 'The request did not arrive in time',
@@ -96,7 +98,9 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
   },
   'body-too-large': {
     title: 'The body is too large',
-    about: `A body has at most ${LIMITS.bodyBytes.value} bytes; "limit" says so.`,
+    about:
+      `A body has at most ${LIMITS.bodyBytes.value} bytes. A batch may have any number, but no ` +
+      `line of more than ${LIMITS.batchLineBytes.value}. "limit" says which was passed.`,
   },
   'url-too-long': {
     title: 'The URL is too long',
@@ -106,7 +110,9 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
   },
   'unsupported-media-type': {
     title: 'The body is not of a type that is read here',
-    about: 'A body is application/json in UTF-8, without a content coding.',
+    about:
+      'A body is application/json in UTF-8, without a content coding; that of a batch is ' +
+      'application/x-ndjson or text/csv, and may be packed with gzip.',
   },
   'expectation-failed': {
     title: 'The expectation cannot be met',

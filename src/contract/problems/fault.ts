@@ -46,6 +46,9 @@ export interface Passed {
   readonly limit?: LimitName;
 }
 
+/** What keeps a row from being CSV (RFC 4180), or from being a row of its table. */
+export type RowFault = 'quote-inside' | 'after-quote' | 'unclosed-quote' | 'count-of-fields';
+
 /** What the text of a JSON value has wrong that the value does not show. */
 export interface JsonFaultData {
   readonly 'repeated-name': { readonly name: string };
@@ -88,6 +91,17 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'body-too-large': Passed;
   readonly 'body-not-json-type': Nothing;
   readonly 'body-encoded': Nothing;
+  /** Of a path that takes several types. */
+  readonly 'body-type-not-taken': { readonly types: string };
+  readonly 'coding-not-taken': { readonly codings: string };
+  readonly 'not-gzip': Nothing;
+  /** A compressed body comes to so many times its size that nobody can have meant it. */
+  readonly 'expands-too-far': Passed;
+  readonly 'line-too-long': Passed;
+  readonly 'row-not-utf-8': Nothing;
+  readonly 'malformed-row': { readonly rule: RowFault };
+  readonly 'repeated-column': { readonly name: string };
+  readonly 'unknown-column': { readonly name: string };
   readonly 'url-too-long': Passed;
   readonly 'nothing-at-path': { readonly path: string };
   readonly 'unknown-problem': { readonly path: string };

@@ -5,7 +5,7 @@
 
 import type { NamedPart } from '../../usecases/question-fault.js';
 import { echo } from '../json-pointer.js';
-import type { JsonExpected, JsonFound, JsonStop, ValueType } from './fault.js';
+import type { JsonExpected, JsonFound, JsonStop, RowFault, ValueType } from './fault.js';
 import type { FaultWords } from './problem-words.js';
 
 function quoted(name: string): string {
@@ -32,6 +32,13 @@ const TYPES: Readonly<Record<ValueType, string>> = {
   boolean: 'weder true noch false',
   object: 'kein Objekt',
   list: 'keine Liste',
+};
+
+const ROWS: Readonly<Record<RowFault, string>> = {
+  'quote-inside': 'ein Feld mit einem Anführungszeichen darin steht selbst in Anführungszeichen',
+  'after-quote': 'nach dem schließenden Anführungszeichen kommt ein Komma oder das Zeilenende',
+  'unclosed-quote': 'ein Anführungszeichen wird geöffnet und nicht geschlossen',
+  'count-of-fields': 'sie hat nicht so viele Felder, wie es Spalten gibt',
 };
 
 const EXPECTED: Readonly<Record<JsonExpected, string>> = {
@@ -191,6 +198,16 @@ export const GERMAN_FAULTS: FaultWords = {
   'body-not-json-type': () =>
     'Der Rumpf muss application/json in UTF-8 sein, und Content-Type muss das sagen.',
   'body-encoded': () => 'Der Rumpf muss unkomprimiert kommen.',
+  'body-type-not-taken': ({ types }) =>
+    `Der Rumpf muss eines von ${types} in UTF-8 sein, und Content-Type muss sagen, welches.`,
+  'coding-not-taken': ({ codings }) => `Ein Rumpf kommt höchstens in der Kodierung ${codings}.`,
+  'not-gzip': () => 'Der Rumpf ist kein gzip, obwohl Content-Encoding das sagt.',
+  'expands-too-far': ({ most }) => `Der Rumpf ergibt mehr als das ${most}-fache seiner Größe.`,
+  'line-too-long': ({ most }) => `Die Zeile ist länger als ${most} Byte.`,
+  'row-not-utf-8': () => 'Die Zeile ist kein Text in UTF-8.',
+  'malformed-row': ({ rule }) => `Das ist keine Zeile dieser Tabelle: ${ROWS[rule]}.`,
+  'repeated-column': ({ name }) => `Die Spalte ${quoted(name)} gibt es zweimal.`,
+  'unknown-column': ({ name }) => `Eine Spalte ${quoted(name)} gibt es hier nicht.`,
   'url-too-long': ({ most }) =>
     `Die URL hat mehr als ${most} Byte; POST nimmt dieselben Fragen im Rumpf.`,
   'nothing-at-path': ({ path }) => `Unter ${echo(path)} gibt es nichts.`,

@@ -12,12 +12,17 @@ export const GERMAN_LIMITS: LimitWords = {
   arrivalMs: 'Die Zeit, bis eine Anfrage ganz angekommen ist.',
   stallMs:
     'Die Zeit, in der kein Byte einer Antwort abgenommen wird; dann wird die Verbindung gekappt.',
+  batchLineBytes:
+    'Eine Zeile eines Stapels, mit allen, über die sie geht; die anderen werden beantwortet.',
+  gzipExpansion:
+    'Das Wievielfache seiner Größe ein gepackter Stapel ergibt, wenn es über ein Megabyte ist.',
   bodyValues: 'Werte in einem Rumpf, Listen und Objekte mitgezählt.',
   bodyLevels: 'Listen und Objekte ineinander in einem Rumpf.',
   placesInUrl: 'Parameter einer Gruppe wie `with.<position>` in einer URL; POST nimmt mehr.',
   placesInBody: 'Einbauplätze, Verbindungen oder Merkmale, die ein Feld eines Rumpfes nennt.',
   adaptersInRow: 'Adapter hintereinander in einer Verbindung; sie selbst nimmt vielleicht weniger.',
   nameCharacters: 'Der Name eines Fahrzeugs, eines Teils, eines Anschlusses oder ein Merkmalswert.',
+  refCharacters: 'Die Angabe `ref`, an der eine Zeile eines Stapels wiederzuerkennen ist.',
   placeCharacters: 'Die Kennung eines Einbauplatzes, einer Verbindung oder eines Merkmals.',
   valueCharacters:
     'Ein Wert mit Einheit: ein Drehmoment oder ein Maß eines ausgeschriebenen Anschlusses.',

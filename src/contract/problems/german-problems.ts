@@ -93,7 +93,8 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
   'not-acceptable': {
     title: 'In dieser Form ist die Antwort nicht zu haben',
     about:
-      'Antworten sind application/json, und die Kopfzeile Accept der Anfrage schließt das aus.',
+      'Antworten sind application/json, die eines Stapels application/x-ndjson oder text/csv, ' +
+      'und die Kopfzeile Accept der Anfrage schließt das aus.',
   },
   'request-timeout': {
     title: 'Die Anfrage kam nicht rechtzeitig an',
@@ -102,7 +103,10 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
   },
   'body-too-large': {
     title: 'Der Rumpf ist zu groß',
-    about: `Ein Rumpf hat höchstens ${LIMITS.bodyBytes.value} Byte; „limit“ sagt es.`,
+    about:
+      `Ein Rumpf hat höchstens ${LIMITS.bodyBytes.value} Byte. Ein Stapel darf größer sein, ` +
+      `aber keine seiner Zeilen größer als ${LIMITS.batchLineBytes.value}. „limit“ sagt, welche ` +
+      'Grenze überschritten ist.',
   },
   'url-too-long': {
     title: 'Die URL ist zu lang',
@@ -112,7 +116,9 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
   },
   'unsupported-media-type': {
     title: 'Ein Rumpf dieser Art wird hier nicht gelesen',
-    about: 'Ein Rumpf ist application/json in UTF-8, unkomprimiert.',
+    about:
+      'Ein Rumpf ist application/json in UTF-8, unkomprimiert; der eines Stapels ist ' +
+      'application/x-ndjson oder text/csv und darf mit gzip gepackt sein.',
   },
   'expectation-failed': {
     title: 'Die Erwartung ist nicht zu erfüllen',

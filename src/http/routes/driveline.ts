@@ -7,6 +7,7 @@ import {
   drivelineQuestionSchema,
   driveVehicleOperation,
 } from '../../contract/driveline.js';
+import { vehicleInput } from '../../contract/vehicle-input.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import type { DrivelineInput } from '../../usecases/drive-vehicle.js';
 import type { LineInput } from '../../usecases/kit-change.js';
@@ -15,7 +16,6 @@ import type { Exchange } from '../exchange.js';
 import { type App, mount } from '../mount.js';
 import { answerNaming } from '../naming.js';
 import type { Service } from '../service.js';
-import { vehicleInput } from '../vehicle-input.js';
 
 const { path } = driveVehicleOperation;
 

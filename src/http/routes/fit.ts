@@ -4,6 +4,7 @@
 
 import { checkFitOperation, type FitQuestion, fitQuestionSchema } from '../../contract/fit.js';
 import { knownOf } from '../../contract/known-vehicle.js';
+import { besideVehicle } from '../../contract/vehicle-input.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import type { FitInput } from '../../usecases/check-fit.js';
 import type { PartlyFitInput } from '../../usecases/check-fit-partly.js';
@@ -13,7 +14,6 @@ import { type App, mount } from '../mount.js';
 import { answerNaming } from '../naming.js';
 import { parameterCalled, questionInUrl } from '../query.js';
 import type { Service } from '../service.js';
-import { besideVehicle } from '../vehicle-input.js';
 
 const { path, query } = checkFitOperation;
 

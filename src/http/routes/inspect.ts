@@ -3,12 +3,12 @@
  */
 
 import { inspectOperation, inspectQuestionSchema } from '../../contract/inspect.js';
+import { vehicleInput } from '../../contract/vehicle-input.js';
 import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { type App, mount } from '../mount.js';
 import { answerNaming } from '../naming.js';
 import type { Service } from '../service.js';
-import { vehicleInput } from '../vehicle-input.js';
 
 const { path } = inspectOperation;
 

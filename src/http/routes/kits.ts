@@ -11,6 +11,7 @@ import {
   kitUrlQuestionSchema,
 } from '../../contract/kit-question.js';
 import { KITS_PATH, KITS_QUERY } from '../../contract/kits.js';
+import { vehicleInput } from '../../contract/vehicle-input.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import { type KitInput, USUAL_KIT } from '../../usecases/kit-input.js';
 import { pointerCalled, questionInBody } from '../body.js';
@@ -20,7 +21,6 @@ import { answerNaming } from '../naming.js';
 import type { Place } from '../problem.js';
 import { parameterCalled, questionInUrl } from '../query.js';
 import type { Service } from '../service.js';
-import { vehicleInput } from '../vehicle-input.js';
 
 export function mountKits(app: App, service: Service): void {
   mount(app, service, KITS_PATH, {

@@ -6,6 +6,7 @@
 import type { ConflictResult } from './conflict-cells.js';
 import type { CellResult } from './optimum-cells.js';
 import type { RouteResult } from './route-cells.js';
+import type { StreamResult } from './stream.js';
 
 export interface Floor {
   readonly name: string;
@@ -42,6 +43,12 @@ export function floorsOf(
     least('HiGHS with cuts / own, first ten routes', routeRatios(routes), 100),
     least('HiGHS / own, that there is no way', proofRatios(conflicts), 1),
   ].filter((floor) => floor !== null);
+}
+
+/** The code of the service around the work itself, against a loop that takes all for good. */
+export function streamFloors(streams: readonly StreamResult[]): Floor[] {
+  const ratios = streams.map(({ name, ratio }): Ratio => [name, ratio]);
+  return [least('own / plain loop, lines a second', ratios, 0.6)].filter((one) => one !== null);
 }
 
 type Ratio = readonly [where: string, ratio: number];

@@ -1,7 +1,8 @@
 /**
  * `kit` measures the solver of kits against general solvers, all in one process and in turns, on
- * the same instances; `fits` the lists of what fits what against the judge. Any disagreement ends
- * it with exit code 1; a floor that was missed does only with --strict.
+ * the same instances; `fits` the lists of what fits what against the judge; `stream` a batch
+ * against a plain loop. Any disagreement ends it with exit code 1; a floor that was missed does
+ * only with --strict.
  */
 
 import { writeFileSync } from 'node:fs';
@@ -9,13 +10,14 @@ import { parseArgs } from 'node:util';
 import { type ConflictResult, conflictCells, measuredConflicts } from './conflict-cells.js';
 import { measuredDemo } from './demo-question.js';
 import { measureFits } from './fits.js';
-import { floorsOf } from './floors.js';
+import { floorsOf, streamFloors } from './floors.js';
 import { loadedHighs, type Opponent, yalps } from './opponents.js';
 import { type CellResult, type Extent, measuredCell, optimumCells } from './optimum-cells.js';
 import * as report from './report.js';
 import { measuredRoutes, type RouteResult, routeCells } from './route-cells.js';
+import { measuredStreams, type StreamExtent } from './stream.js';
 
-const USAGE = `Usage: scripts/bench kit [--quick] [--json FILE] [--strict]
+const USAGE = `Usage: scripts/bench kit|stream [--quick] [--json FILE] [--strict]
        scripts/bench fits [--quick]
 
   --quick      fewer cells and seeds, within a minute
@@ -31,7 +33,16 @@ const ROUTES_QUICK: Extent = { seeds: 2, rounds: 1, seconds: 1.5 };
 const CONFLICTS_FULL: Extent = { seeds: 5, rounds: 3, seconds: 4 };
 const CONFLICTS_QUICK: Extent = { seeds: 2, rounds: 3, seconds: 1 };
 
-async function kit(options: { quick: boolean; strict: boolean; json?: string }): Promise<boolean> {
+const STREAM_FULL: StreamExtent = { lines: 200_000, rounds: 9 };
+const STREAM_QUICK: StreamExtent = { lines: 50_000, rounds: 5 };
+
+interface BenchOptions {
+  readonly quick: boolean;
+  readonly strict: boolean;
+  readonly json?: string;
+}
+
+async function kit(options: BenchOptions): Promise<boolean> {
   const { quick } = options;
   const machine = report.machine();
   const say = (line: string) => process.stdout.write(`${line}\n`);
@@ -88,6 +99,34 @@ async function kit(options: { quick: boolean; strict: boolean; json?: string }):
   return mismatches.length === 0 && (areKept || !options.strict);
 }
 
+/** The lists of what fits what against the judge. */
+function fits(options: BenchOptions): boolean {
+  const say = (line: string) => process.stdout.write(`${line}\n`);
+  say(report.machineLine(report.machine()));
+  return measureFits(options.quick, say);
+}
+
+/** A batch of fit questions against a plain loop. */
+async function stream(options: BenchOptions): Promise<boolean> {
+  const machine = report.machine();
+  const say = (line: string) => process.stdout.write(`${line}\n`);
+  say(report.machineLine(machine));
+  const { streams, judged } = await measuredStreams(options.quick ? STREAM_QUICK : STREAM_FULL);
+  say(`\n${report.STREAM_HEAD}`);
+  for (const one of streams) say(report.streamLine(one));
+  say(`\n${report.judgedLine(judged)}`);
+  const mismatches = streams.flatMap((one) => one.mismatches);
+  const floors = streamFloors(streams);
+  for (const floor of floors) say(report.floorLine(floor));
+  say(mismatches.length === 0 ? 'All answers agree.' : `They disagree:\n${mismatches.join('\n')}`);
+  if (options.json !== undefined) {
+    const all = { machine, streams, judged, floors, mismatches };
+    writeFileSync(options.json, `${JSON.stringify(all, null, 2)}\n`);
+  }
+  const areKept = floors.every(({ isKept }) => isKept);
+  return mismatches.length === 0 && (areKept || !options.strict);
+}
+
 /** So that the first cell does not pay for compiling what all of them use. */
 function warmUp(opponents: ReadonlyMap<string, Opponent>): void {
   for (const cell of optimumCells().filter(({ isQuick }) => isQuick)) {
@@ -107,14 +146,15 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
 });
 const { json } = values;
+const bench = new Map<string, (options: BenchOptions) => boolean | Promise<boolean>>([
+  ['kit', kit],
+  ['fits', fits],
+  ['stream', stream],
+]).get(positionals.join());
 if (values.help) process.stdout.write(`${USAGE}\n`);
-else if (positionals.join() === 'fits') {
-  const say = (line: string) => process.stdout.write(`${line}\n`);
-  say(report.machineLine(report.machine()));
-  if (!measureFits(values.quick, say)) process.exitCode = 1;
-} else if (positionals.join() !== 'kit') {
+else if (bench === undefined) {
   process.stderr.write(`${USAGE}\n`);
   process.exitCode = 2;
-} else if (!(await kit({ ...values, ...(json === undefined ? {} : { json }) }))) {
+} else if (!(await bench({ ...values, ...(json === undefined ? {} : { json }) }))) {
   process.exitCode = 1;
 }

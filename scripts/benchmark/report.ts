@@ -8,6 +8,7 @@ import type { Floor } from './floors.js';
 import type { Times } from './measured.js';
 import type { CellResult } from './optimum-cells.js';
 import type { RouteResult } from './route-cells.js';
+import type { JudgedResult, StreamResult } from './stream.js';
 
 const WIDTHS = [38, 15, 14, 9, 17, 7, 15, 6, 22, 8, 8, 7, 6];
 
@@ -183,6 +184,27 @@ export function demoLine({ name, warm, cold, routes, ...counts }: DemoResult): s
   const { steps, asked, relations, isComplete } = counts;
   const numbers = [routes, steps, asked, relations].map(String);
   return row([name, times(warm), cold.toFixed(1), ...numbers, isComplete ? 'yes' : 'no']);
+}
+
+export const STREAM_HEAD = row([
+  'a batch, lines a second',
+  'own',
+  'least',
+  'most',
+  'plain loop',
+  'least',
+  'most',
+  'ratio',
+]);
+
+export function streamLine({ name, lines, own, plain, ratio }: StreamResult): string {
+  const rates = [own, plain].flatMap(({ median, least, most }) => [median, least, most]);
+  const written = rates.map((rate) => `${(rate / 1000).toFixed(0)}k`);
+  return row([`${name}, ${lines} lines`, ...written, ratio.toFixed(2)]);
+}
+
+export function judgedLine({ pairs, perSecond }: JudgedResult): string {
+  return `Asked for the first time: ${perSecond.toFixed(0)} lines a second (${pairs} pairs).`;
 }
 
 export function floorLine({ name, measured, where, floor, isAtLeast, isKept }: Floor): string {

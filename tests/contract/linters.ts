@@ -6,30 +6,11 @@
  * them still compiles, and is told what to run.
  */
 
+import { once } from 'node:events';
+import { Worker } from 'node:worker_threads';
+
 /** Such as `oas3-unused-component: components/schemas/A: ...`. */
 export type Complaint = string;
-
-interface SpectralCore {
-  readonly Spectral: new () => {
-    setRuleset(ruleset: { readonly extends: readonly (readonly [unknown, 'all'])[] }): void;
-    readonly ruleset?: { readonly rules: Readonly<Record<string, { readonly enabled: boolean }>> };
-    run(document: object): Promise<
-      readonly {
-        readonly code: string | number;
-        readonly path: readonly PropertyKey[];
-        readonly message: string;
-      }[]
-    >;
-  };
-}
-
-interface SpectralRulesets {
-  readonly oas: unknown;
-}
-
-interface InDefault<Module> {
-  readonly default: Module;
-}
 
 interface Redocly {
   createConfig(config: { readonly extends: readonly string[] }): Promise<unknown>;
@@ -42,20 +23,17 @@ interface Redocly {
   >;
 }
 
+/** Megabytes of stack: about four times the usual, which is not enough. */
+const STACK = 4;
+
 /** `spectral:oas` with all rules, those too that are off where one asks for the usual ones. */
 export async function bySpectral(document: object): Promise<readonly Complaint[]> {
-  // Both are CommonJS, whose exports Node does not all find by name.
-  const { Spectral } = (await load<InDefault<SpectralCore>>('@stoplight/spectral-core')).default;
-  const { oas } = (await load<InDefault<SpectralRulesets>>('@stoplight/spectral-rulesets')).default;
-  const spectral = new Spectral();
-  spectral.setRuleset({ extends: [[oas, 'all']] });
-  const rules = Object.entries(spectral.ruleset?.rules ?? {});
-  const silent = rules.filter(([, { enabled }]) => !enabled).map(([name]) => name);
-  if (rules.length < 50 || silent.length > 0) {
-    throw new Error(`${rules.length} rules, of which do not speak: ${silent.join(', ')}`);
-  }
-  const found = await spectral.run(document);
-  return found.map(({ code, path, message }) => `${code}: ${path.join('/')}: ${message}`);
+  const thread = new Worker(new URL('./spectral-thread.mjs', import.meta.url), {
+    workerData: document,
+    resourceLimits: { stackSizeMb: STACK },
+  });
+  const [found] = (await once(thread, 'message')) as [readonly Complaint[]];
+  return found;
 }
 
 /** `recommended-strict`: what others only warn of is an error there. */

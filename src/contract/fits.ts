@@ -9,8 +9,6 @@ import { atMost, LIMITS } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, USUAL_ENTRIES } from './list.js';
 import { z } from './openapi-zod.js';
 import { parameter } from './parameters.js';
-import { itemProblemSchema } from './problem.js';
-import type { NOT_BESIDE_NAMES, NOT_BESIDE_VEHICLE } from './problems/rules.js';
 
 export const FITS_FIELDS = {
   alone: outcomeSchema.openapi({
@@ -39,12 +37,6 @@ export const fitsCountsSchema = z
   .openapi('FitsCounts', {
     description: 'How many there are of each outcome, whatever `alone` leaves out of the list.',
   });
-
-export const askedField = z.string().openapi({ description: 'The name, as the question has it.' });
-
-export const lostFitsSchema = z
-  .strictObject({ asked: askedField, error: itemProblemSchema })
-  .openapi('LostFits', { description: 'A name that leads to nothing, or to several.' });
 
 const MOST_SOLVED = LIMITS.fitsSolved.value;
 
@@ -76,36 +68,24 @@ export const FITS_PARAMETERS = [
   ...LIST_PARAMETERS,
 ] as const;
 
-/** What makes no difference to what is named one by one is refused there. */
-export function refuseBeside(
-  fields: readonly string[],
-  question: object,
-  context: z.RefinementCtx,
-  { code }: typeof NOT_BESIDE_NAMES | typeof NOT_BESIDE_VEHICLE,
-): void {
-  for (const field of fields) {
-    if (!(field in question)) continue;
-    context.addIssue({ code: 'custom', path: [field], message: code });
-  }
+interface Solved {
+  readonly changes?: string | undefined;
+  readonly limit?: number | undefined;
+  readonly part?: readonly string[] | undefined;
+  readonly vehicle?: readonly string[] | undefined;
 }
 
 /** Changes are looked for on few entries: each is a search of its own. */
-export function checkSolved(
-  {
-    changes,
-    limit,
-  }: { readonly changes?: string | undefined; readonly limit?: number | undefined },
-  named: number,
-  context: z.RefinementCtx,
-): void {
+export function checkSolved(question: Solved, context: z.RefinementCtx): void {
+  const { changes, limit, part, vehicle } = question;
   if (changes !== 'yes') return;
   const [most, rule] = atMost('fitsSolved');
-  for (const [field, value] of [
-    ['limit', limit ?? 0],
-    ['part', named],
+  for (const [field, value, origin] of [
+    ['limit', limit, 'number'],
+    ['part', part?.length, 'array'],
+    ['vehicle', vehicle?.length, 'array'],
   ] as const) {
-    if (value <= most) continue;
-    const origin = field === 'limit' ? 'number' : 'array';
+    if (value === undefined || value <= most) continue;
     const issue = { code: 'too_big', maximum: most, inclusive: true, origin } as const;
     context.addIssue({ ...issue, input: value, path: [field], message: rule.error });
   }

@@ -12,17 +12,15 @@ import {
   FITS_FIELDS,
   FITS_PARAMETERS,
   fitsCountsSchema,
-  lostFitsSchema,
-  refuseBeside,
 } from './fits.js';
-import { atMost } from './limits.js';
 import { listFields } from './list.js';
+import { lostNameSchema } from './naming.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, parameter } from './parameters.js';
 import { NOT_BESIDE_VEHICLE } from './problems/rules.js';
-import { nameOf } from './question.js';
-import { vehiclesQuestionSchema } from './vehicles.js';
+import { namesField, refuseBeside } from './question.js';
+import { VEHICLE_FILTER_PARAMETERS, VEHICLE_FILTERS, vehicleFilters } from './vehicles.js';
 import type { Wire } from './wire.js';
 
 const fittedVehicleSchema = z
@@ -58,7 +56,7 @@ export type FittedModelWire = Wire<FittedModelEntry, z.infer<typeof fittedModelS
 export const fittedVehiclesAnswerSchema = z
   .strictObject({
     ...listFields(
-      z.union([fittedVehicleSchema, fittedModelSchema, lostFitsSchema]),
+      z.union([fittedVehicleSchema, fittedModelSchema, lostNameSchema]),
       'By make, model, first month, last month and id; what is not known comes first. Those that ' +
         'are named in the order of the question.',
     ),
@@ -68,28 +66,14 @@ export const fittedVehiclesAnswerSchema = z
   })
   .openapi('FittedVehicleList', { description: 'Vehicles, and what comes of the part on each.' });
 
-const { make, model, variant, text, year, built, layout, facts } = vehiclesQuestionSchema.shape;
-
 const VEHICLES_FIELDS = {
-  vehicle: z
-    .array(nameOf())
-    .min(1)
-    .max(...atMost('namesLookedUp'))
-    .optional()
-    .openapi({
-      description:
-        'These vehicles in place of the list, by id. One that is not there is an `error` of its ' +
-        'item.',
-      example: ['lirren-1', 'lirren-2'],
-    }),
-  make,
-  model,
-  variant,
-  text,
-  year,
-  built,
-  layout,
-  facts,
+  vehicle: namesField().openapi({
+    description:
+      'These vehicles in place of the list, by id. One that is not there is an `error` of its ' +
+      'item.',
+    example: ['lirren-1', 'lirren-2'],
+  }),
+  ...VEHICLE_FILTERS,
   group: z.enum(['model']).optional().openapi({
     description: 'An entry for each model, with how many of its vehicles come to what.',
   }),
@@ -113,7 +97,7 @@ const OF_VEHICLE_LISTS = [
 export const fittedVehiclesQuestionSchema = z
   .strictObject(VEHICLES_FIELDS)
   .superRefine((question, context) => {
-    checkSolved(question, question.vehicle?.length ?? 0, context);
+    checkSolved(question, context);
     if (question.vehicle !== undefined)
       refuseBeside(OF_VEHICLE_LISTS, question, context, NOT_BESIDE_VEHICLE);
   });
@@ -125,14 +109,7 @@ export function fittedVehiclesFilters(
 ): Omit<FittedVehiclesInput, keyof ListInput | 'id'> {
   return {
     vehicles: question.vehicle ?? null,
-    make: question.make ?? null,
-    model: question.model ?? null,
-    variant: question.variant ?? null,
-    text: question.text ?? null,
-    year: question.year ?? null,
-    built: question.built ?? null,
-    layout: question.layout ?? null,
-    facts: question.facts ?? {},
+    ...vehicleFilters(question),
     group: question.group ?? null,
     alone: question.alone ?? null,
     changes: question.changes ?? 'no',
@@ -153,13 +130,7 @@ export const listFittedVehiclesOperation: Operation = {
   query: {
     parameters: [
       parameter('vehicle', VEHICLES_FIELDS.vehicle, 'list'),
-      parameter('make', VEHICLES_FIELDS.make),
-      parameter('model', VEHICLES_FIELDS.model),
-      parameter('variant', VEHICLES_FIELDS.variant),
-      parameter('text', VEHICLES_FIELDS.text),
-      parameter('year', VEHICLES_FIELDS.year, 'number'),
-      parameter('built', VEHICLES_FIELDS.built),
-      parameter('layout', VEHICLES_FIELDS.layout),
+      ...VEHICLE_FILTER_PARAMETERS,
       parameter('group', VEHICLES_FIELDS.group),
       ...FITS_PARAMETERS,
     ],

@@ -6,24 +6,27 @@ import type { FittingPartEntry } from '../usecases/fits-view.js';
 import type { FittingPartsInput } from '../usecases/list-fitting-parts.js';
 import type { ListInput } from '../usecases/listing.js';
 import {
-  askedField,
   COMMON_FITS,
   checkSolved,
   FITS_FIELDS,
   FITS_PARAMETERS,
   fitsCountsSchema,
-  lostFitsSchema,
-  refuseBeside,
 } from './fits.js';
-import { atMost } from './limits.js';
 import { listFields } from './list.js';
-import { namedBySchema, offersField, supersededByField } from './naming.js';
+import {
+  askedField,
+  lostNameSchema,
+  namedBySchema,
+  offersField,
+  partNamesField,
+  supersededByField,
+} from './naming.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { FACT_GROUP, parameter, type QueryGrammar, WITH_GROUP } from './parameters.js';
 import { partNumberSchema } from './parts.js';
 import { NOT_BESIDE_NAMES } from './problems/rules.js';
-import { byPlace, nameOf } from './question.js';
+import { byPlace, nameOf, refuseBeside } from './question.js';
 import { orNull } from './reason.js';
 import type { Wire } from './wire.js';
 
@@ -79,7 +82,7 @@ const namedFittingPartSchema = z
 export const fittingPartsAnswerSchema = z
   .strictObject({
     ...listFields(
-      z.union([fittingPartSchema, namedFittingPartSchema, lostFitsSchema]),
+      z.union([fittingPartSchema, namedFittingPartSchema, lostNameSchema]),
       'In the order of the ids of the parts; those that are named in the order of the question.',
     ),
     counts: fitsCountsSchema,
@@ -94,18 +97,7 @@ const name = nameOf().optional();
 const PARTS_FIELDS = {
   position: name.openapi({ description: 'Only at this position.', example: 'gearbox' }),
   role: name.openapi({ description: 'Only parts of this role, by its id.', example: 'gearbox' }),
-  part: z
-    .array(nameOf())
-    .min(1)
-    .max(...atMost('namesLookedUp'))
-    .optional()
-    .openapi({
-      description:
-        'These parts in place of the list: ids, `number:`, `sku:` (see `part` of a fit ' +
-        'question). It may stand there more than once; ids alone may have commas between them. ' +
-        'A name that leads to no part is an `error` of its item.',
-      example: ['gearbox-6-late'],
-    }),
+  part: partNamesField('These parts in place of the list'),
   donor: name.openapi({
     description: 'Only what the works fitted to this vehicle, which is taken apart.',
     example: 'lirren-2',
@@ -121,7 +113,7 @@ const OF_LISTS = ['role', 'donor', 'alone', 'limit', 'cursor'] as const;
 export const fittingPartsQuestionSchema = z
   .strictObject(PARTS_FIELDS)
   .superRefine((question, context) => {
-    checkSolved(question, question.part?.length ?? 0, context);
+    checkSolved(question, context);
     if (question.part !== undefined) refuseBeside(OF_LISTS, question, context, NOT_BESIDE_NAMES);
   });
 

@@ -3,32 +3,47 @@
  */
 
 import type { KnownOfVehicle } from '../usecases/check-fit-partly.js';
-import type { z } from './openapi-zod.js';
+import { monthField } from './built.js';
+import { z } from './openapi-zod.js';
 import { parameter } from './parameters.js';
 import { NOT_BESIDE_VEHICLE } from './problems/rules.js';
-import { vehiclesQuestionSchema } from './vehicles.js';
+import { nameOf } from './question.js';
 
-const { make, model, variant, year, built } = vehiclesQuestionSchema.shape;
+const name = nameOf().optional();
 
-export const KNOWN_FIELDS = { make, model, variant, year, built };
+export const COMPARED = 'Case, marks on letters and spaces at the ends make no difference.';
+
+export const KNOWN_FIELDS = {
+  make: name.openapi({ description: `Of this make. ${COMPARED}`, example: 'Corrablyn' }),
+  model: name.openapi({ description: `Of this model. ${COMPARED}`, example: 'Lirren' }),
+  variant: name.openapi({ description: `Of this variant, or of none on record. ${COMPARED}` }),
+  year: z.int().min(0).max(9999).optional().openapi({
+    description: 'Built in some month of this year, by what is known.',
+    example: 2004,
+  }),
+  built: monthField.optional().openapi({ description: 'Built in this month, by what is known.' }),
+};
 
 const NAMES = ['make', 'model', 'variant', 'year', 'built'] as const;
 
 export const KNOWN_PARAMETERS = [
-  parameter('make', make),
-  parameter('model', model),
-  parameter('variant', variant),
-  parameter('year', year, 'number'),
-  parameter('built', built),
+  parameter('make', KNOWN_FIELDS.make),
+  parameter('model', KNOWN_FIELDS.model),
+  parameter('variant', KNOWN_FIELDS.variant),
+  parameter('year', KNOWN_FIELDS.year, 'number'),
+  parameter('built', KNOWN_FIELDS.built),
 ] as const;
 
-interface Question {
-  readonly vehicle?: string | undefined;
+interface Known {
   readonly make?: string | undefined;
   readonly model?: string | undefined;
   readonly variant?: string | undefined;
   readonly year?: number | undefined;
   readonly built?: string | undefined;
+}
+
+interface Question extends Known {
+  readonly vehicle?: string | undefined;
 }
 
 /** The vehicle is named, or something is known of it; not both. */
@@ -46,7 +61,7 @@ export function refineVehicle(question: Question, context: z.RefinementCtx): voi
 }
 
 /** What is known; null is not known. */
-export function knownOf({ make, model, variant, year, built }: Question): KnownOfVehicle {
+export function knownOf({ make, model, variant, year, built }: Known): KnownOfVehicle {
   return {
     make: make ?? null,
     model: model ?? null,

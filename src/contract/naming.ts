@@ -4,6 +4,8 @@
 
 import type { NamedView } from '../usecases/answer.js';
 import { z } from './openapi-zod.js';
+import { itemProblemSchema } from './problem.js';
+import { namesField } from './question.js';
 import type { Wire } from './wire.js';
 
 export const namedBySchema = z.enum(['id', 'number', 'sku']).openapi('NamedBy', {
@@ -13,6 +15,24 @@ export const namedBySchema = z.enum(['id', 'number', 'sku']).openapi('NamedBy', 
 export const supersededByField = z.string().nullable().openapi({
   description: 'Id of the part that is recorded to have taken its place.',
 });
+
+export const askedField = z.string().openapi({ description: 'The name, as the question has it.' });
+
+/** Parts that are looked up by name; `what` they are instead of. */
+export function partNamesField(what: string) {
+  return namesField().openapi({
+    description:
+      `${what}: ids, \`number:\`, \`sku:\` (see \`part\` of a fit question). It may stand there ` +
+      'more than once; ids alone may have commas between them. A name that leads to no part is ' +
+      'an `error` of its item.',
+    example: ['gearbox-6-late'],
+  });
+}
+
+/** In place of an item, where several names are looked up. */
+export const lostNameSchema = z
+  .strictObject({ asked: askedField, error: itemProblemSchema })
+  .openapi('LostName', { description: 'A name that leads to nothing, or to several.' });
 
 const namedSchema = z
   .strictObject({

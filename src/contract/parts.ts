@@ -8,15 +8,20 @@ import type { FoundPartEntry, PartAnswer, PartEntry } from '../usecases/part-vie
 import { VALUES_HEAD } from './answer-head.js';
 import { builtField } from './built.js';
 import { cautionSchema } from './judged.js';
-import { atMost } from './limits.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
-import { namedBySchema, offersField, supersededByField } from './naming.js';
+import {
+  askedField,
+  lostNameSchema,
+  namedBySchema,
+  offersField,
+  partNamesField,
+  supersededByField,
+} from './naming.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
 import { parameter } from './parameters.js';
-import { itemProblemSchema } from './problem.js';
 import { NOT_BESIDE_NAMES } from './problems/rules.js';
-import { nameOf } from './question.js';
+import { nameOf, refuseBeside } from './question.js';
 import { READ_VALUES_FIELDS, READ_VALUES_QUERY } from './read.js';
 import { handSchema } from './reason.js';
 import { evidenceSchema, recordedValueSchema } from './record.js';
@@ -53,20 +58,13 @@ export type PartEntryWire = Wire<PartEntry, z.infer<typeof partEntrySchema>>;
 
 export const foundPartSchema = z
   .strictObject({
-    asked: z.string().openapi({ description: 'The name, as the question has it.' }),
+    asked: askedField,
     resolvedBy: namedBySchema,
     ...PART_ENTRY,
   })
   .openapi('FoundPart', { description: 'The part that a name leads to.' });
 
-const lostPartSchema = z
-  .strictObject({
-    asked: z.string().openapi({ description: 'The name, as the question has it.' }),
-    error: itemProblemSchema,
-  })
-  .openapi('LostPart', { description: 'A name that leads to no part, or to several.' });
-
-const partItemSchema = z.union([partEntrySchema, foundPartSchema, lostPartSchema]);
+const partItemSchema = z.union([partEntrySchema, foundPartSchema, lostNameSchema]);
 
 export const partsAnswerSchema = z
   .strictObject({
@@ -84,18 +82,7 @@ export type FoundPartWire = Wire<FoundPartEntry, z.infer<typeof foundPartSchema>
 const name = nameOf().optional();
 
 const QUESTION_FIELDS = {
-  part: z
-    .array(nameOf())
-    .min(1)
-    .max(...atMost('namesLookedUp'))
-    .optional()
-    .openapi({
-      description:
-        'Names to look up, in place of all filters: ids, `number:`, `sku:` (see `part` of a fit ' +
-        'question). It may stand there more than once; ids alone may have commas between them. ' +
-        'A name that leads to no part is an `error` of its item.',
-      example: ['gearbox-6-late'],
-    }),
+  part: partNamesField('Names to look up, in place of all filters'),
   role: name.openapi({ description: 'Id of a role that they have.', example: 'gearbox' }),
   kind: name.openapi({
     description: 'Id of a kind of interface that one of their faces is of.',
@@ -128,11 +115,7 @@ const OF_LISTS = ['role', 'kind', 'maker', 'number', 'text', 'superseded', 'limi
 export const partsQuestionSchema = z
   .strictObject(QUESTION_FIELDS)
   .superRefine((question, context) => {
-    if (question.part === undefined) return;
-    for (const field of OF_LISTS) {
-      if (!(field in question)) continue;
-      context.addIssue({ code: 'custom', path: [field], message: NOT_BESIDE_NAMES.code });
-    }
+    if (question.part !== undefined) refuseBeside(OF_LISTS, question, context, NOT_BESIDE_NAMES);
   });
 
 export type PartsQuestion = z.infer<typeof partsQuestionSchema>;

@@ -8,7 +8,14 @@ import { CONTROL_PATTERN, ID_PATTERN, SURROGATE_PATTERN } from '../domain/catalo
 import { SPOKEN_LANGUAGES } from './language.js';
 import { atMost, LIMITS, type LimitName } from './limits.js';
 import { z } from './openapi-zod.js';
-import { A_LANGUAGE_TAG, A_PLACE, FEW_PLACES, NO_UNSEEN_CHARACTERS } from './problems/rules.js';
+import {
+  A_LANGUAGE_TAG,
+  A_PLACE,
+  FEW_PLACES,
+  NO_UNSEEN_CHARACTERS,
+  type NOT_BESIDE_NAMES,
+  type NOT_BESIDE_VEHICLE,
+} from './problems/rules.js';
 import { unitsField } from './units.js';
 
 const MOST_PLACES = LIMITS.placesInBody.value;
@@ -24,6 +31,28 @@ export function nameOf(longest: LimitName = 'nameCharacters') {
     .refine((text) => !CONTROL_PATTERN.test(text) && !SURROGATE_PATTERN.test(text), {
       error: NO_UNSEEN_CHARACTERS.code,
     });
+}
+
+/** Names of several at once, in place of a list that is narrowed. */
+export function namesField() {
+  return z
+    .array(nameOf())
+    .min(1)
+    .max(...atMost('namesLookedUp'))
+    .optional();
+}
+
+/** What makes no difference to what is named one by one is refused there. */
+export function refuseBeside(
+  fields: readonly string[],
+  question: object,
+  context: z.RefinementCtx,
+  { code }: typeof NOT_BESIDE_NAMES | typeof NOT_BESIDE_VEHICLE,
+): void {
+  for (const field of fields) {
+    if (!(field in question)) continue;
+    context.addIssue({ code: 'custom', path: [field], message: code });
+  }
 }
 
 /** Positions and matings, as they stand in names of parameters and of fields. */

@@ -6,7 +6,8 @@ import type { VehiclesInput } from '../usecases/list-vehicles.js';
 import type { ListInput } from '../usecases/listing.js';
 import type { VehicleEntry } from '../usecases/vehicle-view.js';
 import { asksField } from './ask.js';
-import { builtField, monthField } from './built.js';
+import { builtField } from './built.js';
+import { COMPARED, KNOWN_FIELDS, KNOWN_PARAMETERS, knownOf } from './known-vehicle.js';
 import { LIST_FIELDS, LIST_PARAMETERS, listFields } from './list.js';
 import { z } from './openapi-zod.js';
 import type { Operation } from './operation.js';
@@ -54,22 +55,33 @@ export const vehiclesAnswerSchema = z
   .openapi('VehicleList', { description: 'Vehicles, and what tells them apart.' });
 
 const name = nameOf().optional();
-const COMPARED = 'Case, marks on letters and spaces at the ends make no difference.';
 
-export const vehiclesQuestionSchema = z.strictObject({
-  make: name.openapi({ description: `Of this make. ${COMPARED}`, example: 'Corrablyn' }),
-  model: name.openapi({ description: `Of this model. ${COMPARED}`, example: 'Lirren' }),
-  variant: name.openapi({ description: `Of this variant, or of none on record. ${COMPARED}` }),
+/** What narrows a list of vehicles. */
+export const VEHICLE_FILTERS = {
+  ...KNOWN_FIELDS,
   text: name.openapi({
     description: `Words that all stand somewhere in make, model or variant. ${COMPARED}`,
   }),
-  year: z.int().min(0).max(9999).optional().openapi({
-    description: 'Built in some month of this year, by what is known.',
-    example: 2004,
-  }),
-  built: monthField.optional().openapi({ description: 'Built in this month, by what is known.' }),
   layout: name.openapi({ description: 'Id of the layout.', example: 'long-awd' }),
   facts: VEHICLE_FIELDS.facts,
+};
+
+/** The same in a URL, but for facts, which are a group. */
+export const VEHICLE_FILTER_PARAMETERS = [
+  ...KNOWN_PARAMETERS,
+  parameter('text', VEHICLE_FILTERS.text),
+  parameter('layout', VEHICLE_FILTERS.layout),
+] as const;
+
+const filtersSchema = z.strictObject(VEHICLE_FILTERS);
+
+/** What is asked of the vehicles; null is what nobody asked. */
+export function vehicleFilters(question: z.infer<typeof filtersSchema>) {
+  const { text, layout, facts } = question;
+  return { ...knownOf(question), text: text ?? null, layout: layout ?? null, facts: facts ?? {} };
+}
+
+export const vehiclesQuestionSchema = filtersSchema.extend({
   replaced: z.boolean().optional().openapi({
     description: 'Also those that more exact ones took the place of; else they are left out.',
   }),
@@ -78,25 +90,12 @@ export const vehiclesQuestionSchema = z.strictObject({
 
 export type VehiclesQuestion = z.infer<typeof vehiclesQuestionSchema>;
 
-/** What the use-case takes of the question; null is what nobody asked. */
+/** What the use-case takes of the question. */
 export function vehiclesFilters(
   question: VehiclesQuestion,
 ): Omit<VehiclesInput, keyof ListInput | 'latestYear'> {
-  const { make, model, variant, text, year, built, layout, facts, replaced } = question;
-  return {
-    make: make ?? null,
-    model: model ?? null,
-    variant: variant ?? null,
-    text: text ?? null,
-    year: year ?? null,
-    built: built ?? null,
-    layout: layout ?? null,
-    facts: facts ?? {},
-    replaced: replaced ?? false,
-  };
+  return { ...vehicleFilters(question), replaced: question.replaced ?? false };
 }
-
-const { shape } = vehiclesQuestionSchema;
 
 const TOLD_FACTS: ParameterGroup = {
   ...FACT_GROUP,
@@ -108,14 +107,8 @@ const TOLD_FACTS: ParameterGroup = {
 
 const QUERY: QueryGrammar = {
   parameters: [
-    parameter('make', shape.make),
-    parameter('model', shape.model),
-    parameter('variant', shape.variant),
-    parameter('text', shape.text),
-    parameter('year', shape.year, 'number'),
-    parameter('built', shape.built),
-    parameter('layout', shape.layout),
-    parameter('replaced', shape.replaced, 'boolean'),
+    ...VEHICLE_FILTER_PARAMETERS,
+    parameter('replaced', vehiclesQuestionSchema.shape.replaced, 'boolean'),
     ...LIST_PARAMETERS,
   ],
   groups: [TOLD_FACTS],

@@ -15,7 +15,7 @@ import type { FitsListAnswer, FittedModelEntry, FittedVehicleEntry } from './fit
 import { withHead } from './head.js';
 import type { Edition, Library } from './library.js';
 import { type ListInput, pageOfSorted } from './listing.js';
-import { factsOf, vehicleOf } from './question.js';
+import { asRecorded, factsOf, vehicleOf } from './question.js';
 import type { QuestionFault } from './question-fault.js';
 import { checkOne, oneOf } from './read-one.js';
 import { Speaker } from './speaker.js';
@@ -153,21 +153,13 @@ function entryOf(fits: Fits, asked: Asked): FittedVehicleEntry {
 
 function searchedFor({ id }: Vehicle, { library, input, part }: Asked): Searched {
   if (input.changes === 'no') return null;
+  const { edition, lang, facts } = input;
+  const vehicle = { edition, lang, ...asRecorded({ vehicle: id, facts }) };
   return checkFit(library, {
-    edition: input.edition,
-    lang: input.lang,
-    units: 'recorded',
-    vehicle: id,
+    ...vehicle,
     part: part.id,
     position: null,
     with: {},
-    facts: input.facts,
-    fitted: {},
-    adapters: {},
-    measured: [],
-    torque: null,
-    use: null,
-    ignorePresent: false,
     changes: 'yes',
   });
 }

@@ -20,7 +20,7 @@ import type { Edition, Library } from './library.js';
 import { type ListInput, pageOfSorted } from './listing.js';
 import { partDirectory } from './part-directory.js';
 import type { LostPart } from './part-view.js';
-import { positionOf, type VehicleInput, vehicleOf } from './question.js';
+import { asRecorded, positionOf, type VehicleInput, vehicleOf } from './question.js';
 import type { QuestionFault } from './question-fault.js';
 import { checkOne } from './read-one.js';
 import { Speaker } from './speaker.js';
@@ -245,18 +245,6 @@ function kitOf({ library, edition, input, onDonor, speaker }: Asked, part: strin
 }
 
 function vehicleInputOf({ id, facts, edition, lang, offers }: FittingPartsInput): VehicleInput {
-  return {
-    edition,
-    lang,
-    ...(offers === undefined ? {} : { offers }),
-    units: 'recorded',
-    vehicle: id,
-    facts,
-    fitted: {},
-    adapters: {},
-    measured: [],
-    torque: null,
-    use: null,
-    ignorePresent: false,
-  };
+  const naming = { edition, lang, ...(offers === undefined ? {} : { offers }) };
+  return { ...naming, ...asRecorded({ vehicle: id, facts }) };
 }

@@ -68,6 +68,22 @@ export interface VehicleInput extends NamingInput, ValuesInput {
   readonly ignorePresent: boolean;
 }
 
+/** A vehicle of which a question tells facts and nothing else. */
+export function asRecorded(
+  told: Pick<VehicleInput, 'vehicle' | 'facts'>,
+): Omit<VehicleInput, keyof NamingInput> {
+  return {
+    ...told,
+    units: 'recorded',
+    fitted: {},
+    adapters: {},
+    measured: [],
+    torque: null,
+    use: null,
+    ignorePresent: false,
+  };
+}
+
 export interface Torque {
   readonly interval: Interval;
   readonly text: string;

@@ -4,6 +4,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
+import { LIMITS } from '../../src/contract/limits.js';
 import { demoDocument } from '../memory-store.js';
 import { json, rigOf } from './fixture.js';
 
@@ -221,6 +222,16 @@ describe('the vehicles for a part', () => {
   ])('%s is refused', async (path, status, code, parameter) => {
     const problem = json(await rig.client.get(path).expect(status));
     expect(problem.errors).toMatchObject([{ code, parameter }]);
+  });
+
+  test.each([
+    ['vehicle', '/v1/parts/gearbox-6-late/fits', 'lirren-1'],
+    ['part', '/v1/vehicles/lirren-1/fits', 'bracket-20'],
+  ])('changes are looked for on a page of names and no more: %s', async (field, path, name) => {
+    const names = Array.from({ length: LIMITS.fitsSolved.value + 1 }, () => `${field}=${name}`);
+    const target = `${path}?changes=yes&${names.join('&')}`;
+    const problem = json(await rig.client.get(target).expect(400));
+    expect(problem.errors).toMatchObject([{ parameter: field, data: { limit: 'fitsSolved' } }]);
   });
 
   test('are answered once: what a client has already is not judged', async () => {

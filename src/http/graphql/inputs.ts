@@ -6,10 +6,8 @@
 import {
   GraphQLBoolean,
   GraphQLEnumType,
-  GraphQLFloat,
   GraphQLInputObjectType,
   type GraphQLInputType,
-  GraphQLInt,
   GraphQLList,
   GraphQLNonNull,
   GraphQLString,
@@ -18,12 +16,13 @@ import {
 import {
   capitalised,
   enumName,
+  JSON_SCALAR,
   type JsonSchema,
   type Read,
   type Schemas,
+  scalarOf,
   typeOf,
 } from './json-schema.js';
-import { JSON_SCALAR } from './outputs.js';
 
 type Given = Readonly<Record<string, unknown>>;
 
@@ -105,21 +104,13 @@ export class Inputs {
     if (own.enum !== undefined && typeOf(own) === 'string')
       return this.#wordOf(own, name ?? at, owner);
     switch (typeOf(own)) {
-      case 'string':
-        return { type: GraphQLString, toJson: AS_IT_IS };
-      case 'integer':
-        return { type: GraphQLInt, toJson: AS_IT_IS };
-      case 'number':
-        return { type: GraphQLFloat, toJson: AS_IT_IS };
-      case 'boolean':
-        return { type: GraphQLBoolean, toJson: AS_IT_IS };
       case 'array':
         return this.#listOf(own, at, owner);
       case 'object':
         if (own.properties !== undefined) return this.#objectOf(own, `${name ?? at}Input`);
         return this.#entriesOf(own, at);
       default:
-        return { type: JSON_SCALAR, toJson: AS_IT_IS };
+        return { type: scalarOf(own), toJson: AS_IT_IS };
     }
   }
 

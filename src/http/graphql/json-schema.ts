@@ -3,6 +3,13 @@
  * of a question and of an answer, GraphQL says in its own words, and neither is written down twice.
  */
 
+import {
+  GraphQLBoolean,
+  GraphQLFloat,
+  GraphQLInt,
+  GraphQLScalarType,
+  GraphQLString,
+} from 'graphql';
 import type { Operation } from '../../contract/operation.js';
 import { openapiDocument } from '../openapi.js';
 
@@ -127,6 +134,24 @@ function isByCode({ $ref: ref, ...rest }: JsonSchema): boolean {
 /** The one type of a schema that is no union; null where it is of any. */
 export function typeOf({ type }: JsonSchema): string | null {
   return [type ?? []].flat().find((one) => one !== 'null') ?? null;
+}
+
+/** Anything that JSON can say; where REST has values of several types at one place. */
+export const JSON_SCALAR = new GraphQLScalarType({
+  name: 'JSON',
+  description: 'Any value of JSON, as REST has it.',
+});
+
+const SCALARS: ReadonlyMap<string, GraphQLScalarType> = new Map<string, GraphQLScalarType>([
+  ['string', GraphQLString],
+  ['integer', GraphQLInt],
+  ['number', GraphQLFloat],
+  ['boolean', GraphQLBoolean],
+]);
+
+/** The scalar of a schema that is no list, object or union; any value where it has no type. */
+export function scalarOf(schema: JsonSchema): GraphQLScalarType {
+  return SCALARS.get(typeOf(schema) ?? '') ?? JSON_SCALAR;
 }
 
 /** `fits-with-changes` as `FITS_WITH_CHANGES`. */

@@ -4,25 +4,23 @@
  */
 
 import {
-  GraphQLBoolean,
   GraphQLEnumType,
   type GraphQLFieldConfigMap,
-  GraphQLFloat,
-  GraphQLInt,
   GraphQLList,
   GraphQLNonNull,
   GraphQLObjectType,
   type GraphQLOutputType,
-  GraphQLScalarType,
   GraphQLString,
   GraphQLUnionType,
 } from 'graphql';
 import {
   capitalised,
   enumName,
+  JSON_SCALAR,
   type JsonSchema,
   type Read,
   type Schemas,
+  scalarOf,
   typeOf,
 } from './json-schema.js';
 
@@ -37,12 +35,6 @@ const CLOSED: ReadonlySet<string> = new Set([
   'State',
   'Verdict',
 ]);
-
-/** Anything that JSON can say; where REST has values of several types at one place. */
-export const JSON_SCALAR = new GraphQLScalarType({
-  name: 'JSON',
-  description: 'Any value of JSON, as REST has it.',
-});
 
 /** A type, and how a value of the answer becomes one of it; null for as it is. */
 interface Output {
@@ -97,14 +89,6 @@ export class Outputs {
     if (own.enum !== undefined && typeOf(own) === 'string')
       return { type: this.#wordOf(read), resolve: null };
     switch (typeOf(own)) {
-      case 'string':
-        return { type: GraphQLString, resolve: null };
-      case 'integer':
-        return { type: GraphQLInt, resolve: null };
-      case 'number':
-        return { type: GraphQLFloat, resolve: null };
-      case 'boolean':
-        return { type: GraphQLBoolean, resolve: null };
       case 'array':
         return this.#listOf(own, at);
       case 'object':
@@ -112,7 +96,7 @@ export class Outputs {
           ? this.#entriesOf(own, at)
           : { type: this.#objectOf(own, name ?? at, read.description), resolve: null };
       default:
-        return { type: JSON_SCALAR, resolve: null };
+        return { type: scalarOf(own), resolve: null };
     }
   }
 

@@ -111,7 +111,7 @@ describe('a list', () => {
 
   test('of parts by name has its faults as values', async () => {
     const { data, errors } = await ask(`{ edition { parts(part: ["bracket-20", "nothing"]) {
-      nodes { __typename ... on FoundPart { id } ... on LostPart { asked error { code } } }
+      nodes { __typename ... on FoundPart { id } ... on LostName { asked error { code } } }
     } } }`);
     expect(errors).toBeUndefined();
     expect(data).toMatchObject({
@@ -119,7 +119,7 @@ describe('a list', () => {
         parts: {
           nodes: [
             { __typename: 'FoundPart', id: 'bracket-20' },
-            { __typename: 'LostPart', asked: 'nothing', error: { code: 'unknown-part' } },
+            { __typename: 'LostName', asked: 'nothing', error: { code: 'unknown-part' } },
           ],
         },
       },

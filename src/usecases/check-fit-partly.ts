@@ -99,11 +99,14 @@ interface Asked {
   readonly facts: ReadonlyMap<string, string>;
 }
 
+/** Told of the first field that narrows the list, whichever of them leaves none. */
 function noVehicle({ known }: PartlyFitInput): QuestionError {
   const { make, model, variant, year, built } = known;
-  const texts = [make, model, variant, built ?? year];
-  const name = texts.filter((one) => one !== null).join(' ');
-  return new QuestionError([{ at: 'make', code: 'unknown-vehicle', data: { name, meant: null } }]);
+  const fields = Object.entries({ make, model, variant, year, built });
+  const told = fields.filter(([, value]) => value !== null);
+  const name = told.map(([, value]) => value).join(' ');
+  const [at = 'make'] = told.map(([field]) => field);
+  return new QuestionError([{ at, code: 'unknown-vehicle', data: { name, meant: null } }]);
 }
 
 interface Meant {

@@ -93,6 +93,8 @@ test.each([
   ['part=bracket-20', 400, 'missing', 'vehicle'],
   ['vehicle=lirren-1&part=bracket-20&year=2004', 400, 'not-beside-vehicle', 'year'],
   ['make=Nobody&part=bracket-20', 404, 'unknown-vehicle', 'make'],
+  ['model=Nothing&year=2004&part=bracket-20', 404, 'unknown-vehicle', 'model'],
+  ['year=1900&part=bracket-20', 404, 'unknown-vehicle', 'year'],
   ['make=Corrablyn&part=nothing', 404, 'unknown-part', 'part'],
   ['make=Corrablyn&part=bracket-20&fact.x=y', 422, 'unknown-fact', 'fact.x'],
   ['make=Corrablyn&part=bracket-20&position=x', 422, 'unknown-position', 'position'],

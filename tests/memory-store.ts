@@ -11,6 +11,10 @@ import { Library } from '../src/usecases/library.js';
 import type {
   EditionHead,
   EditionStore,
+  KeyRecord,
+  KeyRequest,
+  KeyStore,
+  MadeKey,
   OffersHead,
   OffersState,
   PublishRequest,
@@ -67,6 +71,33 @@ export class MemoryStore implements EditionStore {
     if (isDeepStrictEqual(offers, this.#offers)) return;
     this.#offers = offers;
     this.#offersNumber += 1;
+  }
+}
+
+/** Keys in memory, told apart by their texts. */
+export class MemoryKeys implements KeyStore {
+  readonly #made: { key: KeyRecord; readonly text: string }[] = [];
+
+  keys(): readonly KeyRecord[] {
+    return this.#made.map(({ key }) => key);
+  }
+
+  addKey(request: KeyRequest, madeAt: string): MadeKey {
+    const id = `key-${this.#made.length + 1}`.padEnd(8, 'a');
+    const key = { id, ...request, madeAt, endedAt: null };
+    const made = { key, text: `fy_${id}` };
+    this.#made.push(made);
+    return { ...made };
+  }
+
+  endKey(id: string, endedAt: string): void {
+    const found = this.#made.find(({ key }) => key.id === id);
+    if (found !== undefined) found.key = { ...found.key, endedAt };
+  }
+
+  recognise(text: string): KeyRecord | null {
+    const found = this.#made.find((one) => one.text === text && one.key.endedAt === null);
+    return found?.key ?? null;
   }
 }
 

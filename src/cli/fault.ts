@@ -29,6 +29,7 @@ export type CommandFaultCode =
   | 'unwritable-file'
   | 'malformed-json'
   | 'bad-configuration'
+  | 'bad-key'
   | 'port-not-free';
 
 /** The language of what the commands themselves say, and of the faults of documents. */
@@ -94,6 +95,7 @@ const TITLES: Readonly<Record<OwnCode, string>> = {
   'unwritable-file': 'The file cannot be written',
   'malformed-json': 'The document is not JSON',
   'bad-configuration': 'The environment has faults',
+  'bad-key': 'This can be no key, or is none',
   'port-not-free': 'The service cannot listen there',
   'document-refused': 'The document has faults',
   'store-fault': 'The database cannot be used',

@@ -16,6 +16,7 @@ import { addFit } from './fit.js';
 import { addFits } from './fits.js';
 import { addIdentify } from './identify.js';
 import { addInspect } from './inspect.js';
+import { addKeys } from './keys.js';
 import { addKits } from './kits.js';
 import { addLint } from './lint.js';
 import { addMate } from './mate.js';
@@ -95,6 +96,7 @@ function programOf(session: Session): Command {
   addDriveline(program, session);
   addCalculate(program, session);
   addCodes(program, session);
+  addKeys(program, session);
   return program;
 }
 

@@ -3,7 +3,7 @@
  * gives them the real ones; tests give them others.
  */
 
-import type { Clock, Digest, EditionStore } from '../usecases/ports.js';
+import type { Clock, Digest, EditionStore, KeyStore } from '../usecases/ports.js';
 
 /** Where text goes to. */
 export interface Output {
@@ -25,7 +25,7 @@ export interface Input {
 /** `write` makes the database where there is none yet; `read` never changes anything. */
 export type StoreMode = 'read' | 'write';
 
-export interface OpenStore extends EditionStore {
+export interface OpenStore extends EditionStore, KeyStore {
   close(): void;
 }
 

@@ -9,6 +9,10 @@ import type Database from 'better-sqlite3';
 import {
   type EditionHead,
   type EditionStore,
+  type KeyRecord,
+  type KeyRequest,
+  type KeyStore,
+  type MadeKey,
   type OffersHead,
   type OffersState,
   type PublishRequest,
@@ -19,6 +23,7 @@ import {
 import { type OpenMode, openConnection, type SqliteLibrary } from './connection.js';
 import { EditionReader } from './edition-reader.js';
 import { EditionWriter } from './edition-writer.js';
+import { KeyTable } from './key-store.js';
 import { OfferStore } from './offer-store.js';
 import { withStoreFaults } from './store-fault.js';
 import { type VerifyReport, verifyStore } from './verify.js';
@@ -32,7 +37,7 @@ export interface OpenOptions {
   readonly library?: SqliteLibrary;
 }
 
-export interface OpenedStore extends EditionStore {
+export interface OpenedStore extends EditionStore, KeyStore {
   /** Compares everything that is stored with everything else; says all that does not agree. */
   verify(): VerifyReport;
   close(): void;
@@ -59,6 +64,7 @@ class SqliteStore implements OpenedStore {
   readonly #path: string;
   readonly #reader: EditionReader;
   readonly #offers: OfferStore;
+  readonly #keys: KeyTable;
   #writer: EditionWriter | null = null;
 
   constructor(connection: Database.Database, path: string) {
@@ -66,6 +72,7 @@ class SqliteStore implements OpenedStore {
     this.#path = path;
     this.#reader = new EditionReader(connection);
     this.#offers = new OfferStore(connection);
+    this.#keys = new KeyTable(connection);
   }
 
   latest(): EditionHead | null {
@@ -92,13 +99,34 @@ class SqliteStore implements OpenedStore {
     return this.#inOneState(() => ({ head: this.#offers.head(), records: this.#offers.offers() }));
   }
 
+  keys(): readonly KeyRecord[] {
+    return withStoreFaults(this.#path, () => this.#keys.keys());
+  }
+
+  addKey(request: KeyRequest, madeAt: string): MadeKey {
+    this.#checkWritable('to make a key');
+    return withStoreFaults(this.#path, () => this.#keys.addKey(request, madeAt));
+  }
+
+  endKey(id: string, endedAt: string): void {
+    this.#checkWritable('to end a key');
+    withStoreFaults(this.#path, () => this.#keys.endKey(id, endedAt));
+  }
+
+  recognise(text: string): KeyRecord | null {
+    return withStoreFaults(this.#path, () => this.#keys.recognise(text));
+  }
+
+  #checkWritable(purpose: string): void {
+    if (!this.#connection.readonly) return;
+    throw new StoreFault(
+      `${this.#path} is opened for reading only`,
+      `open it for writing ${purpose}`,
+    );
+  }
+
   publish(request: PublishRequest): PublishResult {
-    if (this.#connection.readonly) {
-      throw new StoreFault(
-        `${this.#path} is opened for reading only`,
-        'open it for writing to publish',
-      );
-    }
+    this.#checkWritable('to publish');
     return withStoreFaults(this.#path, () => {
       this.#writer ??= new EditionWriter(this.#connection);
       const writer = this.#writer;

@@ -6,8 +6,10 @@
 
 import type { Catalogue } from '../domain/catalogue/catalogue.js';
 import type { CatalogueDocument, OfferRecord } from '../domain/catalogue/document.js';
+import type { KeyRecord, KeyRequest, MadeKey } from './keys.js';
 
 export { StoreFault } from './errors.js';
+export type { KeyRecord, KeyRequest, MadeKey } from './keys.js';
 
 /** One immutable, numbered state of the catalogue. */
 export interface EditionHead {
@@ -80,6 +82,19 @@ export interface EditionStore {
   offersHead(): OffersHead;
   /** Of one moment: what another program puts in their place meanwhile is not mixed in. */
   offers(): OffersState;
+}
+
+/** The keys of the service. They are of no edition, and lie beside them. */
+export interface KeyStore {
+  /** All that were ever made, the oldest first. */
+  keys(): readonly KeyRecord[];
+  addKey(request: KeyRequest, madeAt: string): MadeKey;
+  endKey(id: string, endedAt: string): void;
+  /**
+   * The key that the text is; null where there is none, or it has ended. How long it takes does not
+   * hang on how much of a wrong text is right.
+   */
+  recognise(text: string): KeyRecord | null;
 }
 
 /** Now, as an ISO 8601 instant in UTC. */

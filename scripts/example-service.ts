@@ -6,10 +6,12 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { Logger } from 'pino';
+import { EXAMPLE_KEYS } from '../src/contract/example-keys.js';
 import { readNdjson } from '../src/contract/ndjson-text.js';
 import { OPERATIONS } from '../src/contract/operations.js';
 import { type RefusedRequest, refusalsOf, type ServiceState } from '../src/contract/refusals.js';
 import { type AskedRequest, type SentRequest, sentRequest } from '../src/contract/sent-request.js';
+import type { Scope } from '../src/domain/access.js';
 import { createApp } from '../src/http/app.js';
 import type { App } from '../src/http/mount.js';
 import { problemsOf } from '../src/http/openapi-responses.js';
@@ -17,7 +19,7 @@ import { USE_CASES, type UseCases } from '../src/http/service.js';
 import { openStore } from '../src/store/sqlite.js';
 import { StoreFault } from '../src/usecases/errors.js';
 import { Library } from '../src/usecases/library.js';
-import type { EditionStore } from '../src/usecases/ports.js';
+import type { EditionStore, KeyStore } from '../src/usecases/ports.js';
 import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
 
 export interface ExampleService {
@@ -48,20 +50,28 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
     prepareEdition(demoCatalogue(), digest),
     null,
   );
-  const over = (by: EditionStore, useCases: UseCases = USE_CASES): App =>
+  const over = (
+    by: EditionStore,
+    {
+      useCases = USE_CASES,
+      open = ['full', 'batch'],
+    }: Partial<Pick<Over, 'useCases' | 'open'>> = {},
+  ): App =>
     createApp({
       useCases,
       library: new Library(by, digest),
+      keys: exampleKeys(),
       log,
-      config: { corsOrigins, answerCacheBytes: 0 },
+      config: { corsOrigins, open, answerCacheBytes: 0 },
       newRequestId: () => REQUEST_ID,
     });
   const whole = over(store);
   const apps: Readonly<Record<ServiceState, App>> = {
     empty: over(none),
     unreadable: over(failing(new StoreFault('a page of the database is damaged', 'restore it'))),
-    faulty: over(failing(MISTAKE), mistaken()),
+    faulty: over(failing(MISTAKE), { useCases: mistaken() }),
     stopping: whole,
+    guarded: over(store, { open: [] }),
   };
   const appIn = (state: ServiceState | null) => (state === null ? whole : apps[state]);
   return {
@@ -75,6 +85,29 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
     close: () => {
       store.close();
       none.close();
+    },
+  };
+}
+
+interface Over {
+  readonly useCases: UseCases;
+  /** What is open to everybody. */
+  readonly open: readonly Scope[];
+}
+
+/** The keys of the examples, which open nothing that nobody can be shown. */
+function exampleKeys(): KeyStore {
+  const fail = (): never => {
+    throw new Error('examples make no keys');
+  };
+  return {
+    keys: () => [],
+    addKey: fail,
+    endKey: fail,
+    recognise: (text) => {
+      const scopes = EXAMPLE_KEYS.get(text);
+      if (scopes === undefined) return null;
+      return { id: 'examples', name: text, scopes, origins: [], madeAt: '', endedAt: null };
     },
   };
 }

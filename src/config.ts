@@ -3,6 +3,8 @@
  * at once: a service that starts with half of what was meant is worse than none.
  */
 
+import { isOrigin, SCOPES, type Scope } from './domain/access.js';
+
 export interface Config {
   /** 0 for any port that is free. */
   readonly port: number;
@@ -11,6 +13,8 @@ export interface Config {
   readonly database: string;
   /** Origins of pages that may read answers in a browser; none where it is empty. */
   readonly corsOrigins: readonly string[];
+  /** What everybody may do without a key; nothing where it is empty. */
+  readonly open: readonly Scope[];
   readonly logLevel: LogLevel;
   /** Bytes of answers that are kept in memory to be given again; 0 keeps none. */
   readonly answerCacheBytes: number;
@@ -36,6 +40,7 @@ const DEFAULTS: Config = {
   host: '127.0.0.1',
   database: './faying.sqlite',
   corsOrigins: [],
+  open: ['public'],
   logLevel: 'info',
   answerCacheBytes: 64_000_000,
 };
@@ -58,18 +63,24 @@ export function readConfig(env: Environment): Config {
     host: read('FAYING_HOST', DEFAULTS.host, hostOf),
     database: read('FAYING_DATABASE', DEFAULTS.database, (path) => path),
     corsOrigins: read('FAYING_CORS_ORIGINS', DEFAULTS.corsOrigins, originsOf),
+    open: read('FAYING_OPEN', DEFAULTS.open, scopesOf),
     logLevel: read('FAYING_LOG_LEVEL', DEFAULTS.logLevel, levelOf),
     answerCacheBytes: read('FAYING_ANSWER_CACHE_BYTES', DEFAULTS.answerCacheBytes, bytesOf),
   };
   if (faults.length > 0) throw new ConfigFault(faults);
   Object.freeze(config.corsOrigins);
+  Object.freeze(config.open);
   return Object.freeze(config);
 }
+
+/** What changes something wants a key, whatever anybody says. */
+const OPENABLE: readonly Scope[] = SCOPES.slice(0, SCOPES.indexOf('batch') + 1);
 
 const MEANT: Readonly<Record<string, string>> = {
   FAYING_PORT: 'a port from 0 to 65535',
   FAYING_HOST: 'a host name or address without a port',
   FAYING_CORS_ORIGINS: 'a list of origins such as https://shop.example, with commas between',
+  FAYING_OPEN: `one or more of ${OPENABLE.join(', ')}, with commas between, or none`,
   FAYING_ANSWER_CACHE_BYTES: 'a number of bytes, at most 12 digits; 0 keeps no answers',
   FAYING_LOG_LEVEL: `one of ${LOG_LEVELS.join(', ')}`,
 };
@@ -90,9 +101,11 @@ function originsOf(text: string): readonly string[] | null {
   return origins.every(isOrigin) ? [...new Set(origins)] : null;
 }
 
-/** As a browser sends it: scheme, host and port, and nothing after them. */
-function isOrigin(text: string): boolean {
-  return /^https?:\/\//.test(text) && URL.canParse(text) && new URL(text).origin === text;
+function scopesOf(text: string): readonly Scope[] | null {
+  if (text === 'none') return [];
+  const named = text.split(',').map((one) => one.trim());
+  const scopes = OPENABLE.filter((scope) => named.includes(scope));
+  return scopes.length === named.length ? scopes : null;
 }
 
 function bytesOf(text: string): number | null {

@@ -38,7 +38,10 @@ export async function startService(
     // The log goes to the standard error: the standard output has the command's own answer.
     const log = pino({ level: config.logLevel }, pino.destination(2));
     const address = { port: port ?? config.port, host: host ?? config.host };
-    const server = await listen(createApp({ library, log, config }), { ...address, log });
+    const server = await listen(createApp({ library, keys: store, log, config }), {
+      ...address,
+      log,
+    });
     const stop = async () => {
       await server.close();
       store.close();

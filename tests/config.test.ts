@@ -21,6 +21,7 @@ describe('the environment', () => {
       host: '127.0.0.1',
       database: './faying.sqlite',
       corsOrigins: [],
+      open: ['public'],
       logLevel: 'info',
       answerCacheBytes: 64_000_000,
     };
@@ -35,6 +36,7 @@ describe('the environment', () => {
       FAYING_HOST: '::1',
       FAYING_DATABASE: '/srv/a.sqlite',
       FAYING_CORS_ORIGINS: 'https://shop.example, http://localhost:3000,https://shop.example',
+      FAYING_OPEN: 'batch, full',
       FAYING_LOG_LEVEL: 'silent',
       FAYING_ANSWER_CACHE_BYTES: '0',
     };
@@ -43,6 +45,7 @@ describe('the environment', () => {
       host: '::1',
       database: '/srv/a.sqlite',
       corsOrigins: ['https://shop.example', 'http://localhost:3000'],
+      open: ['full', 'batch'],
       logLevel: 'silent',
       answerCacheBytes: 0,
     });
@@ -57,6 +60,7 @@ describe('the environment', () => {
   test.each([
     ['FAYING_PORT', ['-1', '65536', '80.0', 'http', '123456']],
     ['FAYING_HOST', ['a b', 'http://x', 'x:80', '[::1]', '-x']],
+    ['FAYING_OPEN', ['all', 'publish', 'none,public', 'public,', 'trade trade', 'full,full']],
     ['FAYING_CORS_ORIGINS', ['*', 'shop.example', 'https://shop.example/', 'ftp://x', ',']],
     ['FAYING_LOG_LEVEL', ['loud', 'INFO']],
     ['FAYING_ANSWER_CACHE_BYTES', ['-1', '64MB', '1e6', '0.5', 'off', '1234567890123']],

@@ -16,6 +16,7 @@ import { ALSO_QUERY, type Operation } from './operation.js';
 import { NO_PARAMETERS } from './parameters.js';
 import { nameOf } from './question.js';
 import { orNull } from './reason.js';
+import { BY_CODE } from './reason-codes.js';
 import { VEHICLE_FIELDS } from './vehicle-fields.js';
 import type { Wire } from './wire.js';
 
@@ -83,13 +84,17 @@ const rowSchema = z
   })
   .openapi('FigureRow', { description: 'A figure before and after.' });
 
-const figureMeasureSchema = measureSchema
-  .extend({
+const figureMeasureSchema = z
+  .strictObject({
+    ...measureSchema.shape,
     figures: z.array(z.string()).openapi({
       description: 'Figures that are not known without it.',
     }),
   })
-  .openapi('FigureMeasure', { description: 'A fact that figures want and nobody recorded.' });
+  .openapi('FigureMeasure', {
+    description: 'A fact that figures want and nobody recorded.',
+    ...BY_CODE,
+  });
 
 export const drivelineAnswerSchema = z
   .strictObject({

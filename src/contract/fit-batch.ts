@@ -220,6 +220,7 @@ export const fitBatchOperation: Operation = {
     parameters: [
       parameter('edition', BATCH_FIELDS.edition, 'number'),
       parameter('lang', BATCH_FIELDS.lang),
+      parameter('view', BATCH_FIELDS.view),
       parameter('units', BATCH_FIELDS.units),
       parameter('changes', BATCH_FIELDS.changes),
       parameter('form', BATCH_FIELDS.form),

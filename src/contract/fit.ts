@@ -59,6 +59,7 @@ const FIT_QUERY: QueryGrammar = {
     parameter('steps', FIT_FIELDS.steps, 'number'),
     parameter('edition', FIT_FIELDS.edition, 'number'),
     parameter('lang', FIT_FIELDS.lang),
+    parameter('view', FIT_FIELDS.view),
     parameter('units', FIT_FIELDS.units),
   ],
   groups: [WITH_GROUP, FACT_GROUP, FITTED_GROUP, ADAPTER_GROUP],

@@ -131,6 +131,7 @@ export const KITS_QUERY: QueryGrammar = {
     parameter('steps', KIT_FIELDS.steps, 'number'),
     parameter('edition', KIT_FIELDS.edition, 'number'),
     parameter('lang', KIT_FIELDS.lang),
+    parameter('view', KIT_FIELDS.view),
     parameter('units', KIT_FIELDS.units),
   ],
   groups: [FACT_GROUP, FITTED_GROUP, ADAPTER_GROUP],

@@ -39,6 +39,7 @@ export const LIST_PARAMETERS = [
   parameter('cursor', LIST_FIELDS.cursor),
   parameter('edition', LIST_FIELDS.edition, 'number'),
   parameter('lang', LIST_FIELDS.lang),
+  parameter('view', LIST_FIELDS.view),
 ] as const;
 
 /** The fields of the envelope around entries of one shape. */

@@ -86,6 +86,7 @@ const MATE_QUERY: QueryGrammar = {
     parameter('use', MATE_FIELDS.use),
     parameter('edition', MATE_FIELDS.edition, 'number'),
     parameter('lang', MATE_FIELDS.lang),
+    parameter('view', MATE_FIELDS.view),
     parameter('units', MATE_FIELDS.units),
   ],
   groups: [],

@@ -4,6 +4,7 @@
  * from the examples of the contract; what goes to no operation is written down here.
  */
 
+import { WIDE_KEY, withKey } from './example-keys.js';
 import { EXAMPLE_REQUESTS, type ExampleRequest } from './examples.js';
 import { OPERATIONS } from './operations.js';
 import type { ProblemCode } from './problems/problem-type.js';
@@ -21,14 +22,16 @@ export interface ProblemExample {
 export function problemExample(code: ProblemCode): ProblemExample {
   const shown = SHOWN[code];
   if ('refused' in shown) return { ...shown, service: null };
-  const { by, as = {} } = shown;
+  const { by, as = {}, mendedBy } = shown;
   const operation = OPERATIONS.find(({ operationId }) => operationId === by);
   const good = answeredBy(by);
   if (operation === undefined) throw new Error(`no operation is called ${by}`);
   const [request] = refusalsOf(operation, [code]);
   if (request === undefined) throw new Error(`${by} has no example of ${code}`);
   const { service = null } = request;
-  const mended = service === null ? sentRequest({ ...good, ...as }) : null;
+  const headers = mendedBy === undefined ? {} : { headers: mendedBy };
+  const isMended = service === null || mendedBy !== undefined;
+  const mended = isMended ? sentRequest({ ...good, ...as, ...headers }) : null;
   return { refused: sentRequest(request), service, mended };
 }
 
@@ -42,6 +45,8 @@ function answeredBy(operationId: string): ExampleRequest {
 interface ByOperation {
   readonly by: string;
   readonly as?: Pick<ExampleRequest, 'search'>;
+  /** The headers that mend it, where it is of them. */
+  readonly mendedBy?: Readonly<Record<string, string>>;
 }
 
 type Shown = ByOperation | Omit<ProblemExample, 'service'>;
@@ -59,6 +64,9 @@ const SHOWN: Readonly<Record<ProblemCode, Shown>> = {
   'invalid-cursor': { by: 'listParts', as: { search: 'role=gearbox&limit=2' } },
   'malformed-json': { by: 'askFit' },
   'malformed-request': { by: 'askFit' },
+  'unknown-key': { by: 'checkFit', mendedBy: withKey(WIDE_KEY) },
+  'key-needed': { by: 'checkFit', mendedBy: withKey(WIDE_KEY) },
+  'not-granted': { by: 'checkFit', mendedBy: withKey(WIDE_KEY) },
   'unknown-path': { refused: got(`/v1/fits?${FIT}`), mended: got(`/v1/fit?${FIT}`) },
   'unknown-problem': {
     refused: got('/problems/unknown-prat'),

@@ -17,6 +17,7 @@ import {
   type NOT_BESIDE_VEHICLE,
 } from './problems/rules.js';
 import { unitsField } from './units.js';
+import { viewField } from './view.js';
 
 const MOST_PLACES = LIMITS.placesInBody.value;
 
@@ -115,6 +116,7 @@ export const COMMON_FIELDS = {
         'spoken gets English, and the answer says so in `lang`.',
       example: 'en',
     }),
+  view: viewField,
 };
 
 /** Of questions whose answers show values. */

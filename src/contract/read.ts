@@ -13,6 +13,7 @@ export const READ_QUERY: QueryGrammar = {
   parameters: [
     parameter('edition', READ_FIELDS.edition, 'number'),
     parameter('lang', READ_FIELDS.lang),
+    parameter('view', READ_FIELDS.view),
   ],
   groups: [],
 };

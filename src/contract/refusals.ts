@@ -5,6 +5,7 @@
  * asks the service.
  */
 
+import { ENDED_KEY, NARROW_KEY, withKey } from './example-keys.js';
 import { EXAMPLE_REQUESTS, type ExampleRequest } from './examples.js';
 import { LIMITS } from './limits.js';
 import type { Operation } from './operation.js';
@@ -19,8 +20,11 @@ export interface RefusedRequest extends ExampleRequest, AskedRequest {
   readonly service?: ServiceState;
 }
 
-/** Nothing published; a store that cannot be read; a mistake of the program; about to stop. */
-export type ServiceState = 'empty' | 'unreadable' | 'faulty' | 'stopping';
+/**
+ * Nothing published; a store that cannot be read; a mistake of the program; about to stop; nothing
+ * open to who shows no key.
+ */
+export type ServiceState = 'empty' | 'unreadable' | 'faulty' | 'stopping' | 'guarded';
 
 type Spoilt = Omit<RefusedRequest, 'operationId' | 'name' | 'code'>;
 
@@ -36,6 +40,9 @@ export function refusalsOf(operation: Operation, codes: readonly ProblemCode[]):
   });
 }
 
+/** What is unknown, but no name in the path. */
+const OF_ANY_PATH: ReadonlySet<string> = new Set(['unknown-edition', 'unknown-key']);
+
 /** A request that is answered, with one thing that is refused; null where none is known. */
 function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): Spoilt | null {
   const { segment, search, body, lines } = good;
@@ -45,7 +52,8 @@ function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): S
     ...(body === undefined ? {} : { body }),
     ...(lines === undefined ? {} : { lines }),
   };
-  if (code.startsWith('unknown-') && operation.segment !== null && code !== 'unknown-edition') {
+  const isOfSegment = code.startsWith('unknown-') && !OF_ANY_PATH.has(code);
+  if (isOfSegment && operation.segment !== null) {
     return { summary: 'One that is not in the catalogue', segment: 'nowhere' };
   }
   const text = JSON.stringify(body ?? null);
@@ -56,6 +64,19 @@ function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): S
       return { summary: 'A cursor that nobody gave out', search: 'cursor=2' };
     case 'unknown-edition':
       return { summary: 'An edition to come', ...request, ...withField(good, 'edition') };
+    case 'unknown-key':
+      return {
+        summary: 'A key that has ended',
+        ...request,
+        service: 'guarded',
+        headers: withKey(ENDED_KEY),
+      };
+    case 'key-needed':
+      return { summary: 'Without the key that it takes', ...request, service: 'guarded' };
+    case 'not-granted': {
+      const headers = withKey(NARROW_KEY);
+      return { summary: 'With a key for something else', ...request, service: 'guarded', headers };
+    }
     case 'malformed-json':
       return { summary: 'A body that stops half-way', ...request, text: text.slice(0, -1) };
     case 'malformed-request':

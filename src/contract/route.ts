@@ -8,6 +8,7 @@ import { cautionSchema, JUDGED, measureSchema, orderSchema } from './judged.js';
 import { kitLineSchema, kitTotalsSchema } from './kit-line.js';
 import { z } from './openapi-zod.js';
 import { orNull, saidReasonSchema, shownValueSchema } from './reason.js';
+import { BY_CODE } from './reason-codes.js';
 import type { Wire } from './wire.js';
 
 export const gradeSchema = z.enum(['proven', 'open']).openapi('Grade', {
@@ -34,13 +35,14 @@ const weakestSchema = z
   })
   .openapi('Weakest', { description: 'The part with the least in reserve.' });
 
-const kitMeasureSchema = measureSchema
-  .extend({
+const kitMeasureSchema = z
+  .strictObject({
+    ...measureSchema.shape,
     settlesRoutes: z.array(z.int()).openapi({
       description: 'Which of the listed routes have nothing open any more once this is known.',
     }),
   })
-  .openapi('KitMeasure');
+  .openapi('KitMeasure', { description: 'A fact that is missing, or too coarse.', ...BY_CODE });
 
 export const routeSchema = z
   .strictObject({

@@ -11,8 +11,10 @@ import { ordered } from '../contract/canonical.js';
 import type { Language } from '../contract/language.js';
 import { LIMITS } from '../contract/limits.js';
 import type { QueryGrammar } from '../contract/parameters.js';
+import type { View } from '../contract/view.js';
 import type { Library } from '../usecases/library.js';
 import type { EditionHead } from '../usecases/ports.js';
+import { checkNewest, hasKey, isKeptToNewest, viewFor } from './access.js';
 import { type Exchange, type Headers, JSON_TYPE, jsonReply, vary } from './exchange.js';
 import { spokenTo } from './negotiation.js';
 import { canonicalSearch } from './query.js';
@@ -23,6 +25,11 @@ import type { Service } from './service.js';
 export interface Lifetimes {
   readonly pinned: string;
   readonly floating: string;
+}
+
+/** An answer that others may not be given is kept by nobody on the way. */
+function keptFor(exchange: Exchange, view: View, lifetime: string): string {
+  return view === 'public' || !hasKey(exchange) ? lifetime : lifetime.replace('public', 'private');
 }
 
 /** The newest edition may be another one in half a minute. */
@@ -40,26 +47,44 @@ export const RECORDED: Lifetimes = {
 export interface Asked {
   readonly edition?: number | undefined;
   readonly lang?: string | undefined;
+  readonly view?: View | undefined;
 }
 
-/** The edition and language that a question without them is asked of. */
+/** The edition, language and view that a question without them is asked of. */
 export interface Settled {
   readonly head: EditionHead;
   readonly lang: Language;
+  readonly view: View;
 }
 
-export function settle(service: Service, { request }: Exchange, asked: Asked): Settled {
+/** `path` is that of the contract; `isGoingOn` where the edition is that of a page before. */
+export function settle(
+  service: Service,
+  exchange: Exchange,
+  asked: Asked,
+  { path, isGoingOn = false }: { readonly path: string; readonly isGoingOn?: boolean },
+): Settled {
   const { edition } = asked;
+  const view = viewFor(exchange, asked.view, path);
   // The head alone: an edition that is not at hand is loaded where something is judged.
   const newest = edition === undefined ? service.newest() : null;
+  if (edition !== undefined && !isGoingOn && isKeptToNewest(exchange)) {
+    checkNewest(exchange, edition, service.newest());
+  }
   const head = newest ?? service.library.head(edition ?? null);
-  return { head, lang: spokenTo(asked.lang, request.headers.get('accept-language')) };
+  return {
+    head,
+    lang: spokenTo(asked.lang, exchange.request.headers.get('accept-language')),
+    view,
+  };
 }
 
 /** What is asked of which use-case. */
 export interface Question<Input extends object> {
-  /** The path in the contract, however the client spelt it. */
+  /** The path in the contract, however the client spelt it, and with what it filled in. */
   readonly path: string;
+  /** The same with the names in it that the contract has there; as `path` where it has none. */
+  readonly template?: string;
   /** How it stands in a URL; null where there is no such URL. */
   readonly query: QueryGrammar | null;
   /** As the client said it. */
@@ -81,11 +106,12 @@ export function answerTo<Input extends object>(
   settled: Settled,
   question: Question<Input>,
 ): Response {
-  const { head, lang } = settled;
+  const { head, lang, view } = settled;
   const { asked, lifetimes, isConfidential = false } = question;
-  const { key, text } = judged(service, head, question);
+  const { key, text } = judged(service, settled, question);
   const headers = {
     'faying-edition': String(head.number),
+    'faying-view': view,
     'content-language': lang,
     ...placeOf(question, settled),
     ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),
@@ -94,17 +120,17 @@ export function answerTo<Input extends object>(
     return jsonReply(exchange, text(), { ...headers, 'cache-control': 'no-store' });
   }
   const usual = asked.edition === undefined ? lifetimes.floating : lifetimes.pinned;
-  const kept = isConfidential ? 'no-store' : usual;
+  const kept = isConfidential ? 'no-store' : keptFor(exchange, view, usual);
   return unlessKnown(exchange, { ...headers, 'cache-control': kept, etag: etagOf(key) }, text);
 }
 
 /** Where the same answer can be had by GET. */
 function placeOf<Input extends object>(
   { path, query, asked }: Question<Input>,
-  { head, lang }: Settled,
+  { head, lang, view }: Settled,
 ): Headers {
   if (query === null) return {};
-  const search = canonicalSearch(asked, query, { edition: head.number, lang });
+  const search = canonicalSearch(asked, query, { edition: head.number, lang, view });
   if (search === null || path.length + 1 + search.length > LIMITS.urlBytes.value) return {};
   return { 'content-location': `${path}?${search}` };
 }
@@ -116,13 +142,13 @@ interface Answer {
 }
 
 function judged<Input extends object>(
-  { answers, library }: Service,
-  { hash: editionHash }: EditionHead,
-  { path, input: unordered, judge, isConfidential = false }: Question<Input>,
+  { answers, library, shown }: Service,
+  { head: { hash: editionHash }, view }: Settled,
+  { path, template = path, input: unordered, judge, isConfidential = false }: Question<Input>,
 ): Answer {
   const input = ordered(unordered);
-  const key = keyOf({ editionHash, path, mediaType: JSON_TYPE, input });
-  const write = () => JSON.stringify(judge(library, input));
+  const key = keyOf({ editionHash, path, mediaType: JSON_TYPE, view, input });
+  const write = () => JSON.stringify(shown.answer(template, view, judge(library, input)));
   return { key, text: () => (isConfidential ? write() : answers.text(key, write)) };
 }
 

@@ -7,6 +7,7 @@ import type { Language } from '../contract/language.js';
 import { LIMITS, type LimitsInForce } from '../contract/limits.js';
 import type { ProblemWire } from '../contract/problem.js';
 import { languageTag } from '../contract/question.js';
+import { type Access, accessOf, isOpenToAll } from './access.js';
 import { spokenTo } from './negotiation.js';
 import { problemOf, type Refusal } from './problem.js';
 import { langIn } from './query.js';
@@ -24,6 +25,8 @@ export interface Exchange {
   readonly varies: readonly string[];
   readonly isStopping: boolean;
   readonly limits: LimitsInForce;
+  /** What the request may do, or why nothing can be said of that. */
+  readonly access: Access | Error;
   /** What a body says its answer is to be spoken in, once the body has been read. */
   readonly said: { lang?: unknown };
 }
@@ -34,7 +37,8 @@ const REQUEST_ID = new RegExp(`^[\\w.:-]{1,${LIMITS.requestIdCharacters.value}}$
 
 /** Headers that a page of another origin may read beside those that it always may. */
 const EXPOSED =
-  'ETag, Link, Content-Location, Faying-Edition, RateLimit, Retry-After, X-Request-Id';
+  'ETag, Link, Content-Location, Faying-Edition, Faying-View, RateLimit, Retry-After, ' +
+  'WWW-Authenticate, X-Request-Id';
 
 /** Seconds after which asking again makes sense; a publication or a restart takes about as long. */
 const RETRY_AFTER = '5';
@@ -52,8 +56,10 @@ export function openExchange(
   const { path, search } = targetOf(request.url);
   const sent = request.headers.get('x-request-id');
   const id = sent !== null && REQUEST_ID.test(sent) ? sent : service.newRequestId();
-  const { corsOrigins } = service.config;
-  const cors = corsOrigins.length === 0 ? null : corsHeaders(request, corsOrigins);
+  const { open, corsOrigins } = service.config;
+  const { access, pages } = grantedTo(request, service);
+  const origins = [...corsOrigins, ...pages];
+  const cors = origins.length === 0 ? null : corsHeaders(request, origins);
   const headers = {
     'x-request-id': id,
     'x-content-type-options': 'nosniff',
@@ -67,11 +73,28 @@ export function openExchange(
     path,
     search,
     headers,
-    varies: cors === null ? [] : ['Origin'],
+    varies: [...(cors === null ? [] : ['Origin']), ...(isOpenToAll(open) ? [] : ['Authorization'])],
     isStopping,
     limits,
+    access,
     said: {},
   };
+}
+
+interface Granted {
+  readonly access: Access | Error;
+  /** Origins of the pages that have a key: a browser asks them before it shows one. */
+  readonly pages: readonly string[];
+}
+
+/** That a store cannot be read is told where the request is answered. */
+function grantedTo(request: Request, { keys, config, pages }: Service): Granted {
+  try {
+    return { access: accessOf(request, { keys, open: config.open }), pages: pages() };
+  } catch (error) {
+    if (error instanceof Error) return { access: error, pages: [] };
+    throw error;
+  }
 }
 
 /** Of an absolute URL, since hono knows no other. */
@@ -168,7 +191,7 @@ export function optionsReply(exchange: Exchange, allow: string): Response {
     exchange.request.headers.has('access-control-request-method');
   const preflight = {
     'access-control-allow-methods': allow,
-    'access-control-allow-headers': 'Content-Type, If-None-Match, X-Request-Id',
+    'access-control-allow-headers': 'Authorization, Content-Type, If-None-Match, X-Request-Id',
     'access-control-max-age': '86400',
   };
   const headers = { allow, ...exchange.headers, ...vary(exchange), ...(isPreflight && preflight) };

@@ -11,6 +11,7 @@ import type { ListInput } from '../usecases/listing.js';
 import type { EditionHead } from '../usecases/ports.js';
 import type { ValuesInput } from '../usecases/question.js';
 import type { ReadInput } from '../usecases/read-one.js';
+import { checkNamed } from './access.js';
 import { type Asked, answerTo, type Lifetimes, type Settled, settle } from './asked.js';
 import type { Exchange } from './exchange.js';
 import { checkForm, formRefusal } from './form.js';
@@ -39,6 +40,8 @@ export interface ListRoute<
   readonly given?: (head: EditionHead) => Given;
   readonly list: (library: Library, input: Input) => { readonly next: readonly string[] | null };
   readonly lifetimes: Lifetimes | ((input: Input) => Lifetimes);
+  /** The field that names entries one by one, where the public is shown no whole list. */
+  readonly namedInPublic?: string;
 }
 
 export function mountList<
@@ -67,6 +70,7 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
     given,
     list,
     lifetimes,
+    namedInPublic,
   }: ListRoute<Question, Input, Given>,
 ): Response {
   const { query } = operation;
@@ -75,7 +79,9 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   const filters = { ...filtersOf(question), ...(id === null ? {} : { id }) };
   const name = listName(operation, filters);
   const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);
-  const { head, lang } = settledBy(cursor, question, service, exchange);
+  const settled = settledBy(cursor, question, service, { exchange, path: operation.path });
+  const { head, lang, view } = settled;
+  if (namedInPublic !== undefined) checkNamed(view, question, namedInPublic);
   const common: ListInput = {
     edition: head.number,
     lang,
@@ -88,9 +94,9 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
     withCursor(list(library, asked), head, name);
   const edition = cursor?.edition ?? question.edition;
   const asked = edition === undefined ? question : { ...question, edition };
-  const settled = { head, lang };
   return answerTo(service, exchange, settled, {
     path,
+    template: operation.path,
     query,
     asked,
     lifetimes: typeof lifetimes === 'function' ? lifetimes(input) : lifetimes,
@@ -119,15 +125,15 @@ function settledBy(
   cursor: Cursor | null,
   asked: Asked,
   service: Service,
-  exchange: Exchange,
+  { exchange, path }: { readonly exchange: Exchange; readonly path: string },
 ): Settled {
-  if (cursor === null) return settle(service, exchange, asked);
+  if (cursor === null) return settle(service, exchange, asked, { path });
   const { edition } = asked;
   const head = service.library.find(cursor.edition);
   if (head === null || !isOf(cursor, head.hash) || (edition ?? head.number) !== head.number) {
     throw cursorRefusal('cursor-of-another-edition');
   }
-  return settle(service, exchange, { ...asked, edition: head.number });
+  return settle(service, exchange, { ...asked, edition: head.number }, { path, isGoingOn: true });
 }
 
 export function cursorRefusal(
@@ -180,12 +186,20 @@ function answerRead<Question extends ReadQuestion, Input extends ReadInput>(
   const value = { ...(read.value as object), id };
   const question = checkForm(schema, { ...read, value }, (at) => parameterAt(at, query));
   const { id: _, ...asked } = question;
-  const settled = settle(service, exchange, asked);
+  const settled = settle(service, exchange, asked, { path: operation.path });
   const path = operation.path.replace(/\{\w+\}/, encodeURIComponent(id));
   const common: ReadInput = { edition: settled.head.number, lang: settled.lang, id };
   // The parts of the input: what all reads take, and what this one takes beside it.
   const input = { ...wishes(question), ...common } as Input;
-  return answerTo(service, exchange, settled, { path, query, asked, lifetimes, input, judge: use });
+  return answerTo(service, exchange, settled, {
+    path,
+    template: operation.path,
+    query,
+    asked,
+    lifetimes,
+    input,
+    judge: use,
+  });
 }
 
 /** The path of an operation with a segment, as the framework spells it. */

@@ -5,6 +5,7 @@
 
 import type { Context, Hono } from 'hono';
 import { LIMITS } from '../contract/limits.js';
+import { checkAccess } from './access.js';
 import {
   type Exchange,
   type Headers,
@@ -53,12 +54,14 @@ export function mount(app: App, service: Service, path: string, methods: Methods
   );
   // The same draft, section 3: of what types the body of a QUERY may be; the answer has the same.
   const route = { path, headers: ask ? { 'accept-query': mediaTypes.join(', ') } : {} };
+  const documented = path.replace(/:(\w+)/g, '{$1}');
   const on = (handling: Handling) => (context: Context<ServiceEnv>) =>
     handle(context, service, route, {
       placeOf: handling.placeOf,
       answer: (exchange) => {
         checkTarget(exchange);
         checkAccept(exchange, mediaTypes);
+        checkAccess(exchange, documented);
         return handling.answer(exchange);
       },
     });

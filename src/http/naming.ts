@@ -34,7 +34,7 @@ export function answerNaming<Wire extends Asked, Input extends NamingInput>(
   exchange: Exchange,
   { asked, inputOf, hasPrices, ...question }: NamingQuestion<Wire, Input>,
 ): Response {
-  const settled = settle(service, exchange, asked);
+  const settled = settle(service, exchange, asked, { path: question.path });
   const offers = hasPrices ? offersNow(service) : offersFor(asked, service);
   const { head, lang } = settled;
   // The number and not "the newest": another edition may be published in between.

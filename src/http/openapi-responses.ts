@@ -7,6 +7,7 @@
  */
 
 import type { OpenAPIHono } from '@hono/zod-openapi';
+import { needOf } from '../contract/access.js';
 import { listCalculationsOperation } from '../contract/calculate.js';
 import { listCodesOperation } from '../contract/codes.js';
 import { liveOperation, readyOperation } from '../contract/health.js';
@@ -15,6 +16,7 @@ import type { Operation } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { ProblemCode } from '../contract/problems/problem-type.js';
 import { problemWords } from '../contract/problems/words.js';
+import { VIEWS } from '../contract/view.js';
 import { contentOf } from './openapi-content.js';
 import { type Examples, type Reference, refTo } from './openapi-examples.js';
 import { PROBLEMS } from './problem.js';
@@ -35,6 +37,11 @@ const TEXT = { type: 'string' as const };
 /** What each header says, wherever it comes. */
 const HEADERS = {
   ETag: { description: 'Validator of the answer; send it as If-None-Match.', schema: TEXT },
+  'Faying-View': {
+    description: 'How much of the answer is shown; `view` asks for less.',
+    schema: { type: 'string' as const, enum: [...VIEWS] },
+  },
+  'WWW-Authenticate': { description: 'By what a key is shown (RFC 6750).', schema: TEXT },
   'Faying-Edition': {
     description: 'Number of the edition that answered.',
     schema: { type: 'integer' as const, minimum: 1 },
@@ -135,6 +142,7 @@ function carriedBy(operation: Operation): Carried {
   const answered: HeaderName[] = [...always];
   const sometimes: HeaderName[] = [...some];
   if (speaks(operation)) answered.push('Content-Language');
+  if (isViewed(operation)) answered.push('Faying-View');
   if (operation.lines !== undefined) sometimes.push('Content-Encoding');
   // The list of editions is there before there is one; codes, limits and formulas are those of the
   // program.
@@ -162,6 +170,8 @@ function carriedByAll({ path }: Operation): Carried {
 
 /** What some problems tell beside what all of them do. */
 const CARRIED_BY_STATUS: Readonly<Record<number, Partial<Carried>>> = {
+  401: { always: ['WWW-Authenticate'] },
+  403: { perhaps: ['WWW-Authenticate'] },
   405: { always: ['Allow'] },
   415: { perhaps: ['Accept', 'Accept-Encoding'] },
   503: { always: ['Retry-After'] },
@@ -206,8 +216,10 @@ export function problemsOf(operation: Operation): readonly ProblemCode[] {
     'body-too-large',
     'unsupported-media-type',
   ];
+  const access: readonly ProblemCode[] = ['unknown-key', 'key-needed', 'not-granted'];
   return [
     ...(isBelowVersion(operation) ? (['invalid-request'] as const) : []),
+    ...(needOf(operation.path).view === null ? [] : access),
     ...(isList(operation) ? (['invalid-cursor'] as const) : []),
     ...(operation.body === null ? [] : body),
     'method-not-allowed',
@@ -249,6 +261,11 @@ function isBelowVersion({ path }: Operation): boolean {
 /** Whether what it answers is in a language. */
 export function speaks({ query, body }: Operation): boolean {
   return body !== null || query.parameters.some(({ name }) => name === 'lang');
+}
+
+/** Whether what it answers is shown in views. */
+function isViewed(operation: Operation): boolean {
+  return speaks(operation) && needOf(operation.path).view !== null;
 }
 
 export function isCached(operation: Operation): boolean {

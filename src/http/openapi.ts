@@ -19,6 +19,8 @@ import { isListReading, type Parameter, type ParameterGroup } from '../contract/
 import { problemSchema } from '../contract/problem.js';
 import { PLACE_PATTERN } from '../contract/question.js';
 import { REASON_BY_CODE, reasonByCodeSchema } from '../contract/reason-codes.js';
+import { VIEWS } from '../contract/view.js';
+import { fieldsAddedBy, hiddenFields } from '../contract/views/fields.js';
 import { contentOf } from './openapi-content.js';
 import { Examples, refTo } from './openapi-examples.js';
 import {
@@ -46,6 +48,13 @@ export function openapiDocument(given: readonly Example[]): object {
   for (const [name, example] of Object.entries(examples.components)) {
     registry.registerComponent('examples', name, example);
   }
+  registry.registerComponent('securitySchemes', 'key', {
+    type: 'http',
+    scheme: 'bearer',
+    description:
+      'A key that whoever runs the service gives out. It opens wider views, or what is asked in ' +
+      'many lines at once.',
+  });
   registry.registerComponent('schemas', REASON_BY_CODE, reasonByCodeSchema());
   for (const { body, answer, lines } of OPERATIONS) {
     if (lines === undefined || body === null) continue;
@@ -53,7 +62,7 @@ export function openapiDocument(given: readonly Example[]): object {
     registry.register(lines.answer.name, answer.schema);
   }
   for (const operation of OPERATIONS) registry.registerPath(routeOf(operation, examples));
-  return app.getOpenAPI31Document({
+  const document = app.getOpenAPI31Document({
     openapi: '3.1.0',
     info: {
       title: 'Faying',
@@ -63,9 +72,48 @@ export function openapiDocument(given: readonly Example[]): object {
       license: LICENSE,
     },
     servers: [{ url: '/', description: 'Where this document came from.' }],
-    security: [],
+    // A key opens more; without one there is what is open to everybody.
+    security: [{}, { key: [] }],
     tags: Object.entries(TAGS).map(([name, description]) => ({ name, description })),
   });
+  return withViews(document);
+}
+
+interface Described {
+  readonly properties?: object;
+  readonly required?: readonly string[];
+  readonly description?: string;
+}
+
+/** Says of each object which of its fields only some views show: nobody can rely on those. */
+function withViews(document: ReturnType<OpenAPIHono['getOpenAPI31Document']>): object {
+  const { schemas = {} } = document.components ?? {};
+  const viewed = Object.entries(schemas as Readonly<Record<string, Described>>).map(
+    ([name, schema]) => [name, schemaInViews(name, schema)] as const,
+  );
+  return {
+    ...document,
+    components: { ...document.components, schemas: Object.fromEntries(viewed) },
+  };
+}
+
+function schemaInViews(name: string, schema: Described): Described {
+  const hidden = hiddenFields(name);
+  if (hidden.size === 0 || schema.required === undefined) return schema;
+  const required = schema.required.filter((field) => !hidden.has(field));
+  const said = VIEWS.map((view) => ({ view, fields: fieldsAddedBy(view, name) }))
+    .filter(({ view, fields }) => view !== 'public' && fields.length > 0)
+    .map(({ view, fields }) => `${list(fields)}: from the view \`${view}\` on.`);
+  const { required: _, ...rest } = schema;
+  return {
+    ...rest,
+    description: [schema.description, ...said].filter((one) => one !== undefined).join(' '),
+    ...(required.length === 0 ? {} : { required }),
+  };
+}
+
+function list(fields: readonly string[]): string {
+  return fields.map((field) => `\`${field}\``).join(', ');
 }
 
 /**

@@ -198,7 +198,7 @@ export function parameterCalled(at: string, grammar: QueryGrammar): Place {
 export function canonicalSearch(
   question: object,
   grammar: QueryGrammar,
-  settled: { readonly edition?: number; readonly lang: string },
+  settled: { readonly edition?: number; readonly lang: string; readonly view?: string },
 ): string | null {
   const pairs = pairsIn({ ...question, ...settled }, grammar);
   if (pairs === null) return null;

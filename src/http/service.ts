@@ -4,6 +4,7 @@
 
 import type { Logger } from 'pino';
 import { type LimitsInForce, limitsInForce } from '../contract/limits.js';
+import type { Scope } from '../contract/view.js';
 import { calculate } from '../usecases/calculate.js';
 import { checkFit } from '../usecases/check-fit.js';
 import { checkFitPartly } from '../usecases/check-fit-partly.js';
@@ -22,12 +23,13 @@ import { listRoles, readRole } from '../usecases/list-roles.js';
 import { listVehicles } from '../usecases/list-vehicles.js';
 import { lookUpParts } from '../usecases/look-up-parts.js';
 import { mateFaces } from '../usecases/mate-faces.js';
-import type { EditionHead } from '../usecases/ports.js';
+import type { EditionHead, KeyStore } from '../usecases/ports.js';
 import { readPart } from '../usecases/read-part.js';
 import { readVehicle } from '../usecases/read-vehicle.js';
 import { resolveKitQuestion } from '../usecases/resolve-kits.js';
 import { AnswerCache } from './answer-cache.js';
 import { ofTurn } from './of-turn.js';
+import { type Shown, shownBySchemas } from './shown.js';
 
 /** The questions behind this door, so that a test can count how often one is asked. */
 export const USE_CASES = {
@@ -61,12 +63,15 @@ export type UseCases = typeof USE_CASES;
 export interface ServiceConfig {
   /** Origins of pages that may read answers in a browser; empty turns CORS off. */
   readonly corsOrigins: readonly string[];
+  /** What everybody may do without a key. */
+  readonly open: readonly Scope[];
   /** Bytes of answers that are kept to be given again; 0 keeps none. */
   readonly answerCacheBytes: number;
 }
 
 export interface ServiceDeps {
   readonly library: Library;
+  readonly keys: KeyStore;
   readonly log: Logger;
   readonly config: ServiceConfig;
   readonly useCases?: UseCases;
@@ -80,6 +85,9 @@ export type Service = Required<ServiceDeps> & {
   /** The head of the newest edition, and the number of the price and stock list, of this turn. */
   readonly newest: () => EditionHead | null;
   readonly offersNumber: () => number;
+  /** Origins of the pages that have a key. */
+  readonly pages: () => readonly string[];
+  readonly shown: Shown;
 };
 
 export function serviceOf(deps: ServiceDeps): Service {
@@ -90,8 +98,14 @@ export function serviceOf(deps: ServiceDeps): Service {
     answers: new AnswerCache(deps.config.answerCacheBytes),
     newest: ofTurn(() => deps.library.newest()),
     offersNumber: ofTurn(() => deps.library.skus(null).number),
+    pages: ofTurn(() => pagesOf(deps.keys)),
+    shown: shownBySchemas(),
     ...deps,
   };
+}
+
+function pagesOf(keys: KeyStore): readonly string[] {
+  return keys.keys().flatMap(({ origins, endedAt }) => (endedAt === null ? origins : []));
 }
 
 /** Whether the service still takes requests; the server that listens changes it. */

@@ -15,7 +15,12 @@ import { cartText } from './catalogue.js';
 const entry = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'faying-'));
 const database = join(folder, 'cart.sqlite');
-const env = { PATH: process.env.PATH, FAYING_DATABASE: database, FAYING_LOG_LEVEL: 'warn' };
+const env = {
+  PATH: process.env.PATH,
+  FAYING_DATABASE: database,
+  FAYING_LOG_LEVEL: 'warn',
+  FAYING_OPEN: 'full',
+};
 
 interface Ended {
   readonly code: number | null;

@@ -182,7 +182,12 @@ describe('the memory', () => {
 });
 
 describe('the key', () => {
-  const base = { editionHash: 'sha256-a', path: '/v1/fit', mediaType: 'application/json' };
+  const base = {
+    editionHash: 'sha256-a',
+    path: '/v1/fit',
+    mediaType: 'application/json',
+    view: 'full',
+  } as const;
   const key = (input: object) => keyOf({ ...base, input: ordered(input) });
 
   test('is another one for each thing that decides the answer', () => {
@@ -191,8 +196,9 @@ describe('the key', () => {
       keyOf({ ...base, editionHash: 'sha256-b', input: {} }),
       keyOf({ ...base, path: '/v1/mate', input: {} }),
       keyOf({ ...base, mediaType: 'text/plain', input: {} }),
+      keyOf({ ...base, view: 'public', input: {} }),
     ]);
-    expect(keys.size).toBe(4);
+    expect(keys.size).toBe(5);
   });
 
   test('tells apart what JSON does not', () => {

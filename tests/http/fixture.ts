@@ -8,14 +8,15 @@ import { type Logger, pino } from 'pino';
 import supertest from 'supertest';
 import { expect } from 'vitest';
 import { problemSchema } from '../../src/contract/problem.js';
+import type { Scope } from '../../src/domain/access.js';
 import { createApp } from '../../src/http/app.js';
 import type { App } from '../../src/http/mount.js';
 import { USE_CASES, type UseCases } from '../../src/http/service.js';
 import { Library } from '../../src/usecases/library.js';
-import type { EditionStore } from '../../src/usecases/ports.js';
+import type { EditionStore, KeyStore } from '../../src/usecases/ports.js';
 import { prepareEdition, publishEdition } from '../../src/usecases/publish-edition.js';
 import { CART } from '../cli/catalogue.js';
-import { MemoryStore, sha256 } from '../memory-store.js';
+import { MemoryKeys, MemoryStore, sha256 } from '../memory-store.js';
 
 export interface Rig {
   readonly app: App;
@@ -33,6 +34,10 @@ export interface RigOptions {
   readonly documents?: readonly unknown[];
   readonly store?: EditionStore;
   readonly corsOrigins?: readonly string[];
+  /** What everybody may do; all that there is where left out. */
+  readonly open?: readonly Scope[];
+  /** None are known where left out. */
+  readonly keys?: KeyStore;
   /** None are kept where left out, so that each question is judged. */
   readonly answerCacheBytes?: number;
   readonly useCases?: Partial<UseCases>;
@@ -40,7 +45,7 @@ export interface RigOptions {
 
 export function rigOf(options: RigOptions = {}): Rig {
   const { documents = [CART], store = new MemoryStore(), useCases } = options;
-  const { corsOrigins = [], answerCacheBytes = 0 } = options;
+  const { corsOrigins = [], open = ['full', 'batch'], answerCacheBytes = 0 } = options;
   for (const document of documents) publish(store, document);
   const lines: Record<string, unknown>[] = [];
   const log: Logger = pino(
@@ -59,8 +64,9 @@ export function rigOf(options: RigOptions = {}): Rig {
     ]),
   ) as unknown as UseCases;
   const library = new Library(store, sha256);
-  const config = { corsOrigins, answerCacheBytes };
-  const app = createApp({ library, log, config, useCases: counted });
+  const config = { corsOrigins, open, answerCacheBytes };
+  const { keys = new MemoryKeys() } = options;
+  const app = createApp({ library, keys, log, config, useCases: counted });
   const client = supertest(createAdaptorServer({ fetch: app.fetch }));
   return { app, client, store, judged, lines, log };
 }

@@ -35,6 +35,7 @@ const TOLD = [
   'accept',
   'accept-encoding',
   'retry-after',
+  'www-authenticate',
 ];
 
 /** Lines of an answer that show that it is one. */
@@ -77,6 +78,7 @@ const STATES: Readonly<Record<ServiceState, string>> = {
   unreadable: 'the database is damaged.',
   faulty: 'the program makes a mistake.',
   stopping: 'it has been told to stop.',
+  guarded: 'it opens nothing to who shows no key.',
 };
 
 async function transcriptOf(code: ProblemCode): Promise<string> {
@@ -95,12 +97,12 @@ async function transcriptOf(code: ProblemCode): Promise<string> {
   ];
   const { about } = problems[code];
   if (mended === null) parts.push(`# What to do\n${about}\n${page.again[PROBLEMS[code].retry]}`);
-  else parts.push('# Mended', requestText(mended, page.request), await goodText(mended));
+  else parts.push('# Mended', requestText(mended, page.request), await goodText(mended, state));
   return `${parts.join('\n\n')}\n`;
 }
 
-async function goodText(request: SentRequest): Promise<string> {
-  const answered = await answerTo(request, null);
+async function goodText(request: SentRequest, state: ServiceState | null): Promise<string> {
+  const answered = await answerTo(request, state);
   expect(answered.status).toBe('200');
   // Of which version the program is, is another matter.
   const body = answered.body.replace(`"engine":"${ENGINE_VERSION}"`, '"engine":"…"');
@@ -121,7 +123,8 @@ describe('a transcript of each type of problem', () => {
   test('what the client can mend is mended, all else is for those who run the service', () => {
     for (const code of PROBLEM_CODES) {
       const { service: state, mended } = problemExample(code);
-      expect([code, mended === null]).toEqual([code, state !== null]);
+      const isForClient = state === null || state === 'guarded';
+      expect([code, mended === null]).toEqual([code, !isForClient]);
     }
   });
 });

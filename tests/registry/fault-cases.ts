@@ -8,8 +8,11 @@ import { canonicalText } from '../../src/contract/canonical.js';
 import { cursorText } from '../../src/contract/cursor.js';
 import { LIMITS } from '../../src/contract/limits.js';
 import type { FaultCode } from '../../src/contract/problems/fault.js';
+import { CART } from '../cli/catalogue.js';
+import { LARGER_CART } from '../http/fixture.js';
 import { GARAGE } from '../http/garage.js';
 import { empty, endingEarly, named, type Provocation } from '../http/provocations.js';
+import { MemoryKeys } from '../memory-store.js';
 
 const gearbox = { 'one-of': ['role', ['gearbox']] };
 
@@ -79,6 +82,14 @@ function text(body: string): Case {
 
 function batch(body: string, headers: Readonly<Record<string, string>> = {}): Case {
   return { url: '/v1/fit/batch', body, headers: { 'content-type': 'text/csv', ...headers } };
+}
+
+/** With the key of a page, from a page. */
+function ofPage(origin: string): Pick<Case, 'headers' | 'rig'> {
+  const keys = new MemoryKeys();
+  const origins = ['https://shop.example'];
+  const { text } = keys.addKey({ name: 'page', scopes: ['public'], origins }, '');
+  return { rig: { keys, open: [] }, headers: { authorization: `Bearer ${text}`, origin } };
 }
 
 const ROW = 'vehicle,part\ncart-1,box-a\n';
@@ -225,6 +236,15 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'malformed-row': batch('"vehicle"x,part'),
   'repeated-column': batch('vehicle,part,part'),
   'unknown-column': batch('vehicle,part,colour'),
+  'key-not-known': { ...ofPart(''), headers: { authorization: 'Bearer fy_none' } },
+  'scope-not-granted': { ...ofPart('view=trade'), ...ofPage('https://shop.example') },
+  'origin-not-granted': { ...ofPart(''), ...ofPage('https://elsewhere.example') },
+  'question-not-in-view': { url: '/v1/kinds?view=public' },
+  'edition-not-in-view': {
+    ...ofPart('edition=1'),
+    rig: { documents: [CART, LARGER_CART], open: ['public'] },
+  },
+  'list-not-in-view': { url: '/v1/parts/box-a/fits?view=public' },
   'url-too-long': ofPart('x'.repeat(LIMITS.urlBytes.value)),
   'nothing-at-path': { url: '/v1/fits' },
   'unknown-problem': { url: '/problems/unknown-prat' },

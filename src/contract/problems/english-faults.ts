@@ -193,6 +193,15 @@ export const ENGLISH_FAULTS: FaultWords = {
   'malformed-row': ({ rule }) => `The row is no row of this table: ${ROWS[rule]}.`,
   'repeated-column': ({ name }) => `There are two columns ${quoted(name)}.`,
   'unknown-column': ({ name }) => `There is no column ${quoted(name)} here.`,
+  'key-not-known': () => 'The key in Authorization is none of this service, or has ended.',
+  'scope-not-granted': ({ scope }) => `This takes a key with the scope ${scope}.`,
+  'origin-not-granted': () => 'This key is for other pages: Origin is none of them.',
+  'question-not-in-view': ({ view, least }) =>
+    `The view ${view} has nothing of this question; ${least} has.`,
+  'edition-not-in-view': ({ edition }) =>
+    `Edition ${edition} is not the newest one, and older ones are not open to everybody.`,
+  'list-not-in-view': ({ view, field }) =>
+    `The view ${view} has no whole list here: name what is asked about with ${quoted(field)}.`,
   'url-too-long': ({ most }) =>
     `The URL has more than ${most} bytes; POST takes the same questions in a body.`,
   'nothing-at-path': ({ path }) => `There is nothing at ${echo(path)}.`,

@@ -82,6 +82,24 @@ export const ENGLISH_PROBLEMS: ProblemTypeWords = {
     title: 'There is no such calculator',
     about: 'No calculator has this name; GET /v1/calculate lists them all.',
   },
+  'unknown-key': {
+    title: 'The key is not known',
+    about:
+      'The header Authorization says `Bearer` and a key, and this is none of this service, or it ' +
+      'has ended. Without any key the service answers what is open to everybody.',
+  },
+  'key-needed': {
+    title: 'This takes a key',
+    about:
+      'It is not open to everybody. Whoever runs the service gives out keys; one is sent as ' +
+      '`Authorization: Bearer` and the key, never in a URL.',
+  },
+  'not-granted': {
+    title: 'This is not granted to who asks',
+    about:
+      'The key has not the scope for it, is for other pages, or the view that was wished for has ' +
+      'nothing of the question. "errors" says which scope or view it takes.',
+  },
   'method-not-allowed': {
     title: 'This method is not for this path',
     about: 'The header Allow of the answer lists the methods that the path takes.',

@@ -3,6 +3,7 @@
  * those of the form in which they arrive. Codes are stable; each language has a sentence for each.
  */
 
+import type { Scope, View } from '../../domain/access.js';
 import type { Nothing, QuestionFaultData } from '../../usecases/question-fault.js';
 import type { LimitName } from '../limits.js';
 
@@ -102,6 +103,16 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'malformed-row': { readonly rule: RowFault };
   readonly 'repeated-column': { readonly name: string };
   readonly 'unknown-column': { readonly name: string };
+  readonly 'key-not-known': Nothing;
+  /** What a request would need to be granted, by its key or to everybody. */
+  readonly 'scope-not-granted': { readonly scope: Scope };
+  /** A key that pages have, on another page or on none. */
+  readonly 'origin-not-granted': Nothing;
+  /** What a question is about, its view shows none of; `least` does. */
+  readonly 'question-not-in-view': { readonly view: View; readonly least: View };
+  readonly 'edition-not-in-view': { readonly edition: number };
+  /** Which vehicles a part fits, the public is told of those that it names. */
+  readonly 'list-not-in-view': { readonly view: View; readonly field: string };
   readonly 'url-too-long': Passed;
   readonly 'nothing-at-path': { readonly path: string };
   readonly 'unknown-problem': { readonly path: string };

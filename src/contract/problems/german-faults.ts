@@ -208,6 +208,17 @@ export const GERMAN_FAULTS: FaultWords = {
   'malformed-row': ({ rule }) => `Das ist keine Zeile dieser Tabelle: ${ROWS[rule]}.`,
   'repeated-column': ({ name }) => `Die Spalte ${quoted(name)} gibt es zweimal.`,
   'unknown-column': ({ name }) => `Eine Spalte ${quoted(name)} gibt es hier nicht.`,
+  'key-not-known': () =>
+    'Der Schlüssel in Authorization ist keiner dieses Dienstes, oder er gilt nicht mehr.',
+  'scope-not-granted': ({ scope }) => `Dazu braucht es einen Schlüssel mit dem Recht ${scope}.`,
+  'origin-not-granted': () => 'Dieser Schlüssel ist für andere Seiten: Origin ist keine von ihnen.',
+  'question-not-in-view': ({ view, least }) =>
+    `Die Sicht ${view} hat nichts von dieser Frage; ${least} hat etwas.`,
+  'edition-not-in-view': ({ edition }) =>
+    `Die Ausgabe ${edition} ist nicht die neueste, und ältere sind nicht für alle offen.`,
+  'list-not-in-view': ({ view, field }) =>
+    `Die Sicht ${view} hat hier keine ganze Liste: nennen Sie mit ${quoted(field)}, wonach Sie ` +
+    'fragen.',
   'url-too-long': ({ most }) =>
     `Die URL hat mehr als ${most} Byte; POST nimmt dieselben Fragen im Rumpf.`,
   'nothing-at-path': ({ path }) => `Unter ${echo(path)} gibt es nichts.`,

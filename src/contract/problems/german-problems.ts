@@ -86,6 +86,26 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
     title: 'Diesen Rechner gibt es nicht',
     about: 'Kein Rechner heißt so; GET /v1/calculate führt alle auf.',
   },
+  'unknown-key': {
+    title: 'Der Schlüssel ist nicht bekannt',
+    about:
+      'Die Kopfzeile Authorization sagt `Bearer` und einen Schlüssel, und der ist keiner dieses ' +
+      'Dienstes, oder er gilt nicht mehr. Ohne Schlüssel antwortet der Dienst, was für alle offen ' +
+      'ist.',
+  },
+  'key-needed': {
+    title: 'Dazu braucht es einen Schlüssel',
+    about:
+      'Das ist nicht für alle offen. Schlüssel gibt, wer den Dienst betreibt; man schickt ihn als ' +
+      '`Authorization: Bearer` und den Schlüssel, nie in einer URL.',
+  },
+  'not-granted': {
+    title: 'Wer fragt, darf das nicht',
+    about:
+      'Der Schlüssel hat das Recht dazu nicht, er ist für andere Seiten, oder die gewünschte ' +
+      'Sicht hat nichts von dieser Frage. „errors“ sagt, welches Recht oder welche Sicht es ' +
+      'braucht.',
+  },
   'method-not-allowed': {
     title: 'Diese Methode ist nicht für diesen Pfad',
     about: 'Die Kopfzeile Allow der Antwort nennt die Methoden, die der Pfad nimmt.',

@@ -13,16 +13,8 @@ import {
   GraphQLString,
   getNamedType,
 } from 'graphql';
-import {
-  capitalised,
-  enumName,
-  JSON_SCALAR,
-  type JsonSchema,
-  type Read,
-  type Schemas,
-  scalarOf,
-  typeOf,
-} from './json-schema.js';
+import { type JsonSchema, type Read, type Schemas, typeOf } from '../json-schema.js';
+import { capitalised, enumName, JSON_SCALAR, scalarOf } from './scalars.js';
 
 type Given = Readonly<Record<string, unknown>>;
 

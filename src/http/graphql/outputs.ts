@@ -5,6 +5,7 @@
 
 import {
   GraphQLEnumType,
+  GraphQLError,
   type GraphQLFieldConfigMap,
   GraphQLList,
   GraphQLNonNull,
@@ -13,16 +14,9 @@ import {
   GraphQLString,
   GraphQLUnionType,
 } from 'graphql';
-import {
-  capitalised,
-  enumName,
-  JSON_SCALAR,
-  type JsonSchema,
-  type Read,
-  type Schemas,
-  scalarOf,
-  typeOf,
-} from './json-schema.js';
+import { hiddenFields } from '../../contract/views/fields.js';
+import { type JsonSchema, type Read, type Schemas, typeOf } from '../json-schema.js';
+import { capitalised, enumName, JSON_SCALAR, scalarOf } from './scalars.js';
 
 type Answer = Readonly<Record<string, unknown>>;
 
@@ -63,7 +57,9 @@ export class Outputs {
     at: string,
     without: readonly string[] = [],
   ): GraphQLFieldConfigMap<Answer, unknown> {
-    const { properties = {}, required = [] } = this.#schemas.read(schema).schema;
+    const { schema: own, name: object } = this.#schemas.read(schema);
+    const { properties = {}, required = [] } = own;
+    const hidden = hiddenFields(object ?? at);
     const fields = Object.entries(properties)
       .filter(([name]) => !without.includes(name))
       .map(([name, property]): [string, GraphQLFieldConfigMap<Answer, unknown>[string]] => {
@@ -75,7 +71,7 @@ export class Outputs {
           {
             type: isSure ? new GraphQLNonNull(type) : type,
             description: read.description,
-            ...(resolve === null ? {} : { resolve: (answer) => resolve(answer[name] ?? null) }),
+            ...resolverOf(name, resolve, !hidden.has(name)),
           },
         ];
       });
@@ -191,6 +187,24 @@ export class Outputs {
   get named(): readonly (GraphQLObjectType | GraphQLEnumType)[] {
     return [...this.#objects.values(), ...this.#enums.values()];
   }
+}
+
+/** What a view hides is not told as if nothing were recorded. */
+function resolverOf(name: string, resolve: Output['resolve'], isOpen: boolean) {
+  if (isOpen && resolve === null) return {};
+  return {
+    resolve: (answer: Answer) => {
+      if (!isOpen && !(name in answer)) throw notShown(name);
+      const value = answer[name] ?? null;
+      return resolve === null ? value : resolve(value);
+    },
+  };
+}
+
+function notShown(field: string): GraphQLError {
+  return new GraphQLError(`The view that this is answered in does not show "${field}".`, {
+    extensions: { code: 'not-granted', status: 403 },
+  });
 }
 
 function singular(name: string): string {

@@ -20,6 +20,8 @@ import { CALCULATE_OPERATIONS, listCalculationsOperation } from '../../contract/
 import { listEditionsOperation, readEditionOperation } from '../../contract/editions.js';
 import { usualFits } from '../../contract/fits.js';
 import type { Operation } from '../../contract/operation.js';
+import type { View } from '../../contract/view.js';
+import { Schemas } from '../json-schema.js';
 import { type Answer, ask, type Context, spend } from './asking.js';
 import {
   CONNECTION_ARGUMENTS,
@@ -29,10 +31,11 @@ import {
   placeOf,
 } from './connection.js';
 import { Inputs, jsonOf } from './inputs.js';
-import { capitalised, Schemas } from './json-schema.js';
 import { Outputs } from './outputs.js';
 import { EDITION_QUESTIONS, PROGRAM_QUESTIONS, type Question } from './questions.js';
+import { capitalised } from './scalars.js';
 import { withChanges } from './selection.js';
+import { VIEW_TYPE } from './view-type.js';
 
 type Field = GraphQLFieldConfig<Asked, Context, Given>;
 
@@ -56,15 +59,15 @@ type Asked = Edition | undefined;
 /** The edition that the fields of a query ask. */
 interface Edition extends Answer {
   readonly number: number;
-  /** What the query says of the language; as the request says it where it is left out. */
-  readonly asked: { readonly lang?: string };
+  /** What the query says of language and view; as the request says it where it is left out. */
+  readonly asked: { readonly lang?: string; readonly view?: View };
 }
 
 /** What stands in the place of these in a connection. */
 const OF_PAGES = ['limit', 'cursor'];
 
 /** What the edition of a query says for all of its fields. */
-const OF_EDITION = ['edition', 'lang'];
+const OF_EDITION = ['edition', 'lang', 'view'];
 
 class SchemaOf {
   readonly #schemas = new Schemas();
@@ -83,7 +86,11 @@ class SchemaOf {
         edition: {
           type: edition,
           description: 'The newest where no number is given.',
-          args: { number: { type: GraphQLInt }, lang: { type: GraphQLString } },
+          args: {
+            number: { type: GraphQLInt },
+            lang: { type: GraphQLString },
+            view: { type: VIEW_TYPE },
+          },
           resolve: (_, given: EditionGiven, context) => editionOf(given, context),
         },
         editions: this.#listField(
@@ -243,16 +250,18 @@ const AS_TEXT = { type: GraphQLString, toJson: (given: unknown) => given };
 interface EditionGiven {
   readonly number?: number | null;
   readonly lang?: string | null;
+  readonly view?: View | null;
 }
 
 async function editionOf(
-  { number = null, lang = null }: EditionGiven,
+  { number = null, lang = null, view = null }: EditionGiven,
   context: Context,
 ): Promise<Edition> {
   spend(1, context);
   const segment = number === null ? 'latest' : String(number);
   const found = await ask({ operation: readEditionOperation, segment, question: {} }, context);
-  return { ...(found as Edition), asked: lang === null ? {} : { lang } };
+  const asked = { ...(lang === null ? {} : { lang }), ...(view === null ? {} : { view }) };
+  return { ...(found as Edition), asked };
 }
 
 /** What pins a question: its edition and language, as far as the operation takes them. */
@@ -265,7 +274,7 @@ function pinOf(
     body !== null || query.parameters.some((one) => one.name === name);
   return {
     ...(takes('edition') ? { edition: edition.number } : {}),
-    ...(takes('lang') ? edition.asked : {}),
+    ...Object.fromEntries(Object.entries(edition.asked).filter(([name]) => takes(name))),
   };
 }
 

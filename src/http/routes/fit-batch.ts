@@ -14,6 +14,9 @@ import {
   NDJSON_TYPE,
 } from '../../contract/fit-batch.js';
 import type { ItemProblemWire } from '../../contract/problem.js';
+import type { View } from '../../contract/view.js';
+import type { FitAnswer } from '../../usecases/answer.js';
+import type { FitBatch } from '../../usecases/fit-batch.js';
 import { settle } from '../asked.js';
 import { type Exchange, vary } from '../exchange.js';
 import { lineBody } from '../line-body.js';
@@ -50,13 +53,13 @@ const CONTENT_TYPES: Readonly<Record<LineType, string>> = {
 async function askFitBatch(exchange: Exchange, service: Service): Promise<Response> {
   const { request } = exchange;
   const asked = questionInUrl(exchange, query, fitBatchSchema);
-  const { head, lang } = settle(service, exchange, asked);
+  const { head, lang, view } = settle(service, exchange, asked, { path });
   const { type: questions, chunks } = lineBody(request);
   const answers = wishedType(request.headers.get('accept'), OFFERED[questions]);
   const { units = 'recorded', changes = 'no', form = 'short' } = asked;
   // The number and not "the newest": another edition may be published in between.
   const common = { edition: head.number, lang, units, changes, form };
-  const batch = service.useCases.startFitBatch(service.library, common);
+  const batch = shownIn(view, service.useCases.startFitBatch(service.library, common), service);
   const problemOf = (error: unknown, placeOf: PlaceOf): ItemProblemWire => {
     const refusal = error instanceof LineRefused ? refused(error) : refusalOf(error, placeOf);
     if (refusal.code === 'internal-error' || refusal.code === 'store-fault') {
@@ -78,6 +81,7 @@ async function askFitBatch(exchange: Exchange, service: Service): Promise<Respon
       ...exchange.headers,
       ...(isPacked ? { 'content-encoding': 'gzip' } : {}),
       'faying-edition': String(head.number),
+      'faying-view': view,
       'content-language': lang,
       'cache-control': 'no-store',
       ...vary(exchange, [
@@ -87,6 +91,18 @@ async function askFitBatch(exchange: Exchange, service: Service): Promise<Respon
       ]),
     },
   });
+}
+
+/** The same batch, with no more of its answers than a view shows. */
+function shownIn(view: View, batch: FitBatch, { shown }: Service): FitBatch {
+  return {
+    start: batch.start,
+    answer: (line) => {
+      const answer = batch.answer(line);
+      // Of a short one every view shows all. What is cut is written out, and not looked at again.
+      return 'codes' in answer ? answer : (shown.object('FitAnswer', view, answer) as FitAnswer);
+    },
+  };
 }
 
 function refused({ code, faults, cause }: LineRefused): Refusal {

@@ -49,5 +49,6 @@ export function mountFits(app: App, service: Service): void {
     list: (library, input) =>
       withItemProblems(listFittedVehicles(library, input), listFittedVehiclesOperation),
     lifetimes: JUDGED,
+    namedInPublic: 'vehicle',
   });
 }

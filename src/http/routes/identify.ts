@@ -24,7 +24,8 @@ export function mountIdentify(app: App, service: Service): void {
 
 async function identify(exchange: Exchange, service: Service): Promise<Response> {
   const asked = await questionInBody(exchange, identifyQuestionSchema);
-  const { head, lang } = settle(service, exchange, asked);
+  const { path } = identifyVehicleOperation;
+  const { head, lang, view } = settle(service, exchange, asked, { path });
   const answer = service.useCases.identifyVehicle(service.library, {
     edition: head.number,
     lang,
@@ -32,9 +33,10 @@ async function identify(exchange: Exchange, service: Service): Promise<Response>
     ...knownOf(asked),
     facts: asked.facts ?? {},
   });
-  const text = JSON.stringify(answer satisfies Frozen<IdentifyAnswerWire>);
-  return jsonReply(exchange, text, {
+  const shown = service.shown.answer(path, view, answer satisfies Frozen<IdentifyAnswerWire>);
+  return jsonReply(exchange, JSON.stringify(shown), {
     'faying-edition': String(head.number),
+    'faying-view': view,
     'content-language': lang,
     'cache-control': 'no-store',
     ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),

@@ -1,17 +1,10 @@
 /**
- * The schemas of the OpenAPI document, as far as types of GraphQL are made of them: what REST says
- * of a question and of an answer, GraphQL says in its own words, and neither is written down twice.
+ * The schemas of the OpenAPI document, as far as the doors look at them themselves: types of
+ * GraphQL are made of them, and fields are shown or not by the names of objects in it.
  */
 
-import {
-  GraphQLBoolean,
-  GraphQLFloat,
-  GraphQLInt,
-  GraphQLScalarType,
-  GraphQLString,
-} from 'graphql';
-import type { Operation } from '../../contract/operation.js';
-import { openapiDocument } from '../openapi.js';
+import type { Operation } from '../contract/operation.js';
+import { openapiDocument } from './openapi.js';
 
 export interface JsonSchema {
   readonly $ref?: string;
@@ -74,6 +67,15 @@ export class Schemas {
     return schema;
   }
 
+  /** What a path answers with, by whichever method it is asked; null where it is not JSON. */
+  answerAt(path: string): JsonSchema | null {
+    const methods = Object.values(this.#document.paths[path] ?? {});
+    const [answer] = methods.flatMap(
+      ({ responses }) => responses['200']?.content?.[JSON_TYPE] ?? [],
+    );
+    return answer?.schema ?? null;
+  }
+
   /** A schema by its name. */
   component(name: string): JsonSchema {
     return { $ref: `#/components/schemas/${name}` };
@@ -134,31 +136,4 @@ function isByCode({ $ref: ref, ...rest }: JsonSchema): boolean {
 /** The one type of a schema that is no union; null where it is of any. */
 export function typeOf({ type }: JsonSchema): string | null {
   return [type ?? []].flat().find((one) => one !== 'null') ?? null;
-}
-
-/** Anything that JSON can say; where REST has values of several types at one place. */
-export const JSON_SCALAR = new GraphQLScalarType({
-  name: 'JSON',
-  description: 'Any value of JSON, as REST has it.',
-});
-
-const SCALARS: ReadonlyMap<string, GraphQLScalarType> = new Map<string, GraphQLScalarType>([
-  ['string', GraphQLString],
-  ['integer', GraphQLInt],
-  ['number', GraphQLFloat],
-  ['boolean', GraphQLBoolean],
-]);
-
-/** The scalar of a schema that is no list, object or union; any value where it has no type. */
-export function scalarOf(schema: JsonSchema): GraphQLScalarType {
-  return SCALARS.get(typeOf(schema) ?? '') ?? JSON_SCALAR;
-}
-
-/** `fits-with-changes` as `FITS_WITH_CHANGES`. */
-export function enumName(word: string): string {
-  return word.replaceAll('-', '_').toUpperCase();
-}
-
-export function capitalised(name: string): string {
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 }

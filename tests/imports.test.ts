@@ -29,7 +29,7 @@ const builtIn = /^node:/;
 
 const layers: readonly Layer[] = [
   { of: /^src\/(cli\/)?main\.ts$/, files: [/^src\//], packages: [/./] },
-  { of: /^src\/config\.ts$/, files: [], packages: [builtIn, /^zod$/] },
+  { of: /^src\/config\.ts$/, files: [/^src\/domain\/access\.ts$/], packages: [builtIn] },
   { of: /^src\/domain\/quantity\/rational\.ts$/, files: [domain], packages: [/^fraction\.js$/] },
   {
     // A kind knows the language of checks, and no other kind.
@@ -174,7 +174,7 @@ describe('a source that keeps to the table passes', () => {
       "import { app } from './http/app.js';\nimport { rows } from './store/rows.js';",
     ],
     ['src/cli/main.ts', "import { app } from '../http/app.js';\nimport 'commander';"],
-    ['src/config.ts', "import { z } from 'zod';"],
+    ['src/config.ts', "import { SCOPES } from './domain/access.js';"],
     ['src/domain/quantity/rational.ts', "import Fraction from 'fraction.js';"],
     ['src/domain/kinds/hook.ts', "import type { Kind } from './kind.js';"],
     ['src/domain/kinds/registry.ts', "import { hook } from './hook.js';"],

@@ -89,15 +89,15 @@ export const GERMAN_PROBLEMS: ProblemTypeWords = {
   'unknown-key': {
     title: 'Der Schlüssel ist nicht bekannt',
     about:
-      'Die Kopfzeile Authorization sagt `Bearer` und einen Schlüssel, und der ist keiner dieses ' +
-      'Dienstes, oder er gilt nicht mehr. Ohne Schlüssel antwortet der Dienst, was für alle offen ' +
-      'ist.',
+      'Die Kopfzeile Authorization sagt `Bearer` und einen Schlüssel, und der ist keiner ' +
+      'dieses Dienstes, oder er gilt nicht mehr. Ohne Schlüssel antwortet der Dienst, was für ' +
+      'alle offen ist.',
   },
   'key-needed': {
     title: 'Dazu braucht es einen Schlüssel',
     about:
-      'Das ist nicht für alle offen. Schlüssel gibt, wer den Dienst betreibt; man schickt ihn als ' +
-      '`Authorization: Bearer` und den Schlüssel, nie in einer URL.',
+      'Das ist nicht für alle offen. Schlüssel gibt, wer den Dienst betreibt; man schickt ihn ' +
+      'als `Authorization: Bearer` und den Schlüssel, nie in einer URL.',
   },
   'not-granted': {
     title: 'Wer fragt, darf das nicht',

@@ -79,8 +79,11 @@ function missingFor({ view, scope }: Need, access: Access): Scope | null {
 
 /** Who showed no key may have one; who did needs another. */
 function notGranted({ hasKey }: Access, scope: Scope, place: Place = {}): Refusal {
+  if (!hasKey) {
+    const fault = { ...place, code: 'no-key', data: { scope } } as const;
+    return new Refusal('key-needed', [fault], challenge(''));
+  }
   const fault = { ...place, code: 'scope-not-granted', data: { scope } } as const;
-  if (!hasKey) return new Refusal('key-needed', [fault], challenge(''));
   const said = challenge(`error="insufficient_scope", scope="${scope}"`);
   return new Refusal('not-granted', [fault], said);
 }

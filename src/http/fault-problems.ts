@@ -53,6 +53,7 @@ const OF_THE_DOOR: Readonly<Record<keyof DoorFaultData, ProblemCode>> = {
   'repeated-column': 'invalid-request',
   'unknown-column': 'invalid-request',
   'key-not-known': 'unknown-key',
+  'no-key': 'key-needed',
   'scope-not-granted': 'not-granted',
   'origin-not-granted': 'not-granted',
   'question-not-in-view': 'not-granted',

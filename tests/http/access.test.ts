@@ -59,7 +59,7 @@ describe('without a key', () => {
     expect(refused.headers['cache-control']).toBe('no-store');
     expect(json(refused)).toMatchObject({
       code: 'key-needed',
-      errors: [{ code: 'scope-not-granted', data: { scope } }],
+      errors: [{ code: 'no-key', data: { scope } }],
     });
     expect(Object.values(judged).every((count) => count === 0)).toBe(true);
   });

@@ -110,7 +110,7 @@ describe('caches', () => {
     for (const path of ['/v1/layouts', '/v1/layouts/cart']) {
       const newest = await client.get(path);
       expect(newest.headers['cache-control']).toBe(floating);
-      expect(newest.headers['content-location']).toBe(`${path}?edition=1&lang=en`);
+      expect(newest.headers['content-location']).toBe(`${path}?edition=1&lang=en&view=full`);
       const pinned = await client.get(`${path}?edition=1`);
       expect(pinned.headers['cache-control']).toBe('public, max-age=31536000, immutable');
       expect(pinned.headers.etag).toBe(newest.headers.etag);

@@ -16,7 +16,7 @@ import type { ProblemWire } from '../../src/contract/problem.js';
 import type { ProblemCode } from '../../src/contract/problems/problem-type.js';
 import { USE_CASES } from '../../src/http/service.js';
 import { StoreFault } from '../../src/usecases/errors.js';
-import { MemoryStore } from '../memory-store.js';
+import { MemoryKeys, MemoryStore } from '../memory-store.js';
 import { type Rig, type RigOptions, rigOf } from './fixture.js';
 import { NAMED } from './named-parts.js';
 
@@ -88,6 +88,21 @@ const naming = (...parameters: string[]): Partial<ProblemWire> => ({
 
 const tooLarge: Partial<ProblemWire> = { limit: { name: 'bodyBytes', value: 1_000_000 } };
 
+const keys = new MemoryKeys();
+const { text: NARROW } = keys.addKey({ name: 'k', scopes: ['report'], origins: [] }, '');
+
+/** What a question refuses of who asks, where it is not open to everybody. */
+function guarded(asked: Omit<Provocation, 'code'>): Provocation[] {
+  const showing = (key: string) => ({ ...asked.headers, authorization: `Bearer ${key}` });
+  return [
+    { ...asked, code: 'unknown-key', headers: showing('fy_nobody') },
+    { ...asked, code: 'key-needed', rig: { open: [] } },
+    { ...asked, code: 'not-granted', headers: showing(NARROW), rig: { open: [], keys } },
+  ];
+}
+
+const OF_ACCESS: ReadonlySet<string> = new Set(['unknown-key', 'key-needed', 'not-granted']);
+
 /** What every GET below /v1 refuses. */
 function gets(url: string): Provocation[] {
   return [
@@ -100,6 +115,7 @@ function gets(url: string): Provocation[] {
       says: { limit: { name: 'urlBytes', value: 8192 } },
     },
     { code: 'store-fault', url, rig: damaged },
+    ...guarded({ url }),
   ];
 }
 
@@ -149,6 +165,7 @@ function posts(url: string, body: object): Provocation[] {
     { code: 'store-fault', url, body, rig: damaged },
     { code: 'no-edition', url, body, rig: empty },
     { code: 'unknown-edition', url, body: { ...body, edition: 9 }, says: pointing('/edition') },
+    ...guarded({ url, body }),
   ];
 }
 
@@ -163,7 +180,7 @@ function calculators({ operationId, search }: ExampleRequest): [string, Provocat
     [
       operationId,
       [
-        ...gets(url).filter(({ code }) => code !== 'store-fault'),
+        ...gets(url).filter(({ code }) => code !== 'store-fault' && !OF_ACCESS.has(code)),
         { code: 'internal-error', url, rig: buggy },
         { code: 'invalid-question', url: `${path}?${refused.search}` },
       ],
@@ -212,6 +229,7 @@ function batches(type: string, body: string): Provocation[] {
     { ...asked, code: 'store-fault', rig: damaged },
     { ...asked, code: 'no-edition', rig: empty },
     { ...asked, code: 'unknown-edition', url: `${url}?edition=9`, says: naming('edition') },
+    ...guarded(asked),
   ];
 }
 

@@ -118,7 +118,7 @@ describe.each(QUESTIONS)('$path $body', ({ path, useCase, body, search }) => {
     const rig = rigOf();
     const asked = await ask(rig, 'QUERY', path, body);
     const place = asked.headers.get('content-location');
-    expect(place).toBe(search === null ? null : `${path}?${search}`);
+    expect(place).toBe(search === null ? null : `${path}?${search}&view=full`);
     if (place === null) return;
     const got = await rig.app.request(place);
     expect(got.headers.get('content-location')).toBe(place);

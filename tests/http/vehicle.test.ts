@@ -221,7 +221,7 @@ describe('over HTTP', () => {
   test('is an answer to caches, by its edition; asked again, nothing is read', async () => {
     const { headers } = await rig.client.get('/v1/vehicles/y1?edition=1').expect(200);
     expect(headers['cache-control']).toBe('public, max-age=86400');
-    expect(headers['content-location']).toBe('/v1/vehicles/y1?edition=1&lang=en');
+    expect(headers['content-location']).toBe('/v1/vehicles/y1?edition=1&lang=en&view=full');
     const before = rig.judged.readVehicle;
     const again = rig.client.get('/v1/vehicles/y1?edition=1');
     await again.set('if-none-match', headers.etag ?? '').expect(304);

@@ -238,7 +238,7 @@ describe('caches', () => {
   test('keep it for a day where it is pinned: the program decides what to ask', async () => {
     const { headers } = await rig.client.get('/v1/vehicles?edition=1&make=tarn');
     expect(headers['cache-control']).toBe('public, max-age=86400');
-    expect(headers['content-location']).toBe('/v1/vehicles?edition=1&lang=en&make=tarn');
+    expect(headers['content-location']).toBe('/v1/vehicles?edition=1&lang=en&make=tarn&view=full');
   });
 
   test('know one question by one name and validator', async () => {

@@ -237,6 +237,7 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
   'repeated-column': batch('vehicle,part,part'),
   'unknown-column': batch('vehicle,part,colour'),
   'key-not-known': { ...ofPart(''), headers: { authorization: 'Bearer fy_none' } },
+  'no-key': { ...ofPart(''), rig: { open: [] } },
   'scope-not-granted': { ...ofPart('view=trade'), ...ofPage('https://shop.example') },
   'origin-not-granted': { ...ofPart(''), ...ofPage('https://elsewhere.example') },
   'question-not-in-view': { url: '/v1/kinds?view=public' },

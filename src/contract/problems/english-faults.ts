@@ -194,7 +194,8 @@ export const ENGLISH_FAULTS: FaultWords = {
   'repeated-column': ({ name }) => `There are two columns ${quoted(name)}.`,
   'unknown-column': ({ name }) => `There is no column ${quoted(name)} here.`,
   'key-not-known': () => 'The key in Authorization is none of this service, or has ended.',
-  'scope-not-granted': ({ scope }) => `This takes a key with the scope ${scope}.`,
+  'no-key': ({ scope }) => `This takes a key with the scope ${scope}, and none came with it.`,
+  'scope-not-granted': ({ scope }) => `This takes a key with the scope ${scope}, unlike this one.`,
   'origin-not-granted': () => 'This key is for other pages: Origin is none of them.',
   'question-not-in-view': ({ view, least }) =>
     `The view ${view} has nothing of this question; ${least} has.`,

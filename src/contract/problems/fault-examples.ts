@@ -160,6 +160,7 @@ export const FAULT_EXAMPLES: FaultData = {
   'repeated-column': { name: 'part' },
   'unknown-column': { name: 'colour' },
   'key-not-known': {},
+  'no-key': { scope: 'trade' },
   'scope-not-granted': { scope: 'trade' },
   'origin-not-granted': {},
   'question-not-in-view': { view: 'public', least: 'trade' },

@@ -104,7 +104,9 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'repeated-column': { readonly name: string };
   readonly 'unknown-column': { readonly name: string };
   readonly 'key-not-known': Nothing;
-  /** What a request would need to be granted, by its key or to everybody. */
+  /** What the key would have to open that nobody showed. */
+  readonly 'no-key': { readonly scope: Scope };
+  /** What the key that was shown does not open. */
   readonly 'scope-not-granted': { readonly scope: Scope };
   /** A key that pages have, on another page or on none. */
   readonly 'origin-not-granted': Nothing;

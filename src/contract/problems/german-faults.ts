@@ -210,7 +210,10 @@ export const GERMAN_FAULTS: FaultWords = {
   'unknown-column': ({ name }) => `Eine Spalte ${quoted(name)} gibt es hier nicht.`,
   'key-not-known': () =>
     'Der Schlüssel in Authorization ist keiner dieses Dienstes, oder er gilt nicht mehr.',
-  'scope-not-granted': ({ scope }) => `Dazu braucht es einen Schlüssel mit dem Recht ${scope}.`,
+  'no-key': ({ scope }) =>
+    `Dazu braucht es einen Schlüssel mit dem Recht ${scope}, und es kam keiner mit.`,
+  'scope-not-granted': ({ scope }) =>
+    `Dazu braucht es einen Schlüssel mit dem Recht ${scope}; dieser hat es nicht.`,
   'origin-not-granted': () => 'Dieser Schlüssel ist für andere Seiten: Origin ist keine von ihnen.',
   'question-not-in-view': ({ view, least }) =>
     `Die Sicht ${view} hat nichts von dieser Frage; ${least} hat etwas.`,

@@ -10,9 +10,10 @@ import { type Config, ConfigFault, readConfig } from './config.js';
 import { fitsIndex } from './domain/fits/fits-index.js';
 import { createApp } from './http/app.js';
 import { type RunningServer, startServer } from './http/server.js';
-import { openStore } from './store/sqlite.js';
+import { type OpenedStore, openStore } from './store/sqlite.js';
 import { type Edition, Library } from './usecases/library.js';
 import type { Digest } from './usecases/ports.js';
+import { publishEdition } from './usecases/publish-edition.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -28,8 +29,8 @@ export async function startService(
   digest: Digest,
 ): Promise<RunningService> {
   const config = configOf(env);
-  const { database, port, host, readOnly } = request;
-  const store = openStore(database, { mode: readOnly ? 'read-only' : 'create' });
+  const { catalogue, port, host } = request;
+  const store = storeOf(catalogue);
   try {
     const library = new Library(store, digest);
     const latest = store.latest();
@@ -48,6 +49,17 @@ export async function startService(
     store.close();
     throw error;
   }
+}
+
+function storeOf(catalogue: ServiceRequest['catalogue']): OpenedStore {
+  if ('database' in catalogue) {
+    return openStore(catalogue.database, { mode: catalogue.readOnly ? 'read-only' : 'create' });
+  }
+  const store = openStore(':memory:', { mode: 'create' });
+  for (const { prepared, publishedAt, note } of catalogue) {
+    publishEdition({ store, clock: () => publishedAt }, prepared, note);
+  }
+  return store;
 }
 
 /** What lists of fits are read from is made before anybody waits for it. */

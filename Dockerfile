@@ -1,4 +1,5 @@
-# The service with its command line. The catalogue lives in the volume /data.
+# The service with its command line. The catalogue lives in the volume /data. Over the demo catalogue,
+# with no volume: docker run --rm -p 8080:8080 faying node dist/cli/main.js serve --demo --read-only
 
 FROM node:20-bookworm AS build
 RUN apt-get update \

@@ -1,10 +1,11 @@
 /**
- * Writes what is generated: the contracts in `openapi/`, the list of the demo catalogue, and the
- * pages of the built-in kinds and of the faults of documents (`npm run generate`). The answers in
- * the examples are those of the service itself, asked over the demo catalogue.
+ * Writes what is generated (`npm run generate`): the contracts in `openapi/`, the fixtures of the
+ * sandbox in `fixtures/`, the list of the demo catalogue, and the pages of the built-in kinds and
+ * of the faults of documents. The answers in the examples are those of the service itself, asked
+ * over the demo catalogue.
  */
 
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { printSchema } from 'graphql';
 import { pino } from 'pino';
@@ -21,10 +22,13 @@ import {
   refusedRequests,
 } from './example-service.js';
 import { faultsPage } from './faults-page.js';
+import { fixtures } from './fixtures/fixture.js';
+import { fixturesPage } from './fixtures/page.js';
 import { kindsPage } from './kinds-page.js';
 import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
+const FIXTURES = new URL('../fixtures/', import.meta.url);
 const LISTING = new URL('../db/demo/listing.md', import.meta.url);
 const KINDS = new URL('../db/kinds.md', import.meta.url);
 const FAULTS = new URL('../db/faults.md', import.meta.url);
@@ -50,6 +54,15 @@ export async function contracts(): Promise<ReadonlyMap<string, string>> {
 /** The list of what the demo catalogue has, for people: `db/demo/listing.md`. */
 export function demoListing(): string {
   return listingOf(demoCatalogue() as CatalogueDocument);
+}
+
+/** What `fixtures/` has by file name: what is asked of the sandbox, and a page about all of it. */
+export async function fixtureFiles(): Promise<ReadonlyMap<string, string>> {
+  const all = await fixtures();
+  return new Map([
+    ['README.md', fixturesPage(all)],
+    ...[...all].map(([name, fixture]) => [`${name}.json`, printed(fixture)] as const),
+  ]);
 }
 
 async function exampleOf(
@@ -79,6 +92,10 @@ function printed(document: object): string {
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   mkdirSync(FOLDER, { recursive: true });
   for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
+  const written = await fixtureFiles();
+  rmSync(FIXTURES, { recursive: true, force: true });
+  mkdirSync(FIXTURES);
+  for (const [name, text] of written) writeFileSync(new URL(name, FIXTURES), text);
   writeFileSync(LISTING, demoListing());
   writeFileSync(KINDS, kindsPage(BUILT_IN_KINDS));
   writeFileSync(FAULTS, faultsPage());

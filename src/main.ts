@@ -10,9 +10,10 @@ import { type Config, ConfigFault, readConfig } from './config.js';
 import { fitsIndex } from './domain/fits/fits-index.js';
 import { createApp } from './http/app.js';
 import { type RunningServer, startServer } from './http/server.js';
-import { openStore } from './store/sqlite.js';
+import { type OpenedStore, openStore } from './store/sqlite.js';
 import { type Edition, Library } from './usecases/library.js';
 import type { Digest } from './usecases/ports.js';
+import { publishEdition } from './usecases/publish-edition.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -27,9 +28,11 @@ export async function startService(
   env: Environment,
   digest: Digest,
 ): Promise<RunningService> {
-  const config = configOf(env);
-  const { database, port, host, readOnly } = request;
-  const store = openStore(database, { mode: readOnly ? 'read-only' : 'create' });
+  const { catalogue, port, host } = request;
+  const told = configOf(env);
+  // A catalogue that is invented keeps nothing from anybody.
+  const config = 'database' in catalogue ? told : { ...told, open: EVERYTHING };
+  const store = storeOf(catalogue);
   try {
     const library = new Library(store, digest);
     const latest = store.latest();
@@ -51,6 +54,19 @@ export async function startService(
     store.close();
     throw error;
   }
+}
+
+const EVERYTHING: Config['open'] = ['full', 'batch'];
+
+function storeOf(catalogue: ServiceRequest['catalogue']): OpenedStore {
+  if ('database' in catalogue) {
+    return openStore(catalogue.database, { mode: catalogue.readOnly ? 'read-only' : 'create' });
+  }
+  const store = openStore(':memory:', { mode: 'create' });
+  for (const { prepared, publishedAt, note } of catalogue) {
+    publishEdition({ store, clock: () => publishedAt }, prepared, note);
+  }
+  return store;
 }
 
 /** What lists of fits are read from is made before anybody waits for it. */

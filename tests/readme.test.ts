@@ -4,6 +4,7 @@
  */
 
 import { existsSync, readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { OPERATIONS } from '../src/contract/operations.js';
 import { freshDatabase, run } from './cli/terminal.js';
@@ -97,6 +98,13 @@ describe('the README', () => {
     const page = read('tests/demo/golden/kits/long-awd/late-gearbox-and-old-axle.txt');
     const quoted = between('Not all of this can be had together', '[...]');
     expect(page.startsWith(quoted)).toBe(true);
+  });
+
+  test('quotes what the sandbox says of itself', async () => {
+    const started = { url: 'http://127.0.0.1:8080', edition: 2, stop: async () => undefined };
+    const world = { readFile: (path: string) => readFile(path), startService: async () => started };
+    const { out } = await run(['serve', '--demo', '--read-only'], { world });
+    expect(between('This is the demo', '```')).toBe(out);
   });
 
   test('names the commands that there are', async () => {

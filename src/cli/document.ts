@@ -14,7 +14,7 @@ import {
 } from '../contract/ndjson-text.js';
 import { sayFault, sayStop } from '../contract/problems/words.js';
 import { CommandFault, OWN_LANGUAGE } from './fault.js';
-import type { World } from './world.js';
+import type { Files } from './world.js';
 
 export interface ReadDocument {
   /** What to call it when speaking of it. */
@@ -37,7 +37,7 @@ export interface DocumentFault {
 }
 
 /** Throws `CommandFault` where it cannot be read, or is no JSON. */
-export async function readDocument(file: string, world: World): Promise<ReadDocument> {
+export async function readDocument(file: string, world: Files): Promise<ReadDocument> {
   const name = file === '-' ? 'standard input' : file;
   const bytes = file === '-' ? await world.readInput() : await readBytes(file, world);
   const written = textOf(bytes, name);
@@ -78,7 +78,7 @@ const UNREADABLE: ReadonlyMap<string, readonly [string, string]> = new Map([
   ['ERR_FS_FILE_TOO_LARGE', ['is larger than 2 GiB', 'Split the catalogue.']],
 ]);
 
-function readBytes(file: string, world: World): Promise<Uint8Array> {
+function readBytes(file: string, world: Files): Promise<Uint8Array> {
   return readable(file, () => world.readFile(file));
 }
 

@@ -4,6 +4,7 @@
  */
 
 import type { Clock, Digest, EditionStore, KeyStore } from '../usecases/ports.js';
+import type { PreparedEdition } from '../usecases/publish-edition.js';
 
 /** Where text goes to. */
 export interface Output {
@@ -29,13 +30,26 @@ export interface OpenStore extends EditionStore, KeyStore {
   close(): void;
 }
 
-export interface ServiceRequest {
+/** A database; opened for reading only, or made where there is none. */
+export interface DatabaseFile {
   readonly database: string;
+  readonly readOnly: boolean;
+}
+
+/** An edition with all that its publication is to say of it. */
+export interface DatedEdition {
+  readonly prepared: PreparedEdition;
+  /** An instant in RFC 3339. */
+  readonly publishedAt: string;
+  readonly note: string;
+}
+
+export interface ServiceRequest {
+  /** What it answers from: a file, or editions that are in memory as long as it runs. */
+  readonly catalogue: DatabaseFile | readonly DatedEdition[];
   /** 0 for any free port; null for the one that is configured. */
   readonly port: number | null;
   readonly host: string | null;
-  /** Opens the database for reading only; else it is made where there is none. */
-  readonly readOnly: boolean;
 }
 
 export interface RunningService {
@@ -47,16 +61,20 @@ export interface RunningService {
   stop(): Promise<void>;
 }
 
-export interface World {
+/** Where documents are read from. */
+export interface Files {
+  /** The bytes of a file. Throws what `node:fs` throws. */
+  readFile(path: string): Promise<Uint8Array>;
+  readInput(): Promise<Uint8Array>;
+}
+
+export interface World extends Files {
   readonly version: string;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly out: Output;
   readonly err: Output;
-  /** The bytes of a file. Throws what `node:fs` throws. */
-  readFile(path: string): Promise<Uint8Array>;
   /** Puts a text in the place of what the file had. Throws what `node:fs` throws. */
   writeFile(path: string, text: string): Promise<void>;
-  readInput(): Promise<Uint8Array>;
   /** The bytes of a file, or of the standard input for `-`, as they are asked for. */
   openInput(path: string): Promise<Input>;
   /** Comes true when the text is out; rejects with `EPIPE` where nobody reads any more. */

@@ -179,16 +179,16 @@ describe('serve', () => {
   test('with what was said, and with what is configured', async () => {
     const said = ['serve', '--port', '81', '--host', '::', '--read-only', '--database', 'd.sqlite'];
     expect((await run(said)).services).toEqual([
-      { database: 'd.sqlite', port: 81, host: '::', readOnly: true },
+      { catalogue: { database: 'd.sqlite', readOnly: true }, port: 81, host: '::' },
     ]);
     expect((await run(['serve'])).services).toEqual([
-      { database: './faying.sqlite', port: null, host: null, readOnly: false },
+      { catalogue: { database: './faying.sqlite', readOnly: false }, port: null, host: null },
     ]);
   });
 
   test('prints its address as JSON', async () => {
     const { out } = await run(['serve', '--json']);
-    expect(JSON.parse(out)).toEqual({ url: 'http://127.0.0.1:4242', edition: 1 });
+    expect(JSON.parse(out)).toEqual({ url: 'http://127.0.0.1:4242', edition: 1, demo: false });
   });
 
   test('a port that is taken is a fault', async () => {

@@ -1,11 +1,11 @@
 /**
- * The committed contracts are those that the code generates.
+ * The committed contracts and fixtures are those that the code generates.
  */
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { faultsPage } from '../../scripts/faults-page.js';
-import { contracts, demoListing } from '../../scripts/generate.js';
+import { contracts, demoListing, fixtureFiles } from '../../scripts/generate.js';
 import { kindsPage } from '../../scripts/kinds-page.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
 import { BUILT_IN_KINDS } from '../../src/domain/kinds/registry.js';
@@ -19,6 +19,19 @@ function committed(name: string): string {
 describe('openapi/ is as generated (npm run generate)', () => {
   test.each([...generated.keys()])('%s', (name) => {
     expect(committed(name)).toBe(generated.get(name));
+  });
+});
+
+describe('fixtures/ is as generated', async () => {
+  const files = await fixtureFiles();
+  const folder = new URL('../../fixtures/', import.meta.url);
+
+  test.each([...files.keys()])('%s', (name) => {
+    expect(readFileSync(new URL(name, folder), 'utf8')).toBe(files.get(name));
+  });
+
+  test('and has nothing else', () => {
+    expect(readdirSync(folder).toSorted()).toEqual([...files.keys()].toSorted());
   });
 });
 

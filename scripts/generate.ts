@@ -1,7 +1,8 @@
 /**
- * Writes what is generated: the contracts in `openapi/`, the list of the demo catalogue, and the
- * pages of the built-in kinds and of the faults of documents (`npm run generate`). The answers in
- * the examples are those of the service itself, asked over the demo catalogue.
+ * Writes what is generated: the contracts in `openapi/`, what the client is made of, the list of
+ * the demo catalogue, and the pages of the built-in kinds and of the faults of documents
+ * (`npm run generate`). The answers in the examples are those of the service itself, asked over the
+ * demo catalogue.
  */
 
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -14,6 +15,7 @@ import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
 import { BUILT_IN_KINDS } from '../src/domain/kinds/registry.js';
 import { graphqlSchema } from '../src/http/graphql/schema.js';
 import { openapiDocument } from '../src/http/openapi.js';
+import { clientFiles } from './client-types/client-types.js';
 import {
   demoCatalogue,
   type ExampleService,
@@ -25,6 +27,7 @@ import { kindsPage } from './kinds-page.js';
 import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
+const CLIENT = new URL('../src/client/generated/', import.meta.url);
 const LISTING = new URL('../db/demo/listing.md', import.meta.url);
 const KINDS = new URL('../db/kinds.md', import.meta.url);
 const FAULTS = new URL('../db/faults.md', import.meta.url);
@@ -76,9 +79,15 @@ function printed(document: object): string {
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 
+function write(folder: URL, files: ReadonlyMap<string, string>): void {
+  mkdirSync(folder, { recursive: true });
+  for (const [name, text] of files) writeFileSync(new URL(name, folder), text);
+}
+
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  mkdirSync(FOLDER, { recursive: true });
-  for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
+  const written = await contracts();
+  write(FOLDER, written);
+  write(CLIENT, await clientFiles(written.get('openapi.json') ?? ''));
   writeFileSync(LISTING, demoListing());
   writeFileSync(KINDS, kindsPage(BUILT_IN_KINDS));
   writeFileSync(FAULTS, faultsPage());

@@ -4,6 +4,7 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { clientFiles } from '../../scripts/client-types/client-types.js';
 import { faultsPage } from '../../scripts/faults-page.js';
 import { contracts, demoListing } from '../../scripts/generate.js';
 import { kindsPage } from '../../scripts/kinds-page.js';
@@ -19,6 +20,15 @@ function committed(name: string): string {
 describe('openapi/ is as generated (npm run generate)', () => {
   test.each([...generated.keys()])('%s', (name) => {
     expect(committed(name)).toBe(generated.get(name));
+  });
+});
+
+describe('what the client knows of the contract is as generated from it', async () => {
+  const files = await clientFiles(committed('openapi.json'));
+
+  test.each([...files.keys()])('%s', (name) => {
+    const url = new URL(`../../src/client/generated/${name}`, import.meta.url);
+    expect(readFileSync(url, 'utf8')).toBe(files.get(name));
   });
 });
 

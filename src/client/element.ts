@@ -31,7 +31,7 @@ type KitLine = NonNullable<FitAnswer['kit']>['lines'][number];
 const ASKED = ['part', 'vehicle', 'make', 'model', 'variant', 'year', 'built', 'position'] as const;
 
 /** Where the service is, the key for it, and the language and the edition wished for. */
-const SETTINGS = ['base-url', 'key', 'lang', 'edition'] as const;
+const SETTINGS = ['base-url', 'api-key', 'lang', 'edition'] as const;
 
 /** Lines that say what is taken out or opened, and not what is needed. */
 const NOT_NEEDED: ReadonlySet<string> = new Set(['remove', 'open']);
@@ -91,7 +91,7 @@ export class FayingFitElement extends HTMLElement {
   }
 
   #client(lang: string | null): FayingClient {
-    const key = this.getAttribute('key');
+    const key = this.getAttribute('api-key');
     const edition = this.getAttribute('edition');
     const options: FayingOptions = {
       baseUrl: this.getAttribute('base-url') ?? '',

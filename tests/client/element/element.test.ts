@@ -131,7 +131,7 @@ test('asks what its attributes say, with the key', async () => {
   });
   const vehicle = { make: 'Corrablyn', model: 'Lirren', year: '2004', built: '2004-03' };
   const place = { part: 'a b', position: 'rear-hub', variant: '' };
-  const settings = { 'base-url': written.url, key: 'k-1', lang: 'de', edition: '3' };
+  const settings = { 'base-url': written.url, 'api-key': 'k-1', lang: 'de', edition: '3' };
   await shown({ ...vehicle, ...place, ...settings });
   const query =
     'edition=3&lang=de&make=Corrablyn&model=Lirren&built=2004-03&position=rear-hub' +

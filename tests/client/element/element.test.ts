@@ -140,6 +140,23 @@ test('asks what its attributes say, with the key', async () => {
   await written.stop();
 });
 
+test('ends its question when it leaves the page', async () => {
+  let isGone = false;
+  const silent = await serving((_, response) => {
+    response.once('close', () => {
+      isGone = true;
+    });
+    element.remove();
+  });
+  const element = document.createElement('faying-fit');
+  element.setAttribute('base-url', silent.url);
+  element.setAttribute('part', 'b');
+  document.body.append(element);
+  await expect.poll(() => isGone).toBe(true);
+  expect(element.dataset.state).toBe('asking');
+  await silent.stop();
+});
+
 describe('where there is no answer', () => {
   test('the problem says why', async () => {
     const element = await shown({ vehicle: 'liren-1', part: 'bracket-20' });

@@ -1,8 +1,8 @@
 /**
- * Writes what is generated (`npm run generate`): the contracts in `openapi/`, the fixtures of the
- * sandbox in `fixtures/`, the list of the demo catalogue, and the pages of the built-in kinds and
- * of the faults of documents. The answers in the examples are those of the service itself, asked
- * over the demo catalogue.
+ * Writes what is generated (`npm run generate`): the contracts in `openapi/`, what the client is made
+ * of, the fixtures of the sandbox in `fixtures/`, the list of the demo catalogue, and the pages of
+ * the built-in kinds and of the faults of documents. The answers in the examples are those of the
+ * service itself, asked over the demo catalogue.
  */
 
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
@@ -15,6 +15,7 @@ import type { CatalogueDocument } from '../src/domain/catalogue/document.js';
 import { BUILT_IN_KINDS } from '../src/domain/kinds/registry.js';
 import { graphqlSchema } from '../src/http/graphql/schema.js';
 import { openapiDocument } from '../src/http/openapi.js';
+import { clientFiles } from './client-types/client-types.js';
 import {
   demoCatalogue,
   type ExampleService,
@@ -29,6 +30,7 @@ import { listingOf } from './listing.js';
 
 const FOLDER = new URL('../openapi/', import.meta.url);
 const FIXTURES = new URL('../fixtures/', import.meta.url);
+const CLIENT = new URL('../src/client/generated/', import.meta.url);
 const LISTING = new URL('../db/demo/listing.md', import.meta.url);
 const KINDS = new URL('../db/kinds.md', import.meta.url);
 const FAULTS = new URL('../db/faults.md', import.meta.url);
@@ -89,13 +91,19 @@ function printed(document: object): string {
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 
+function write(folder: URL, files: ReadonlyMap<string, string>): void {
+  mkdirSync(folder, { recursive: true });
+  for (const [name, text] of files) writeFileSync(new URL(name, folder), text);
+}
+
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  mkdirSync(FOLDER, { recursive: true });
-  for (const [name, text] of await contracts()) writeFileSync(new URL(name, FOLDER), text);
-  const written = await fixtureFiles();
+  const written = await contracts();
+  write(FOLDER, written);
+  write(CLIENT, await clientFiles(written.get('openapi.json') ?? ''));
+  const fixtures = await fixtureFiles();
+  // What is no fixture any more goes.
   rmSync(FIXTURES, { recursive: true, force: true });
-  mkdirSync(FIXTURES);
-  for (const [name, text] of written) writeFileSync(new URL(name, FIXTURES), text);
+  write(FIXTURES, fixtures);
   writeFileSync(LISTING, demoListing());
   writeFileSync(KINDS, kindsPage(BUILT_IN_KINDS));
   writeFileSync(FAULTS, faultsPage());

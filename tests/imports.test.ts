@@ -25,6 +25,7 @@ const domain = /^src\/domain\//;
 const usecases = /^src\/usecases\//;
 const contract = /^src\/contract\//;
 const batch = /^src\/batch\//;
+const client = /^src\/client\//;
 const builtIn = /^node:/;
 
 const layers: readonly Layer[] = [
@@ -65,6 +66,12 @@ const layers: readonly Layer[] = [
     of: /^src\/http\//,
     files: [/^src\/http\//, usecases, contract, batch],
     packages: [builtIn, /^hono(\/|$)/, /^@hono\//, /^pino$/, /^lru-cache$/, /^graphql(-yoga)?$/],
+  },
+  {
+    // It runs in browsers, and knows the service by its contract alone.
+    of: client,
+    files: [client, /^src\/domain\/quantity\//],
+    packages: [/^openapi-fetch$/],
   },
   {
     of: /^src\/cli\//,
@@ -139,6 +146,10 @@ describe('a source that breaks the table is caught', () => {
     ['src/http/app.ts', "import { sql } from 'drizzle-orm';"],
     ['src/cli/fit.ts', "import { app } from '../http/app.js';"],
     ['src/cli/fit.ts', "import { rows } from '../store/rows.js';"],
+    ['src/client/client.ts', "import { readFile } from 'node:fs/promises';"],
+    ['src/client/client.ts', "import { fitSchema } from '../contract/fit.js';"],
+    ['src/client/client.ts', "import { judge } from '../domain/judge/judge.js';"],
+    ['src/http/app.ts', "import { FayingClient } from '../client/client.js';"],
     ['src/config.ts', "import { app } from './http/app.js';"],
     ['src/main.ts', "import { oracle } from '../tests/oracle/kits.js';"],
     ['src/elsewhere/thing.ts', "import { one } from '../domain/judge/verdict.js';"],
@@ -182,6 +193,8 @@ describe('a source that keeps to the table passes', () => {
     ['src/contract/fit.ts', "import type { Fit } from '../usecases/check-fit.js';"],
     ['src/store/rows.ts', "import { sql } from 'drizzle-orm/sqlite-core';"],
     ['src/http/app.ts', "import { fit } from '../contract/fit.js';\nimport 'hono/timing';"],
+    ['src/client/client.ts', "import createClient from 'openapi-fetch';"],
+    ['src/client/client.ts', "import { unitOf } from '../domain/quantity/unit.js';"],
     ['src/domain/judge/verdict.ts', "// import 'zod';\nexport const a = \"import 'zod'\";"],
     ['src/domain/judge/verdict.ts', "export const a = `${'}'} import 'zod' Date.now()`;"],
     [

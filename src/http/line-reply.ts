@@ -4,7 +4,7 @@
  */
 
 import { pipeline, Readable } from 'node:stream';
-import { createGzip } from 'node:zlib';
+import { constants, createGzip } from 'node:zlib';
 
 /** A client that goes away ends the pieces, and so the work. */
 export function lineStream(
@@ -37,7 +37,8 @@ async function* encoded(
 async function* packed(
   pieces: AsyncGenerator<string, void, undefined>,
 ): AsyncGenerator<Uint8Array, void, undefined> {
-  const gzip = createGzip();
+  // Each piece leaves as it comes: who asks on by what was answered would else wait for ever.
+  const gzip = createGzip({ flush: constants.Z_SYNC_FLUSH });
   // What goes wrong ends the stream that is read below, and is thrown there.
   pipeline(Readable.from(encoded(pieces), { objectMode: false }), gzip, () => undefined);
   yield* gzip as AsyncIterable<Uint8Array>;

@@ -4,6 +4,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { clientFiles } from '../../scripts/client-types/client-types.js';
 import { faultsPage } from '../../scripts/faults-page.js';
 import { contracts, demoListing, fixtureFiles } from '../../scripts/generate.js';
 import { kindsPage } from '../../scripts/kinds-page.js';
@@ -32,6 +33,15 @@ describe('fixtures/ is as generated', async () => {
 
   test('and has nothing else', () => {
     expect(readdirSync(folder).toSorted()).toEqual([...files.keys()].toSorted());
+  });
+});
+
+describe('what the client knows of the contract is as generated from it', async () => {
+  const files = await clientFiles(committed('openapi.json'));
+
+  test.each([...files.keys()])('%s', (name) => {
+    const url = new URL(`../../src/client/generated/${name}`, import.meta.url);
+    expect(readFileSync(url, 'utf8')).toBe(files.get(name));
   });
 });
 

@@ -9,6 +9,7 @@ import { open, readFile, writeFile } from 'node:fs/promises';
 import { ENGINE } from '../domain/engine.js';
 import { openStore } from '../store/sqlite.js';
 import type { Digest } from '../usecases/ports.js';
+import { openOutputFile } from './output-file.js';
 import { runProgram } from './program.js';
 import type { Input, Output, World } from './world.js';
 
@@ -76,6 +77,7 @@ const world: World = {
   err: outputOf(process.stderr),
   readFile,
   writeFile: (path, text) => writeFile(path, text),
+  openOutput: openOutputFile,
   readInput,
   openInput,
   writeOut,

@@ -4,6 +4,7 @@
  */
 
 import type { Clock, Digest, EditionStore } from '../usecases/ports.js';
+import type { OutputFile, Placing } from './output-file.js';
 
 /** Where text goes to. */
 export interface Output {
@@ -56,6 +57,8 @@ export interface World {
   readFile(path: string): Promise<Uint8Array>;
   /** Puts a text in the place of what the file had. Throws what `node:fs` throws. */
   writeFile(path: string, text: string): Promise<void>;
+  /** A file that is written bit by bit. Throws what `node:fs` throws. */
+  openOutput(path: string, placing: Placing): Promise<OutputFile>;
   readInput(): Promise<Uint8Array>;
   /** The bytes of a file, or of the standard input for `-`, as they are asked for. */
   openInput(path: string): Promise<Input>;

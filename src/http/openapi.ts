@@ -48,8 +48,8 @@ export function openapiDocument(given: readonly Example[]): object {
   }
   registry.registerComponent('schemas', REASON_BY_CODE, reasonByCodeSchema());
   for (const { body, answer, lines } of OPERATIONS) {
-    if (lines === undefined || body === null) continue;
-    registry.register(lines.question.name, body);
+    if (lines === undefined) continue;
+    if (lines.question !== null && body !== null) registry.register(lines.question.name, body);
     registry.register(lines.answer.name, answer.schema);
   }
   for (const operation of OPERATIONS) registry.registerPath(routeOf(operation, examples));

@@ -10,6 +10,7 @@ import { addCalculate } from './calculate.js';
 import { addCodes } from './codes.js';
 import { addDriveline } from './driveline.js';
 import { addEditions } from './editions.js';
+import { addExport } from './export.js';
 import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
@@ -33,7 +34,7 @@ import type { Output, World } from './world.js';
 
 const ENDING = `
 Exit codes: 0 answered ("does not fit" is an answer), 2 the question, document, usage or database
-is at fault, 3 some lines of a batch are, 4 a batch was broken off, 1 the program is at fault.
+is at fault, 3 some lines of a batch are, 4 many lines were broken off, 1 the program is at fault.
 NO_COLOR turns colour off.
 
 Examples:
@@ -91,6 +92,7 @@ function programOf(session: Session): Command {
   }
   addIdentify(program, session);
   addBatch(program, session);
+  addExport(program, session);
   addEditions(program, session);
   addDriveline(program, session);
   addCalculate(program, session);

@@ -57,6 +57,11 @@ const layers: readonly Layer[] = [
     packages: [builtIn, /^drizzle-orm(\/|$)/, /^better-sqlite3$/],
   },
   {
+    of: /^src\/notify\//,
+    files: [/^src\/notify\//, /^src\/usecases\/ports\.ts$/],
+    packages: [builtIn],
+  },
+  {
     of: batch,
     files: [batch, usecases, contract],
     packages: [/^node:timers\/promises$/, /^csv-parse\/sync$/, /^lru-cache$/],
@@ -131,6 +136,8 @@ describe('a source that breaks the table is caught', () => {
     ['src/contract/fit.ts', "import { Hono } from 'hono';"],
     ['src/store/rows.ts', "import { checkFit } from '../usecases/check-fit.js';"],
     ['src/store/rows.ts', "import { z } from 'zod';"],
+    ['src/notify/webhooks.ts', "import { checkFit } from '../usecases/check-fit.js';"],
+    ['src/notify/webhooks.ts', "import { readConfig } from '../config.js';"],
     ['src/batch/rows.ts', "import { app } from '../http/app.js';"],
     ['src/batch/rows.ts', "import { judge } from '../domain/judge/judge.js';"],
     ['src/http/app.ts', "import { rows } from '../store/rows.js';"],
@@ -139,6 +146,7 @@ describe('a source that breaks the table is caught', () => {
     ['src/http/app.ts', "import { sql } from 'drizzle-orm';"],
     ['src/cli/fit.ts', "import { app } from '../http/app.js';"],
     ['src/cli/fit.ts', "import { rows } from '../store/rows.js';"],
+    ['src/cli/fit.ts', "import { webhooks } from '../notify/webhooks.js';"],
     ['src/config.ts', "import { app } from './http/app.js';"],
     ['src/main.ts', "import { oracle } from '../tests/oracle/kits.js';"],
     ['src/elsewhere/thing.ts', "import { one } from '../domain/judge/verdict.js';"],

@@ -20,6 +20,7 @@ import { addInspect } from './inspect.js';
 import { addKits } from './kits.js';
 import { addLint } from './lint.js';
 import { addMate } from './mate.js';
+import { addNotify } from './notify.js';
 import { Page } from './page.js';
 import { addPublish } from './publish.js';
 import { addServe } from './serve.js';
@@ -34,7 +35,8 @@ import type { Output, World } from './world.js';
 
 const ENDING = `
 Exit codes: 0 answered ("does not fit" is an answer), 2 the question, document, usage or database
-is at fault, 3 some lines of a batch are, 4 many lines were broken off, 1 the program is at fault.
+is at fault, 3 some lines of a batch are or a receiver was not told, 4 many lines were broken off,
+1 the program is at fault.
 NO_COLOR turns colour off.
 
 Examples:
@@ -77,6 +79,7 @@ function programOf(session: Session): Command {
   for (const add of [
     addLint,
     addPublish,
+    addNotify,
     addServe,
     addFit,
     addFits,

@@ -3,7 +3,7 @@
  * gives them the real ones; tests give them others.
  */
 
-import type { Clock, Digest, EditionStore } from '../usecases/ports.js';
+import type { Clock, Digest, EditionStore, Notifier } from '../usecases/ports.js';
 import type { OutputFile, Placing } from './output-file.js';
 
 /** Where text goes to. */
@@ -68,6 +68,11 @@ export interface World {
   openStore(path: string, mode: StoreMode): OpenStore;
   /** Throws `StoreFault`, or `CommandFault` where the port cannot be had. */
   startService(request: ServiceRequest): Promise<RunningService>;
+  /**
+   * Those who are told of what is published; null where the environment names none. Throws
+   * `CommandFault` where it has faults.
+   */
+  openNotifier(): Promise<Notifier | null>;
   /** Comes true when the process is asked to end; its value is the name of the signal. */
   untilStopped(): Promise<string>;
   readonly clock: Clock;

@@ -96,6 +96,7 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
       services.push(request);
       return { url: 'http://127.0.0.1:4242', edition: 1, stop: async () => undefined };
     },
+    openNotifier: async () => null,
     untilStopped: async () => 'SIGTERM',
     clock: () => NOW,
     digest: sha256,

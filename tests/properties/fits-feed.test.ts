@@ -8,6 +8,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { fitsIndex } from '../../src/domain/fits/fits-index.js';
 import { checkFit } from '../../src/usecases/check-fit.js';
 import {
   type FeedForm,
@@ -17,6 +18,7 @@ import {
 } from '../../src/usecases/fits-feed.js';
 import type { Library } from '../../src/usecases/library.js';
 import { asRecorded } from '../../src/usecases/question.js';
+import { CART } from '../cli/catalogue.js';
 import { demoDocument, libraryOf } from '../memory-store.js';
 import { cases } from './small-document.js';
 
@@ -89,6 +91,27 @@ test('over random catalogues it is what the question of one pair says', () => {
   }
   expect(seen.size).toBe(3);
 }, 3_600_000);
+
+test('what nothing tells apart is judged once, however many lines there are', () => {
+  const [cart] = CART.vehicles as [(typeof CART.vehicles)[number]];
+  const box = CART.parts.find(({ id }) => id === 'box-b');
+  const workFor = (vehicles: number, boxes: number) => {
+    const many = <One>(count: number, one: One, name: string) =>
+      Array.from({ length: count }, (_, index) => ({ ...one, id: `${name}-${index}` }));
+    const library = libraryOf({
+      ...CART,
+      parts: [...CART.parts, ...many(boxes, box, 'box')],
+      vehicles: many(vehicles, cart, 'cart'),
+    });
+    const lines = feedOf(library, { edition: 1 }).length;
+    const { catalogue, index } = library.edition(1);
+    return { lines, judged: fitsIndex(catalogue, index).judged };
+  };
+  const [few, more] = [workFor(1, 1), workFor(60, 40)];
+  expect(few.judged).toBeGreaterThan(3);
+  expect(more.lines).toBeGreaterThan(100 * few.lines);
+  expect(more.judged).toBe(few.judged);
+});
 
 /** What tells a line apart, by the form. */
 function keyOf(line: FeedLine): string {

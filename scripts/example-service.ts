@@ -19,6 +19,7 @@ import { USE_CASES, type UseCases } from '../src/http/service.js';
 import { openStore } from '../src/store/sqlite.js';
 import { StoreFault } from '../src/usecases/errors.js';
 import { Library } from '../src/usecases/library.js';
+import { type EditionPublished, editionPublished } from '../src/usecases/notify-edition.js';
 import type { EditionStore, KeyStore } from '../src/usecases/ports.js';
 import { prepareEdition, publishEdition } from '../src/usecases/publish-edition.js';
 
@@ -26,6 +27,8 @@ export interface ExampleService {
   /** The application itself, in that state; null where all is well. */
   readonly appIn: (state: ServiceState | null) => App;
   readonly ask: (request: AskedRequest & Pick<RefusedRequest, 'service'>) => Promise<Response>;
+  /** What a receiver is told of the edition. */
+  readonly event: () => EditionPublished;
   readonly close: () => void;
 }
 
@@ -82,6 +85,7 @@ export function exampleService({ log, corsOrigins = [] }: ExampleOptions): Examp
         lifecycle: { isStopping: service === 'stopping' },
       });
     },
+    event: () => editionPublished(new Library(store, digest), null, 'https://fits.example'),
     close: () => {
       store.close();
       none.close();

@@ -44,7 +44,7 @@ export async function contracts(): Promise<ReadonlyMap<string, string>> {
       examples.push(await exampleOf(service, request));
     }
     return new Map([
-      ['openapi.json', printed(openapiDocument(examples))],
+      ['openapi.json', printed(openapiDocument(examples, service.event()))],
       ['catalogue.schema.json', printed(catalogueSchema())],
       ['schema.graphql', `${printSchema(graphqlSchema())}\n`],
     ]);

@@ -30,7 +30,7 @@ const builtIn = /^node:/;
 
 const layers: readonly Layer[] = [
   { of: /^src\/(cli\/)?main\.ts$/, files: [/^src\//], packages: [/./] },
-  { of: /^src\/config\.ts$/, files: [/^src\/domain\/access\.ts$/], packages: [builtIn] },
+  { of: /^src\/config\.ts$/, files: [/^src\/domain\/access\.ts$/], packages: [builtIn, /^zod$/] },
   { of: /^src\/domain\/quantity\/rational\.ts$/, files: [domain], packages: [/^fraction\.js$/] },
   {
     // A kind knows the language of checks, and no other kind.
@@ -56,6 +56,11 @@ const layers: readonly Layer[] = [
     of: /^src\/store\//,
     files: [/^src\/store\//, domain, /^src\/usecases\/ports\.ts$/],
     packages: [builtIn, /^drizzle-orm(\/|$)/, /^better-sqlite3$/],
+  },
+  {
+    of: /^src\/notify\//,
+    files: [/^src\/notify\//, /^src\/usecases\/ports\.ts$/],
+    packages: [builtIn],
   },
   {
     of: batch,
@@ -138,6 +143,8 @@ describe('a source that breaks the table is caught', () => {
     ['src/contract/fit.ts', "import { Hono } from 'hono';"],
     ['src/store/rows.ts', "import { checkFit } from '../usecases/check-fit.js';"],
     ['src/store/rows.ts', "import { z } from 'zod';"],
+    ['src/notify/webhooks.ts', "import { checkFit } from '../usecases/check-fit.js';"],
+    ['src/notify/webhooks.ts', "import { readConfig } from '../config.js';"],
     ['src/batch/rows.ts', "import { app } from '../http/app.js';"],
     ['src/batch/rows.ts', "import { judge } from '../domain/judge/judge.js';"],
     ['src/http/app.ts', "import { rows } from '../store/rows.js';"],
@@ -150,6 +157,7 @@ describe('a source that breaks the table is caught', () => {
     ['src/client/client.ts', "import { fitSchema } from '../contract/fit.js';"],
     ['src/client/client.ts', "import { judge } from '../domain/judge/judge.js';"],
     ['src/http/app.ts', "import { FayingClient } from '../client/client.js';"],
+    ['src/cli/fit.ts', "import { webhooks } from '../notify/webhooks.js';"],
     ['src/config.ts', "import { app } from './http/app.js';"],
     ['src/main.ts', "import { oracle } from '../tests/oracle/kits.js';"],
     ['src/elsewhere/thing.ts', "import { one } from '../domain/judge/verdict.js';"],

@@ -94,6 +94,16 @@ describe('the README', () => {
     expect(between('kind,line,ref', '```')).toBe(cut.join('\n'));
   });
 
+  test('quotes all that fits', async () => {
+    const { app } = rigOf({ documents: [demoDocument()] });
+    const [, target = ''] =
+      /"http:\/\/127\.0\.0\.1:8080(\/v1\/editions\/1\/fits[^"]*)"/.exec(readme) ?? [];
+    const said = await (await app.request(target)).text();
+    for (const passage of between('{"start":{"edition":1,', '```').split('[...]}}')) {
+      expect(said).toContain(passage.trim());
+    }
+  });
+
   test('quotes the answer where there is no way', () => {
     const page = read('tests/demo/golden/kits/long-awd/late-gearbox-and-old-axle.txt');
     const quoted = between('Not all of this can be had together', '[...]');

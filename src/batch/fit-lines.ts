@@ -30,7 +30,7 @@ export interface FitLinesOptions {
 }
 
 /** Characters after which a piece is given out. */
-const PIECE = 65_536;
+export const PIECE = 65_536;
 
 /**
  * Lines after which a piece is given out, however short it is, so that others have their turn; one

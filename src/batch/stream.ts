@@ -7,6 +7,14 @@ import { setImmediate } from 'node:timers/promises';
 import type { FitLines } from './fit-lines.js';
 import { LineRefused } from './line-refused.js';
 
+/** Between two pieces others have their turn; an empty one is nothing else. */
+export async function* inTurns(pieces: Iterable<string>): AsyncGenerator<string, void, undefined> {
+  for (const piece of pieces) {
+    if (piece !== '') yield piece;
+    await setImmediate();
+  }
+}
+
 /**
  * The text of the answers, in pieces.
  *
@@ -20,12 +28,9 @@ export async function* answersTo(
   let hasBegun = false;
   try {
     for await (const chunk of chunks) {
-      for (const piece of lines.push(chunk)) {
-        if (piece !== '') {
-          hasBegun = true;
-          yield piece;
-        }
-        await setImmediate();
+      for await (const piece of inTurns(lines.push(chunk))) {
+        hasBegun = true;
+        yield piece;
       }
     }
   } catch (error) {

@@ -15,6 +15,7 @@ import { Library } from '../usecases/library.js';
 import { readable } from './document.js';
 import { CommandFault, EXIT, refusedProblem } from './fault.js';
 import { Page } from './page.js';
+import { pour } from './pour.js';
 import { Progress } from './progress.js';
 import {
   addValuesOptions,
@@ -25,7 +26,8 @@ import {
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
 import type { Input, OpenStore, World } from './world.js';
 
-type Form = 'ndjson' | 'csv';
+/** What lines are, as options name it. */
+export type Form = 'ndjson' | 'csv';
 
 interface BatchOptions extends ValuesOptions, StoreOptions {
   readonly in?: Form;
@@ -35,7 +37,7 @@ interface BatchOptions extends ValuesOptions, StoreOptions {
   readonly fromLine: number;
 }
 
-const TYPES: Readonly<Record<Form, LineType>> = { ndjson: NDJSON_TYPE, csv: CSV_TYPE };
+export const TYPES: Readonly<Record<Form, LineType>> = { ndjson: NDJSON_TYPE, csv: CSV_TYPE };
 
 const EXAMPLES = `
 The first line that comes out is "start", the last one "end", with the counts: what has no "end"
@@ -135,29 +137,24 @@ async function written(
   stopped: Promise<string>,
   world: World,
 ): Promise<number> {
-  const progress = new Progress(input, lines, world);
-  let signal: string | null = null;
-  void stopped.then((name) => {
-    signal = name;
-    // It may be waited for, and nobody may be writing any more.
-    input.close();
+  const read = { bytes: 0 };
+  const progress = new Progress(world, () => {
+    const { errors } = lines.counts;
+    const faulty = errors === 0 ? '' : `, ${errors} with faults`;
+    const share = input.bytes === null ? null : read.bytes / input.bytes;
+    return { share, text: `${lines.next - 1} lines${faulty}` };
   });
   // A line is done when its answer is out, and not when it was read.
   let next = lines.next;
-  const writing = async (): Promise<string | null> => {
-    for await (const piece of answersTo(progress.counted(), lines)) {
-      if (signal !== null) return whyOfSignal(signal);
-      await world.writeOut(piece);
+  const why = await pour(answersTo(counted(input, read), lines), {
+    write: (piece) => world.writeOut(piece),
+    stopped,
+    // It may be waited for, and nobody may be writing any more.
+    onStopped: () => input.close(),
+    onWritten: () => {
       next = lines.next;
       progress.show();
-    }
-    return null;
-  };
-  const why = await writing().catch((error: unknown) => {
-    if (signal !== null && isOf(error, 'ERR_STREAM_PREMATURE_CLOSE')) return whyOfSignal(signal);
-    // A reader that has seen enough, such as `head`, closes the pipe: that is no failure.
-    if (isOf(error, 'EPIPE')) return 'Nobody reads the answers any more.';
-    throw error;
+    },
   });
   progress.clear();
   if (why === null) return lines.counts.errors === 0 ? EXIT.answered : EXIT.faultyLines;
@@ -166,10 +163,10 @@ async function written(
   return EXIT.brokenOff;
 }
 
-function isOf(error: unknown, code: string): boolean {
-  return error instanceof Error && 'code' in error && error.code === code;
-}
-
-function whyOfSignal(signal: string): string {
-  return `Stopped by ${signal}.`;
+/** The chunks of the input, counted as they are read. */
+async function* counted({ chunks }: Input, read: { bytes: number }): AsyncGenerator<Uint8Array> {
+  for await (const chunk of chunks) {
+    read.bytes += chunk.length;
+    yield chunk;
+  }
 }

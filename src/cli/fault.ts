@@ -18,7 +18,9 @@ export const EXIT = {
   fault: 2,
   /** All lines of a batch were asked, and some of them have faults. */
   faultyLines: 3,
-  /** A batch was broken off before its end. */
+  /** A receiver could not be told of an edition. */
+  notTold: 3,
+  /** Lines were broken off before their end. */
   brokenOff: 4,
 } as const;
 

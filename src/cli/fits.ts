@@ -129,7 +129,7 @@ function addFitsOptions(command: Command): Command {
   ).addHelpText('after', EXAMPLES);
 }
 
-function outcomes(text: string): NonNullable<FitsOptions['alone']> {
+export function outcomes(text: string): NonNullable<FitsOptions['alone']> {
   return text.split(',').map((word) => {
     if (word === 'holds' || word === 'open' || word === 'fails') return word;
     throw new CommandFault('bad-usage', `--alone names “${word}”, which is no outcome.`, {

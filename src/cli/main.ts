@@ -8,7 +8,9 @@ import { createHash } from 'node:crypto';
 import { open, readFile, writeFile } from 'node:fs/promises';
 import { ENGINE } from '../domain/engine.js';
 import { openStore } from '../store/sqlite.js';
-import type { Digest } from '../usecases/ports.js';
+import type { Digest, Notifier } from '../usecases/ports.js';
+import { CommandFault } from './fault.js';
+import { openOutputFile } from './output-file.js';
 import { runProgram } from './program.js';
 import type { Input, Output, World } from './world.js';
 
@@ -65,6 +67,19 @@ function untilStopped(): Promise<string> {
   });
 }
 
+/** Only whoever publishes needs it, and what it is made of. */
+async function openNotifier(): Promise<Notifier | null> {
+  const { ConfigFault, readWebhooks } = await import('../config.js');
+  try {
+    const settings = readWebhooks(process.env);
+    if (settings === null) return null;
+    return (await import('../notify/webhooks.js')).webhooks(settings);
+  } catch (error) {
+    if (!(error instanceof ConfigFault)) throw error;
+    throw new CommandFault('bad-configuration', error.message, { cause: error });
+  }
+}
+
 const digest: Digest = (text) => createHash('sha256').update(text, 'utf8').digest('hex');
 
 const MODES = { read: 'read-only', write: 'create' } as const;
@@ -76,6 +91,7 @@ const world: World = {
   err: outputOf(process.stderr),
   readFile,
   writeFile: (path, text) => writeFile(path, text),
+  openOutput: openOutputFile,
   readInput,
   openInput,
   writeOut,
@@ -83,6 +99,7 @@ const world: World = {
   // Only `serve` needs the service and what it is made of.
   startService: async (request) =>
     (await import('../main.js')).startService(request, process.env, digest),
+  openNotifier,
   untilStopped,
   clock: () => new Date().toISOString(),
   digest,

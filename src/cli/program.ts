@@ -10,6 +10,7 @@ import { addCalculate } from './calculate.js';
 import { addCodes } from './codes.js';
 import { addDriveline } from './driveline.js';
 import { addEditions } from './editions.js';
+import { addExport } from './export.js';
 import { CommandFault, EXIT, maskedProblem, type Problem, problemOf } from './fault.js';
 import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
@@ -20,6 +21,7 @@ import { addKeys } from './keys.js';
 import { addKits } from './kits.js';
 import { addLint } from './lint.js';
 import { addMate } from './mate.js';
+import { addNotify } from './notify.js';
 import { Page } from './page.js';
 import { addPublish } from './publish.js';
 import { addServe } from './serve.js';
@@ -34,7 +36,8 @@ import type { Output, World } from './world.js';
 
 const ENDING = `
 Exit codes: 0 answered ("does not fit" is an answer), 2 the question, document, usage or database
-is at fault, 3 some lines of a batch are, 4 a batch was broken off, 1 the program is at fault.
+is at fault, 3 some lines of a batch are or a receiver was not told, 4 many lines were broken off,
+1 the program is at fault.
 NO_COLOR turns colour off.
 
 Examples:
@@ -77,6 +80,7 @@ function programOf(session: Session): Command {
   for (const add of [
     addLint,
     addPublish,
+    addNotify,
     addServe,
     addFit,
     addFits,
@@ -92,6 +96,7 @@ function programOf(session: Session): Command {
   }
   addIdentify(program, session);
   addBatch(program, session);
+  addExport(program, session);
   addEditions(program, session);
   addDriveline(program, session);
   addCalculate(program, session);

@@ -1,9 +1,9 @@
 /**
- * How far a batch has come, on one line that is written over: only where a person reads along.
+ * How far something long has come, on one line that is written over: only where a person reads
+ * along.
  */
 
-import type { FitLines } from '../batch/fit-lines.js';
-import type { Input, World } from './world.js';
+import type { World } from './world.js';
 
 /** Columns of the bar itself. */
 const WIDTH = 24;
@@ -11,32 +11,26 @@ const WIDTH = 24;
 /** Back to the first column, and the line wiped: ECMA-48, section 8.3.41. */
 const WIPED = '\r\u001b[2K';
 
+export interface HowFar {
+  /** From 0 to 1; null where nobody knows how much there is. */
+  readonly share: number | null;
+  readonly text: string;
+}
+
 export class Progress {
-  readonly #input: Input;
-  readonly #lines: FitLines;
   readonly #err: World['err'];
-  #read = 0;
+  readonly #howFar: () => HowFar;
   #shown = '';
 
-  constructor(input: Input, lines: FitLines, { err }: World) {
-    this.#input = input;
-    this.#lines = lines;
+  constructor({ err }: Pick<World, 'err'>, howFar: () => HowFar) {
     this.#err = err;
-  }
-
-  /** The chunks of the input, counted as they are read. */
-  async *counted(): AsyncGenerator<Uint8Array> {
-    for await (const chunk of this.#input.chunks) {
-      this.#read += chunk.length;
-      yield chunk;
-    }
+    this.#howFar = howFar;
   }
 
   show(): void {
     if (!this.#err.isTerminal) return;
-    const { errors } = this.#lines.counts;
-    const faulty = errors === 0 ? '' : `, ${errors} with faults`;
-    const text = `${this.#bar()}${this.#lines.next - 1} lines${faulty}`;
+    const { share, text: said } = this.#howFar();
+    const text = `${share === null ? '' : barOf(share)}${said}`;
     if (text !== this.#shown) this.#err.write(WIPED + text);
     this.#shown = text;
   }
@@ -45,13 +39,10 @@ export class Progress {
     if (this.#shown !== '') this.#err.write(WIPED);
     this.#shown = '';
   }
+}
 
-  /** Nothing where nobody knows how much there is. */
-  #bar(): string {
-    const { bytes } = this.#input;
-    if (bytes === null) return '';
-    const share = Math.min(1, this.#read / bytes);
-    const done = '#'.repeat(Math.floor(share * WIDTH)).padEnd(WIDTH, '.');
-    return `[${done}] ${Math.floor(share * 100)} %, `;
-  }
+function barOf(share: number): string {
+  const known = Math.min(1, share);
+  const done = '#'.repeat(Math.floor(known * WIDTH)).padEnd(WIDTH, '.');
+  return `[${done}] ${Math.floor(known * 100)} %, `;
 }

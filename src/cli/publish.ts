@@ -4,6 +4,8 @@
 
 import type { Command } from 'commander';
 import { DocumentRefused } from '../usecases/errors.js';
+import { Library } from '../usecases/library.js';
+import { notifyEdition } from '../usecases/notify-edition.js';
 import type { Digest } from '../usecases/ports.js';
 import {
   type PreparedEdition,
@@ -15,6 +17,7 @@ import { countsText } from './counts.js';
 import { type ReadDocument, readDocument } from './document.js';
 import { sayPlaces } from './fault-text.js';
 import { lintRead } from './lint.js';
+import { sayTold } from './notify.js';
 import type { Page } from './page.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
 import { counted } from './words/english-show.js';
@@ -25,7 +28,8 @@ interface PublishOptions extends StoreOptions {
 
 const EXAMPLES = `
 The database is made where there is none yet. Content that the newest edition has already makes
-no new one.
+no new one. Those whom FAYING_WEBHOOKS names are told of a new one; whom it could not tell is told
+again with "faying notify".
 
 Examples:
   $ faying publish catalogue.json --note "gearboxes measured on the bench"
@@ -50,10 +54,20 @@ export function addPublish(program: Command, session: Session): void {
       const { clock, digest } = session.world;
       // A document that is refused must not leave an empty database behind.
       const prepared = preparedOf(document, digest);
-      const answer = session.withStore(options, 'write', (store) =>
-        publishEdition({ store, clock }, prepared, options.note ?? null),
-      );
-      session.tell(answer, options, sayPublished);
+      // Its faults are told before anything is published, too.
+      const notifier = await session.world.openNotifier();
+      const { answer, telling } = session.withStore(options, 'write', (store) => {
+        const published = publishEdition({ store, clock }, prepared, options.note ?? null);
+        const { edition, isNew } = published;
+        if (notifier === null || !isNew) return { answer: published, telling: null };
+        const library = new Library(store, digest);
+        return { answer: published, telling: notifyEdition(library, edition.number, notifier) };
+      });
+      // It is published, whatever becomes of those who are told.
+      if (options.json !== true) session.tell(answer, options, sayPublished);
+      const { told } = (await telling) ?? { told: [] };
+      if (options.json === true) session.tell({ ...answer, told }, options, () => undefined);
+      else sayTold(told, answer.edition.number, session);
     });
 }
 

@@ -13,6 +13,7 @@ import {
 } from '../usecases/saved-search.js';
 import { readDocument } from './document.js';
 import { CommandFault } from './fault.js';
+import { writable } from './output-file.js';
 import type { Page } from './page.js';
 import type { Session, StoreOptions } from './session.js';
 import { counted } from './words/english-show.js';
@@ -30,7 +31,7 @@ export async function saveFile(
   session: Session,
 ): Promise<void> {
   const saved = session.ask(options, (library) => saveSearch(library, input));
-  await write(file, `${JSON.stringify(saved)}\n`, session);
+  await writable(file, () => session.world.writeFile(file, `${JSON.stringify(saved)}\n`));
   session.tell(summaryOf(saved, { ...saved.outcome, isSame: true }), options, (summary, page) => {
     page.say(`The search is saved in ${file}.`, { tone: 'good' });
     saySearch(summary, page);
@@ -77,27 +78,5 @@ function saySearch({ vehicle, results, stepsTaken, isComplete }: Summary, page: 
       indent: 2,
       marker: '- ',
     });
-  }
-}
-
-/** What a person can do about a file that cannot be written, by Node's error code. */
-const UNWRITABLE: ReadonlyMap<string, readonly [string, string]> = new Map([
-  ['ENOENT', ['is in no folder that there is', 'Look at the spelling, or make the folder.']],
-  ['ENOTDIR', ['is in no folder that there is', 'Look at the spelling.']],
-  ['EISDIR', ['is a folder', 'Name a file in it.']],
-  ['EACCES', ['may not be written by you', 'Choose another place, or ask its owner.']],
-  ['EROFS', ['is on a disk that takes nothing', 'Choose another place.']],
-  ['ENOSPC', ['has no room on its disk', 'Make room, or choose another place.']],
-]);
-
-async function write(file: string, text: string, { world }: Session): Promise<void> {
-  try {
-    await world.writeFile(file, text);
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    const known = UNWRITABLE.get(code);
-    if (known === undefined) throw error;
-    const [what, remedy] = known;
-    throw new CommandFault('unwritable-file', `${file} ${what}.`, { remedy, cause: error });
   }
 }

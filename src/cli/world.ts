@@ -3,8 +3,9 @@
  * gives them the real ones; tests give them others.
  */
 
-import type { Clock, Digest, EditionStore, KeyStore } from '../usecases/ports.js';
+import type { Clock, Digest, EditionStore, KeyStore, Notifier } from '../usecases/ports.js';
 import type { PreparedEdition } from '../usecases/publish-edition.js';
+import type { OutputFile, Placing } from './output-file.js';
 
 /** Where text goes to. */
 export interface Output {
@@ -75,6 +76,8 @@ export interface World extends Files {
   readonly err: Output;
   /** Puts a text in the place of what the file had. Throws what `node:fs` throws. */
   writeFile(path: string, text: string): Promise<void>;
+  /** A file that is written bit by bit. Throws what `node:fs` throws. */
+  openOutput(path: string, placing: Placing): Promise<OutputFile>;
   /** The bytes of a file, or of the standard input for `-`, as they are asked for. */
   openInput(path: string): Promise<Input>;
   /** Comes true when the text is out; rejects with `EPIPE` where nobody reads any more. */
@@ -83,6 +86,11 @@ export interface World extends Files {
   openStore(path: string, mode: StoreMode): OpenStore;
   /** Throws `StoreFault`, or `CommandFault` where the port cannot be had. */
   startService(request: ServiceRequest): Promise<RunningService>;
+  /**
+   * Those who are told of what is published; null where the environment names none. Throws
+   * `CommandFault` where it has faults.
+   */
+  openNotifier(): Promise<Notifier | null>;
   /** Comes true when the process is asked to end; its value is the name of the signal. */
   untilStopped(): Promise<string>;
   readonly clock: Clock;

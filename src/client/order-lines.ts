@@ -15,7 +15,7 @@ export interface OrderLine {
   readonly part: string | null;
   readonly lot: string | null;
   readonly name: string;
-  /** For all packs, a decimal; null where it is not known. */
+  /** For all packs, a decimal; null where it is not known or not shown. */
   readonly price: string | null;
 }
 
@@ -30,6 +30,6 @@ export function orderLines(lines: readonly KitLine[]): OrderLine[] {
       part,
       lot,
       name,
-      price,
+      price: price ?? null,
     }));
 }

@@ -43,6 +43,7 @@ const NEEDS: Readonly<Record<string, Need>> = {
   '/v1/layouts/{id}': OF_TRADE,
   '/v1/editions': OF_TRADE,
   '/v1/editions/{number}': OF_PUBLIC,
+  '/v1/editions/{number}/fits': { view: 'trade', scope: 'batch' },
   '/v1/codes': OPEN,
   '/v1/limits': OPEN,
   '/v1/calculate': OPEN,

@@ -7,6 +7,7 @@
 
 import { CALCULATE_EXAMPLES } from './calculate.js';
 import { FIT_BATCH_EXAMPLES } from './fit-batch-examples.js';
+import { FITS_FEED_EXAMPLES } from './fits-feed-examples.js';
 import type { Operation } from './operation.js';
 
 export interface ExampleRequest {
@@ -19,16 +20,15 @@ export interface ExampleRequest {
   /** Parameters as a URL has them, for a question in a URL. */
   readonly search?: string;
   readonly body?: Readonly<Record<string, unknown>>;
-  /** Many lines in place of one body. */
+  /** Where the answer is many lines, and the question in a body too. */
   readonly lines?: ExampleLines;
 }
 
-/** Of which media type they are, and which their answer is to have. */
-export interface ExampleLines {
-  readonly type: string;
-  readonly accept: string;
-  readonly text: string;
-}
+/** Of which media type the answer is to be, and the question, where it stands in a body. */
+export type ExampleLines = { readonly accept: string } & (
+  | { readonly type: string; readonly text: string }
+  | { readonly type?: undefined; readonly text?: undefined }
+);
 
 export interface Example extends ExampleRequest {
   readonly status: number;
@@ -50,6 +50,7 @@ const BEHIND_THE_GEARBOX = [
 export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
   ...CALCULATE_EXAMPLES,
   ...FIT_BATCH_EXAMPLES,
+  ...FITS_FEED_EXAMPLES,
   {
     operationId: 'checkFit',
     name: 'not-alone',

@@ -25,10 +25,10 @@ export interface Operation {
   readonly body: z.ZodType | null;
   readonly answer: { readonly schema: z.ZodType; readonly description: string };
   /**
-   * Where question and answer are many lines, NDJSON or CSV: `body` and `answer.schema` are of one
-   * line, which the document knows by these names.
+   * Where the answer is many lines, NDJSON or CSV, and the question too if it stands in a body:
+   * `body` and `answer.schema` are of one line, which the document knows by these names.
    */
-  readonly lines?: { readonly question: LineForm; readonly answer: LineForm };
+  readonly lines?: { readonly question: LineForm | null; readonly answer: LineForm };
   /** The use-case's own errors, as far as this question can meet them. */
   readonly errors: readonly QuestionErrorCode[];
 }

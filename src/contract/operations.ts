@@ -8,6 +8,7 @@ import { driveVehicleOperation } from './driveline.js';
 import { listEditionsOperation, readEditionOperation } from './editions.js';
 import { askFitOperation, checkFitOperation } from './fit.js';
 import { fitBatchOperation } from './fit-batch.js';
+import { exportFitsOperation } from './fits-feed.js';
 import { listFittedVehiclesOperation } from './fitted-vehicles.js';
 import { listFittingPartsOperation } from './fitting-parts.js';
 import { liveOperation, readyOperation } from './health.js';
@@ -30,6 +31,7 @@ export const OPERATIONS: readonly Operation[] = [
   listFittingPartsOperation,
   listFittedVehiclesOperation,
   fitBatchOperation,
+  exportFitsOperation,
   findKitsOperation,
   askKitsOperation,
   inspectOperation,

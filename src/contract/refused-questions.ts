@@ -8,6 +8,7 @@
 import { CALCULATE_REFUSED } from './calculate.js';
 import type { ExampleRequest } from './examples.js';
 import { FIT_BATCH_REFUSED } from './fit-batch-examples.js';
+import { FITS_FEED_REFUSED } from './fits-feed-examples.js';
 import type { ProblemCode } from './problems/problem-type.js';
 
 /** What only some operations refuse. */
@@ -29,6 +30,7 @@ export const REFUSED_QUESTIONS: Readonly<
 > = {
   ...CALCULATE_REFUSED,
   askFitBatch: FIT_BATCH_REFUSED,
+  exportFits: FITS_FEED_REFUSED,
   checkFit: {
     'unknown-vehicle': {
       summary: 'A vehicle that is not in the catalogue',

@@ -40,16 +40,16 @@ export function sentRequest(request: AskedRequest): SentRequest {
   if (operation === undefined) throw new Error(`no operation is called ${operationId}`);
   const target = addressOf(request, operation);
   const method = request.method ?? operation.method.toUpperCase();
-  if (body === undefined && lines === undefined) {
-    return { method, target, headers: headers ?? {}, body: null };
+  const { type = 'application/json', text, accept } = lines ?? {};
+  const wished = accept === undefined ? {} : { accept };
+  if (body === undefined && text === undefined) {
+    return { method, target, headers: { ...wished, ...headers }, body: null };
   }
-  const { type = 'application/json', accept } = lines ?? {};
-  const own = { 'content-type': type, ...(accept === undefined ? {} : { accept }) };
   return {
     method,
     target,
-    headers: { ...own, ...headers },
-    body: request.text ?? lines?.text ?? JSON.stringify(body),
+    headers: { 'content-type': type, ...wished, ...headers },
+    body: request.text ?? text ?? JSON.stringify(body),
     ...(stop === undefined ? {} : { stops: { after: BEFORE_STOP, by: stop } }),
   };
 }

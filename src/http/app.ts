@@ -13,6 +13,7 @@ import { mountEditions } from './routes/editions.js';
 import { mountFit } from './routes/fit.js';
 import { mountFitBatch } from './routes/fit-batch.js';
 import { mountFits } from './routes/fits.js';
+import { mountFitsFeed } from './routes/fits-feed.js';
 import { mountHealth } from './routes/health.js';
 import { mountIdentify } from './routes/identify.js';
 import { mountInspect } from './routes/inspect.js';
@@ -34,6 +35,7 @@ export function createApp(deps: ServiceDeps): App {
     mountFit,
     mountFits,
     mountFitBatch,
+    mountFitsFeed,
     mountKits,
     mountInspect,
     mountDriveline,

@@ -28,7 +28,7 @@ export interface Lifetimes {
 }
 
 /** An answer that others may not be given is kept by nobody on the way. */
-function keptFor(exchange: Exchange, view: View, lifetime: string): string {
+export function keptFor(exchange: Exchange, view: View, lifetime: string): string {
   return view === 'public' || !hasKey(exchange) ? lifetime : lifetime.replace('public', 'private');
 }
 
@@ -113,7 +113,7 @@ export function answerTo<Input extends object>(
     'faying-edition': String(head.number),
     'faying-view': view,
     'content-language': lang,
-    ...placeOf(question, settled),
+    ...contentLocation(question, { edition: head.number, lang, view }),
     ...vary(exchange, asked.lang === undefined ? ['Accept-Language'] : []),
   };
   if (exchange.request.method === 'POST') {
@@ -124,13 +124,13 @@ export function answerTo<Input extends object>(
   return unlessKnown(exchange, { ...headers, 'cache-control': kept, etag: etagOf(key) }, text);
 }
 
-/** Where the same answer can be had by GET. */
-function placeOf<Input extends object>(
-  { path, query, asked }: Question<Input>,
-  { head, lang, view }: Settled,
+/** Where the same answer can be had by GET; the edition is left out where the path has it. */
+export function contentLocation(
+  { path, query, asked }: Pick<Question<object>, 'path' | 'query' | 'asked'>,
+  settled: { readonly edition?: number; readonly lang: string; readonly view?: View },
 ): Headers {
   if (query === null) return {};
-  const search = canonicalSearch(asked, query, { edition: head.number, lang, view });
+  const search = canonicalSearch(asked, query, settled);
   if (search === null || path.length + 1 + search.length > LIMITS.urlBytes.value) return {};
   return { 'content-location': `${path}?${search}` };
 }
@@ -159,12 +159,23 @@ export function unlessKnown(
   body: () => string,
   reply = jsonReply,
 ): Response {
+  return unlessHad(exchange, headers, () => {
+    const text = body();
+    return () => reply(exchange, text, headers);
+  });
+}
+
+/** The same for an answer in any form: `answer` throws where there is none, and gives its reply. */
+export function unlessHad(
+  exchange: Exchange,
+  headers: Headers & { readonly etag: string },
+  answer: () => () => Response,
+): Response {
   const known = exchange.request.headers.get('if-none-match') ?? '';
   if (tagsOf(known).includes(headers.etag)) return unchanged(exchange, headers);
-  const text = body();
+  const reply = answer();
   // `*` asks whether there is an answer at all, which only answering tells.
-  const isAny = known.trim() === '*';
-  return isAny ? unchanged(exchange, headers) : reply(exchange, text, headers);
+  return known.trim() === '*' ? unchanged(exchange, headers) : reply();
 }
 
 function unchanged(exchange: Exchange, headers: Headers): Response {

@@ -58,7 +58,7 @@ export interface Read {
 }
 
 export class Schemas {
-  readonly #document = openapiDocument([]) as Document;
+  readonly #document = openapiDocument([], null) as Document;
 
   /** What an operation answers with. */
   answerOf({ path, method, operationId }: Operation): JsonSchema {

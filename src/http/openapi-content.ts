@@ -24,7 +24,9 @@ export function contentOf(
     const schema = of === 'question' ? (body ?? z.never()) : answer.schema;
     return { [JSON_TYPE]: { schema, ...examplesOf() } };
   }
-  const { name, columns } = lines[of];
+  const form = lines[of];
+  if (form === null) return {};
+  const { name, columns } = form;
   const objects: LinesSchema = {
     type: 'string',
     description: 'One object a line; the schema is that of a line.',

@@ -8,6 +8,7 @@
 
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { ENGINE_VERSION } from '../contract/answer-head.js';
+import { EVENT_TYPE, editionWebhook } from '../contract/edition-event.js';
 import type { Example } from '../contract/examples.js';
 import { verdictSchema } from '../contract/fit-answer.js';
 import { outcomeSchema } from '../contract/judged.js';
@@ -31,7 +32,8 @@ import {
   speaks,
 } from './openapi-responses.js';
 
-export function openapiDocument(given: readonly Example[]): object {
+/** @param event what a receiver was told; no example of it stands in the document without. */
+export function openapiDocument(given: readonly Example[], event: object | null): object {
   const examples = new Examples(given);
   const app = new OpenAPIHono();
   const { openAPIRegistry: registry } = app;
@@ -57,11 +59,12 @@ export function openapiDocument(given: readonly Example[]): object {
   });
   registry.registerComponent('schemas', REASON_BY_CODE, reasonByCodeSchema());
   for (const { body, answer, lines } of OPERATIONS) {
-    if (lines === undefined || body === null) continue;
-    registry.register(lines.question.name, body);
+    if (lines === undefined) continue;
+    if (lines.question !== null && body !== null) registry.register(lines.question.name, body);
     registry.register(lines.answer.name, answer.schema);
   }
   for (const operation of OPERATIONS) registry.registerPath(routeOf(operation, examples));
+  registry.registerWebhook({ ...webhookOf(event), path: editionWebhook.name });
   const document = app.getOpenAPI31Document({
     openapi: '3.1.0',
     info: {
@@ -181,6 +184,32 @@ function routeOf(operation: Operation, examples: Examples): Route {
       ...(body === null ? {} : { body: { required: true, content } }),
     },
     responses: responsesOf(operation, examples),
+  };
+}
+
+/** What the program asks of others: they answer as they like, with the status alone. */
+function webhookOf(event: object | null): Omit<Route, 'path'> {
+  const { operationId, summary, description, headers, body } = editionWebhook;
+  const shown = { published: { summary: 'The first edition', value: event } };
+  return {
+    method: 'post',
+    operationId,
+    tags: ['editions'],
+    summary,
+    description,
+    request: {
+      headers,
+      body: {
+        required: true,
+        content: {
+          [EVENT_TYPE]: { schema: body, ...(event === null ? {} : { examples: shown }) },
+        },
+      },
+    },
+    responses: {
+      204: { description: 'It was taken; any status from 200 to 299 says so.' },
+      410: { description: 'No more of them are wanted.' },
+    },
   };
 }
 

@@ -5,6 +5,7 @@
  * The text is taken apart here and not by `URLSearchParams`, which takes `%ff` for a letter.
  */
 
+import { USUAL_FORM } from '../contract/fits-feed.js';
 import { echo } from '../contract/json-pointer.js';
 import { LIMITS } from '../contract/limits.js';
 import { USUAL_ENTRIES } from '../contract/list.js';
@@ -261,6 +262,7 @@ function textsOf(value: unknown): string[] | null {
 /** What a question means where it does not say so. */
 const DEFAULTS: ReadonlyMap<string, string> = new Map([
   ['changes', 'yes'],
+  ['form', USUAL_FORM],
   ['from', USUAL_KIT.from],
   ['ignorePresent', 'false'],
   ['limit', String(USUAL_ENTRIES)],

@@ -10,6 +10,7 @@ import { checkFit } from '../usecases/check-fit.js';
 import { checkFitPartly } from '../usecases/check-fit-partly.js';
 import { driveVehicle } from '../usecases/drive-vehicle.js';
 import { startFitBatch } from '../usecases/fit-batch.js';
+import { startFitsFeed } from '../usecases/fits-feed.js';
 import { identifyVehicle } from '../usecases/identify-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -39,6 +40,7 @@ export const USE_CASES = {
   listFittingParts,
   listFittedVehicles,
   startFitBatch,
+  startFitsFeed,
   resolveKitQuestion,
   identifyVehicle,
   inspectVehicle,

@@ -97,6 +97,42 @@ export interface KeyStore {
   recognise(text: string): KeyRecord | null;
 }
 
+/** What receivers are told: the same bytes under the same id, however often. */
+export interface Message {
+  readonly id: string;
+  /** JSON, in UTF-8. */
+  readonly body: string;
+}
+
+/** Why a receiver was not told; an open list. */
+export type NotTold =
+  | 'forbidden-address'
+  | 'unknown-host'
+  | 'no-connection'
+  | 'timeout'
+  | 'redirect'
+  | 'gone'
+  | 'status';
+
+/** What came of telling one receiver. */
+export interface Telling {
+  /** As the configuration calls it: no address, which may have a secret in it. */
+  readonly receiver: string;
+  /** Null where it was told. */
+  readonly failure: NotTold | null;
+  /** Of its last answer; null where there was none. */
+  readonly status: number | null;
+  readonly attempts: number;
+}
+
+/** Those who are told when an edition is published. */
+export interface Notifier {
+  /** Where the service answers, such as `https://fits.example`; null where nobody said. */
+  readonly service: string | null;
+  /** Tells each of them, in the order of the configuration. Never rejects for a receiver. */
+  tell(message: Message): Promise<readonly Telling[]>;
+}
+
 /** Now, as an ISO 8601 instant in UTC. */
 export type Clock = () => string;
 

@@ -4,7 +4,8 @@
  */
 
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
+import { createServer as createHttpServer } from 'node:http';
+import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -47,6 +48,35 @@ describe('a process', () => {
     expect(fits.out).toMatch(/^Fits\.\n/);
     expect(fails.code).toBe(0);
     expect(JSON.parse(fails.out)).toMatchObject({ edition: 1, alone: 'fails' });
+  });
+
+  test('tells those whom its environment names', async () => {
+    const secret = `whsec_${Buffer.alloc(32, 7).toString('base64')}`;
+    const got: string[] = [];
+    const there = createHttpServer((request, response) => {
+      got.push(String(request.headers['webhook-id']));
+      response.writeHead(204).end();
+    });
+    await new Promise<void>((resolve) => there.listen(0, '127.0.0.1', resolve));
+    const { port } = there.address() as AddressInfo;
+    const path = join(folder, 'webhooks.json');
+    const notify = (receiver: object) => {
+      writeFileSync(path, JSON.stringify({ receivers: [{ secrets: [secret], ...receiver }] }));
+      return start(['notify', '--json'], { env: { FAYING_WEBHOOKS: path } }).ended;
+    };
+    const url = `http://127.0.0.1:${port}`;
+    const told = await notify({ name: 'shop', url, allowPrivate: true });
+    const closed = await notify({ name: 'shop', url: url.replace('http:', 'https:') });
+    const faulty = await notify({ name: 'shop', url });
+    there.close();
+    expect(told).toMatchObject({ code: 0, err: '' });
+    expect(got).toEqual([expect.stringMatching(/^edition-1-/)]);
+    expect(closed.code).toBe(3);
+    expect(JSON.parse(closed.out)).toMatchObject({ told: [{ failure: 'forbidden-address' }] });
+    expect([faulty.code, faulty.out]).toEqual([2, '']);
+    expect(JSON.parse(faulty.err)).toMatchObject({ code: 'bad-configuration' });
+    const said = [told, closed, faulty].map(({ out, err }) => out + err).join('');
+    expect(said).not.toContain(secret.slice(6));
   });
 
   test('keeps its streams and exit codes apart', async () => {

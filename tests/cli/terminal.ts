@@ -7,6 +7,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll } from 'vitest';
+import { openOutputFile } from '../../src/cli/output-file.js';
 import { runProgram } from '../../src/cli/program.js';
 import type { OpenStore, Output, ServiceRequest, World } from '../../src/cli/world.js';
 import { openStore } from '../../src/store/sqlite.js';
@@ -75,6 +76,7 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
     writeFile: async (path, text) => {
       written[path] = text;
     },
+    openOutput: openOutputFile,
     readInput: async () => bytesOf(input),
     openInput: async (path) => {
       const bytes = bytesOf(path === '-' ? input : (files[path] ?? missing(path)));
@@ -94,6 +96,7 @@ export async function run(words: readonly string[], setting: Setting = {}): Prom
       services.push(request);
       return { url: 'http://127.0.0.1:4242', edition: 1, stop: async () => undefined };
     },
+    openNotifier: async () => null,
     untilStopped: async () => 'SIGTERM',
     clock: () => NOW,
     digest: sha256,

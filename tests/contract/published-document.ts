@@ -21,6 +21,7 @@ interface Described {
 }
 export interface Document {
   readonly paths: Readonly<Record<string, Readonly<Record<string, Described>>>>;
+  readonly webhooks: Readonly<Record<string, { readonly post: Described }>>;
   readonly components: {
     readonly headers: Readonly<Record<string, { readonly required: boolean }>>;
   };
@@ -61,6 +62,14 @@ export function describedOf(operationId: string): {
   const said = document.paths[path]?.[method];
   if (said === undefined) throw new Error(`nothing is published of ${operationId}`);
   return { path, method, said };
+}
+
+/** The message that a receiver is told something by. */
+export function webhookCalled(name: string): Media {
+  const content = document.webhooks[name]?.post.requestBody?.content ?? {};
+  const [message] = Object.values(content);
+  if (message === undefined) throw new Error(`nothing is published of ${name}`);
+  return message;
 }
 
 /** What questions and answers of an operation are, and how its document says one of them. */

@@ -14,6 +14,7 @@ import {
   objectsOf,
   responseSchema,
   schemaAt,
+  webhookCalled,
 } from './published-document.js';
 
 describe.each([
@@ -70,9 +71,11 @@ describe('the examples', () => {
   test('of lines, each line', () => {
     const { said } = describedOf('askFitBatch');
     const type = 'application/x-ndjson';
+    const feed = describedOf('exportFits').said;
     const ways = [
       ['FitLine', said.requestBody?.content[type]?.examples],
       ['FitBatchLine', said.responses[200]?.content?.[type]?.examples],
+      ['FitsFeedLine', feed.responses[200]?.content?.[type]?.examples],
     ] as const;
     for (const [name, examples = {}] of ways) {
       const validate = schemaAt('components', 'schemas', name);
@@ -81,5 +84,15 @@ describe('the examples', () => {
       for (const object of objects) expect(complaints(validate, object)).toEqual([]);
       expect(complaints(validate, { ...(objects[1] as object), colour: 1 })).not.toEqual([]);
     }
+  });
+
+  test('of what receivers are told, the message', () => {
+    const { examples = {} } = webhookCalled('faying.edition.published');
+    const validate = schemaAt('components', 'schemas', 'EditionPublished');
+    const [shown, ...others] = Object.values(examples).map(({ value }) => value as object);
+    expect(others).toEqual([]);
+    expect(shown).toMatchObject({ data: { edition: 1, from: null } });
+    expect(complaints(validate, shown)).toEqual([]);
+    expect(complaints(validate, { ...shown, colour: 1 })).not.toEqual([]);
   });
 });

@@ -245,6 +245,7 @@ function names(url: string, rough: object, several: object): Provocation[] {
 
 const FIT = { vehicle: 'cart-1', part: 'box-a' };
 const FIT_URL = '/v1/fit?vehicle=cart-1&part=box-a';
+const FEED_URL = '/v1/editions/1/fits';
 const KITS = { vehicle: 'cart-1' };
 const KITS_URL = '/v1/kits?vehicle=cart-1';
 const MATE = { a: { part: 'box-a' }, b: { part: 'shaft-a' } };
@@ -327,6 +328,37 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
       url: BATCH_URL,
       body: '',
       headers: { 'content-type': 'text/csv' },
+    },
+  ],
+  exportFits: [
+    ...gets(`${FEED_URL}?alone=holds`),
+    { code: 'internal-error', url: FEED_URL, rig: buggy },
+    { code: 'no-edition', url: '/v1/editions/latest/fits', rig: empty },
+    { code: 'unknown-edition', url: '/v1/editions/9/fits', says: naming('number') },
+    { code: 'unknown-edition', url: `${FEED_URL}?from=9`, says: naming('from') },
+    { code: 'invalid-request', url: '/v1/editions/0/fits', says: naming('number') },
+    { code: 'invalid-request', url: `${FEED_URL}?from=0`, says: naming('from') },
+    { code: 'invalid-request', url: `${FEED_URL}?form=short`, says: naming('form') },
+    { code: 'invalid-request', url: `${FEED_URL}?edition=1`, says: naming('edition') },
+    { code: 'invalid-request', url: `${FEED_URL}?alone=fits`, says: naming('alone') },
+    {
+      code: 'invalid-request',
+      url: `${FEED_URL}?form=ranges&vehicle=cart-1`,
+      says: naming('form'),
+    },
+    { code: 'unknown-role', url: `${FEED_URL}?role=x`, says: naming('role') },
+    { code: 'unknown-part', url: `${FEED_URL}?part=box-a,x`, says: naming('part') },
+    { code: 'unknown-vehicle', url: `${FEED_URL}?vehicle=x`, says: naming('vehicle') },
+    {
+      code: 'vehicle-replaced',
+      url: `${FEED_URL}?vehicle=cart-rough`,
+      rig: named,
+      says: naming('vehicle'),
+    },
+    {
+      code: 'invalid-question',
+      url: `${FEED_URL}?part=x&role=x&vehicle=x`,
+      says: naming('role', 'part', 'vehicle'),
     },
   ],
   findKits: [

@@ -45,10 +45,11 @@ const rig = rigOf({ documents: [], store, useCases });
 
 const requests: readonly ExampleRequest[] = [
   ...EXAMPLE_REQUESTS.filter(
-    ({ operationId }) => !/^(calculate|listCalculations|is|askFitBatch)/.test(operationId),
+    ({ operationId }) =>
+      !/^(calculate|listCalculations|is|askFitBatch|exportFits)/.test(operationId),
   ),
   ...Object.entries(REFUSED_QUESTIONS)
-    .filter(([operationId]) => !/^(calculate|askFitBatch)/.test(operationId))
+    .filter(([operationId]) => !/^(calculate|askFitBatch|exportFits)/.test(operationId))
     .flatMap(([operationId, refused]) =>
       Object.entries(refused).map(([code, one]) => ({ operationId, name: code, ...one })),
     ),

@@ -49,6 +49,8 @@ const FIT_ANSWERS: ShownObjects = {
   FittedModel: { public: 'make model label built counts' },
   FitsCounts: { public: 'total holds open fails' },
   FitsPosition: { public: 'position name alone' },
+  FitsFeedStart: { public: 'edition from engine lang form role alone part vehicle' },
+  FitsFeedEnd: { public: 'lines alone gone' },
   FitBatchStart: { public: 'edition offers engine lang units changes form' },
   FitBatchEnd: { public: 'lines answers errors alone verdict problems' },
   InspectAnswer: {
@@ -116,8 +118,8 @@ const KITS: ShownObjects = {
   KitLine: {
     public:
       'key action position positionName mating hand part lot work name maker skus numbers ' +
-      'quantity offer why substitutes alternatives leftOver signOff reversible',
-    trade: 'unitPrice price labourHours labour source fromLot',
+      'quantity offer source why substitutes alternatives leftOver signOff reversible',
+    trade: 'unitPrice price labourHours labour fromLot',
   },
   LineOffer: {
     public: 'sku pack packs over',

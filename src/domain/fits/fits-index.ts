@@ -19,12 +19,24 @@ export interface FitsAt {
   readonly alone: Outcome;
 }
 
+/** What comes of a part at one place of vehicles that nothing tells apart there. */
+export interface FitsOn extends FitsAt {
+  readonly vehicles: readonly Vehicle[];
+}
+
 /** Vehicles on which every part comes to the same at one place. */
 interface AlikeAt {
   readonly sample: Vehicle;
+  readonly vehicles: Vehicle[];
   /** Null until somebody asks. */
   around: Around | null;
   readonly known: KnownOutcomes;
+}
+
+/** The vehicles of a layout, as one of its places sorts them. */
+interface SortedAt {
+  readonly kinds: readonly AlikeAt[];
+  readonly of: ReadonlyMap<Vehicle, AlikeAt>;
 }
 
 /** By the number of those parts that are alike. */
@@ -38,7 +50,7 @@ export class FitsIndex {
   readonly likeness: Likeness;
   readonly #byLayout = new Map<Layout, readonly Vehicle[]>();
   readonly #surroundings = new Map<Layout, Surroundings>();
-  readonly #alike = new Map<Layout, Map<string, ReadonlyMap<Vehicle, AlikeAt>>>();
+  readonly #alike = new Map<Layout, Map<string, SortedAt>>();
   readonly #stated: ReadonlySet<string>;
   /** How many configurations have been judged: what tests count. */
   judged = 0;
@@ -64,7 +76,28 @@ export class FitsIndex {
 
   /** What comes of a part at a place of a vehicle, as `judgeFit` has it. */
   aloneAt(part: Part, vehicle: Vehicle, position: Position): Outcome {
-    const alike = this.#alikeAt(vehicle, position);
+    return this.#aloneOf(part, position, this.#alikeAt(vehicle, position));
+  }
+
+  /**
+   * What comes of a part at every place that takes it, in no order that means anything: each is
+   * found out when it is asked for, and vehicles of which none is wanted are passed over.
+   */
+  *everywhere(part: Part, isWanted: (vehicles: readonly Vehicle[]) => boolean): Generator<FitsOn> {
+    for (const [layout, [sample]] of this.#byLayout) {
+      // Which places take it, the layout says alone.
+      const places = sample === undefined ? [] : placesFor(part, sample);
+      for (const position of places) {
+        for (const alike of this.#sortedAt(layout, position).kinds) {
+          const { vehicles } = alike;
+          if (!isWanted(vehicles)) continue;
+          yield { position, vehicles, alone: this.#aloneOf(part, position, alike) };
+        }
+      }
+    }
+  }
+
+  #aloneOf(part: Part, position: Position, alike: AlikeAt): Outcome {
     const like = this.likeness.of(part);
     let outcome = alike.known.get(like);
     if (outcome === undefined) {
@@ -106,34 +139,36 @@ export class FitsIndex {
   }
 
   #alikeAt(vehicle: Vehicle, position: Position): AlikeAt {
-    const { layout } = vehicle;
-    const { id } = position;
-    const places = this.#alike.get(layout) ?? new Map<string, ReadonlyMap<Vehicle, AlikeAt>>();
-    this.#alike.set(layout, places);
-    let found = places.get(id);
-    if (found === undefined) {
-      found = this.#sorted(layout, position);
-      places.set(id, found);
-    }
-    const alike = found.get(vehicle);
+    const alike = this.#sortedAt(vehicle.layout, position).of.get(vehicle);
     if (alike === undefined) throw new RangeError(`"${vehicle.id}" is not of the catalogue`);
     return alike;
   }
 
+  #sortedAt(layout: Layout, position: Position): SortedAt {
+    const { id } = position;
+    const places = this.#alike.get(layout) ?? new Map<string, SortedAt>();
+    this.#alike.set(layout, places);
+    const found = places.get(id) ?? this.#sorted(layout, position);
+    places.set(id, found);
+    return found;
+  }
+
   /** All vehicles of a layout, sorted by their surroundings of a place. */
-  #sorted(layout: Layout, position: Position): Map<Vehicle, AlikeAt> {
+  #sorted(layout: Layout, position: Position): SortedAt {
     const surroundings =
       this.#surroundings.get(layout) ?? new Surroundings(this.#catalogue, layout);
     this.#surroundings.set(layout, surroundings);
     const byKey = new Map<string, AlikeAt>();
-    const found = new Map<Vehicle, AlikeAt>();
+    const of = new Map<Vehicle, AlikeAt>();
     for (const vehicle of this.#byLayout.get(layout) ?? []) {
       const key = surroundings.keyOf(vehicle, position.id);
-      const alike = byKey.get(key) ?? { sample: vehicle, around: null, known: new Map() };
+      const first: AlikeAt = { sample: vehicle, vehicles: [], around: null, known: new Map() };
+      const alike = byKey.get(key) ?? first;
+      alike.vehicles.push(vehicle);
       byKey.set(key, alike);
-      found.set(vehicle, alike);
+      of.set(vehicle, alike);
     }
-    return found;
+    return { kinds: [...byKey.values()], of };
   }
 
   #decide(part: Part, position: Position, recipient: Recipient, around: Around): Outcome {

@@ -20,7 +20,7 @@ import type { FitBatch } from '../../usecases/fit-batch.js';
 import { settle } from '../asked.js';
 import { type Exchange, vary } from '../exchange.js';
 import { lineBody } from '../line-body.js';
-import { lineStream } from '../line-reply.js';
+import { LINE_VARIES, lineReply, logged, type Pieces } from '../line-reply.js';
 import { type App, mount } from '../mount.js';
 import { acceptsCoding, wishedType } from '../negotiation.js';
 import { itemProblemOf, type PlaceOf, Refusal, refusalOf } from '../problem.js';
@@ -45,11 +45,6 @@ const OFFERED: Readonly<Record<LineType, readonly [LineType, LineType]>> = {
   [CSV_TYPE]: [CSV_TYPE, NDJSON_TYPE],
 };
 
-const CONTENT_TYPES: Readonly<Record<LineType, string>> = {
-  [NDJSON_TYPE]: NDJSON_TYPE,
-  [CSV_TYPE]: `${CSV_TYPE}; charset=utf-8; header=present`,
-};
-
 async function askFitBatch(exchange: Exchange, service: Service): Promise<Response> {
   const { request } = exchange;
   const asked = questionInUrl(exchange, query, fitBatchSchema);
@@ -70,27 +65,22 @@ async function askFitBatch(exchange: Exchange, service: Service): Promise<Respon
   const lines = new FitLines({ batch, questions, answers, problemOf });
   const pieces = await begun(answersTo(chunks, lines));
   const isPacked = acceptsCoding(request.headers.get('accept-encoding'), 'gzip');
-  const told = logged(pieces, () => {
-    const { answers, errors } = lines.counts;
-    service.log.info({ requestId: exchange.id, answers, errors }, 'batch ended');
+  const told = logged(pieces, exchange, service, {
+    word: 'batch ended',
+    counts: () => ({ answers: lines.counts.answers, errors: lines.counts.errors }),
   });
-  return new Response(lineStream(told, { isPacked }), {
-    status: 200,
-    headers: {
-      'content-type': CONTENT_TYPES[answers],
-      ...exchange.headers,
-      ...(isPacked ? { 'content-encoding': 'gzip' } : {}),
+  return lineReply(
+    exchange,
+    told,
+    { type: answers, isPacked },
+    {
       'faying-edition': String(head.number),
       'faying-view': view,
       'content-language': lang,
       'cache-control': 'no-store',
-      ...vary(exchange, [
-        'Accept',
-        'Accept-Encoding',
-        ...(asked.lang === undefined ? ['Accept-Language'] : []),
-      ]),
+      ...vary(exchange, [...LINE_VARIES, ...(asked.lang === undefined ? ['Accept-Language'] : [])]),
     },
-  });
+  );
 }
 
 /** The same batch, with no more of its answers than a view shows. */
@@ -109,8 +99,6 @@ function refused({ code, faults, cause }: LineRefused): Refusal {
   return new Refusal(code, faults, { cause });
 }
 
-type Pieces = AsyncGenerator<string, void, undefined>;
-
 /** With the first piece at hand: until then a batch can still be refused as a whole. */
 async function begun(pieces: Pieces): Promise<Pieces> {
   try {
@@ -128,13 +116,5 @@ async function* resumed(first: IteratorResult<string, void>, pieces: Pieces): Pi
   } finally {
     // Where nobody has taken the first one yet.
     await pieces.return();
-  }
-}
-
-async function* logged(pieces: Pieces, log: () => void): Pieces {
-  try {
-    yield* pieces;
-  } finally {
-    log();
   }
 }

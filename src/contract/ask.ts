@@ -49,6 +49,31 @@ export const askSchema = z
   })
   .openapi('Ask', { description: 'One question that tells vehicles apart.' });
 
+/** A question of which each answer says what it leads to, by these fields. */
+export function settlingAsk<Leads extends z.ZodRawShape>(
+  leads: Leads,
+  { ask, value }: { readonly ask: string; readonly value: string },
+) {
+  const valueSchema = z
+    .strictObject({ ...ASK_VALUE, ...leads })
+    .openapi(value, { description: 'One answer, and what it leads to.' });
+  return z
+    .strictObject({
+      ...ASK,
+      values: z.array(valueSchema).openapi({ description: 'Each of them leaves a vehicle.' }),
+    })
+    .openapi(ask, { description: 'One question, with what each answer leads to.' });
+}
+
+/** Whose answer is of several vehicles. */
+export const MEANT_COUNTS = z
+  .strictObject({ total: z.int().min(1) })
+  .openapi('MeantCounts', { description: 'How many vehicles may be meant.' });
+
+export const SETTLING_DESCRIPTION =
+  'The fewest questions that settle it, the one that decides most first; empty where it is ' +
+  'settled. Where too many vehicles may be meant, what narrows them.';
+
 export type AskWire = Wire<AskView, z.infer<typeof askSchema>>;
 
 export const asksField = z.array(askSchema).openapi({

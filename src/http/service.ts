@@ -26,6 +26,7 @@ import type { EditionHead } from '../usecases/ports.js';
 import { readPart } from '../usecases/read-part.js';
 import { readVehicle } from '../usecases/read-vehicle.js';
 import { resolveKitQuestion } from '../usecases/resolve-kits.js';
+import { resolveKitsPartly } from '../usecases/resolve-kits-partly.js';
 import { AnswerCache } from './answer-cache.js';
 import { ofTurn } from './of-turn.js';
 
@@ -38,6 +39,7 @@ export const USE_CASES = {
   listFittedVehicles,
   startFitBatch,
   resolveKitQuestion,
+  resolveKitsPartly,
   identifyVehicle,
   inspectVehicle,
   driveVehicle,

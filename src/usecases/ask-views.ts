@@ -4,8 +4,9 @@
 
 import { sayField, sayMonth } from '../domain/explain/words.js';
 import type { Ask } from '../domain/identify/ask.js';
+import type { SettlingAsk } from '../domain/identify/settling.js';
 import type { Speaker } from './speaker.js';
-import type { AskView } from './vehicle-view.js';
+import type { AskValueView, AskView } from './vehicle-view.js';
 
 /** A question, whatever its answers lead to. */
 type Asked = Pick<Ask, 'field' | 'fact'> & {
@@ -18,6 +19,37 @@ export function askView(ask: Ask, speaker: Speaker): AskView {
     return { value, label: labels[index] ?? value, count };
   });
   return { ...view, values };
+}
+
+/** A question of which each answer says what it leads to. */
+export interface SettlingAskView<Leads> extends Omit<AskView, 'values'> {
+  values: (AskValueView & Leads)[];
+}
+
+/** @param leadsTo what is said of the outcomes of all vehicles that an answer leaves. */
+export function settlingViews<Outcome, Leads extends object>(
+  asks: readonly SettlingAsk<Outcome>[],
+  speaker: Speaker,
+  leadsTo: (outcomes: readonly Outcome[]) => Leads,
+): SettlingAskView<Leads>[] {
+  return asks.map((ask) => {
+    const { labels, ...view } = askLabelled(ask, speaker);
+    const values = ask.values.map(({ value, outcomes }, index) => {
+      const label = labels[index] ?? value;
+      return { value, label, count: outcomes.length, ...leadsTo(outcomes) };
+    });
+    return { ...view, values };
+  });
+}
+
+/** How many come to each outcome, in this order; none of those that nothing comes to. */
+export function tallyOf<Outcome>(
+  outcomes: readonly Outcome[],
+  order: readonly Outcome[],
+): (readonly [Outcome, number])[] {
+  return order
+    .map((one) => [one, outcomes.filter((other) => other === one).length] as const)
+    .filter(([, count]) => count > 0);
 }
 
 /** What is asked for, and what each of its values is called. */

@@ -89,6 +89,94 @@ describe('what all that may be meant come to', () => {
   });
 });
 
+interface KitsWire {
+  readonly grade: string | null;
+  readonly complete: boolean;
+  readonly routes: readonly { readonly lines: readonly { readonly key: string }[] }[];
+  readonly vehicles: readonly {
+    readonly vehicle: string;
+    readonly grade: string | null;
+    readonly summary: object;
+  }[];
+  readonly counts: { readonly total: number };
+  readonly outcomes: readonly object[];
+  readonly settles: boolean;
+  readonly summary: { readonly code: string };
+  readonly ask: readonly {
+    readonly field: string;
+    readonly values: readonly { readonly value: string; readonly grade: string | null }[];
+  }[];
+  readonly kits: unknown;
+}
+
+async function askedKits(search: string): Promise<KitsWire> {
+  return json(await rig.client.get(`/v1/kits?${search}`).expect(200)) as unknown as KitsWire;
+}
+
+describe('what the conversion takes on all that may be meant', () => {
+  test('the ways are shown that all of them have, and no others', async () => {
+    const answer = await askedKits(`${LIRREN}&want=bracket-20`);
+    expect(answer).toMatchObject({ grade: 'proven', complete: true, ask: [], kits: null });
+    for (const { vehicle, summary } of answer.vehicles) {
+      const one = json(await rig.client.get(`/v1/kits?vehicle=${vehicle}&want=bracket-20`));
+      expect(one.summary).toEqual(summary);
+      expect(one.routes).toMatchObject(answer.routes);
+      expect(answer.routes).toHaveLength((one.routes as object[]).length);
+    }
+  });
+
+  test('where they are not the same, none is shown, and it is said what to ask', async () => {
+    const search = `${LIRREN}&want=gearbox-6-late&routes=1`;
+    const answer = await askedKits(search);
+    expect(answer).toMatchObject({
+      grade: 'depends',
+      routes: [],
+      outcomes: [{ grade: 'proven', count: 2 }],
+      settles: true,
+      summary: { code: 'ways-depend' },
+    });
+    const [question] = answer.ask;
+    for (const { value, grade } of question?.values ?? []) {
+      const told = `${question?.field ?? ''}=${encodeURIComponent(value)}`;
+      const next = await askedKits(`${search}&${told}`);
+      expect([next.grade, next.vehicles.length]).toEqual([grade, 1]);
+    }
+    expect(question?.values).toHaveLength(2);
+  });
+
+  test('one alone is answered whole, as if it had been named', async () => {
+    const { kits } = await askedKits(`${LIRREN}&year=2003&want=bracket-20`);
+    const named = await rig.client.get('/v1/kits?vehicle=lirren-1&want=bracket-20').expect(200);
+    expect(kits).toEqual(json(named));
+  });
+
+  test('that none of them has a way is an answer', async () => {
+    const { summary, outcomes, routes } = await askedKits(
+      'make=corrablyn&model=vessimer&want=disc-215',
+    );
+    expect(summary).toEqual(expect.objectContaining({ code: 'no-way-for-any' }));
+    expect([outcomes, routes]).toEqual([[{ grade: 'none', count: 2 }], []]);
+  });
+
+  test('in a body it is the same', async () => {
+    const body = { make: 'Corrablyn', model: 'Lirren', want: [{ part: 'bracket-20' }] };
+    const answer = json(await rig.client.post('/v1/kits').send(body).expect(200));
+    expect(answer).toEqual(await askedKits(`${LIRREN}&want=bracket-20`));
+  });
+});
+
+test.each([
+  ['want=bracket-20', 400, 'missing', 'vehicle'],
+  ['vehicle=lirren-1&want=bracket-20&year=2004', 400, 'not-beside-vehicle', 'year'],
+  ['make=Nobody&want=bracket-20', 404, 'unknown-vehicle', 'make'],
+  ['make=Corrablyn&want=nothing', 404, 'unknown-part', 'want'],
+  ['make=Corrablyn&want=bracket-20&fact.x=y', 422, 'unknown-fact', 'fact.x'],
+  ['make=Corrablyn&want=bracket-20&keep=x', 422, 'unknown-position', 'keep'],
+])('kits: %s is refused', async (search, status, code, parameter) => {
+  const problem = json(await rig.client.get(`/v1/kits?${search}`).expect(status));
+  expect(problem.errors).toMatchObject([{ code, parameter }]);
+});
+
 test.each([
   ['part=bracket-20', 400, 'missing', 'vehicle'],
   ['vehicle=lirren-1&part=bracket-20&year=2004', 400, 'not-beside-vehicle', 'year'],

@@ -7,9 +7,9 @@
  * nobody recorded could be anything (see `candidate.ts`), so it tells nothing apart for certain.
  */
 
-import type { Fact } from '../catalogue/catalogue.js';
-import type { AskContext, AskField } from './ask.js';
-import { type Candidate, isBuiltBetween, monthText } from './candidate.js';
+import { type AskContext, type AskField, asksFor } from './ask.js';
+import type { Candidate } from './candidate.js';
+import { type Question, questionsFor } from './question.js';
 
 /** A vehicle that is meant, perhaps, and what comes of the part on it. */
 export interface Settled<Outcome> {
@@ -62,90 +62,19 @@ export function settlingAsks<Outcome>(
   };
 }
 
-interface Question {
-  readonly field: AskField;
-  readonly fact: string | null;
-  /** Who each answer may be true of, as indices of the candidates. */
-  readonly answers: readonly { readonly value: string; readonly members: ReadonlySet<number> }[];
-}
-
-/** What can be asked and is not known; only what leaves some out with some answer. */
-function questionsFor(candidates: readonly Candidate[], context: AskContext): Question[] {
-  const { year, built, facts } = context.known;
-  const names = (['make', 'model', 'variant'] as const).map((field) =>
-    nameQuestion(candidates, field),
-  );
-  const months = built !== null ? [] : [builtQuestion(candidates, year, context.latestYear)];
-  const asked = [...context.facts.values()].filter(({ id }) => !facts.has(id));
-  const all = [...names, ...months, ...asked.map((fact) => factQuestion(candidates, fact))];
-  return all.filter(({ answers }) =>
-    answers.some(({ members }) => members.size > 0 && members.size < candidates.length),
-  );
-}
-
-function nameQuestion(
+/** Where nobody is asked one by one: what narrows the list, and nothing is known of outcomes. */
+export function narrowingAsks(
   candidates: readonly Candidate[],
-  field: 'make' | 'model' | 'variant',
-): Question {
-  const spelt = new Map<string, string>();
-  for (const candidate of candidates) {
-    const name = candidate[field];
-    if (name !== null && !spelt.has(name)) spelt.set(name, candidate.vehicle[field] ?? name);
-  }
-  const answers = [...spelt].map(([name, value]) => {
-    return { value, members: membersOf(candidates, (one) => (one[field] ?? name) === name) };
-  });
-  return { field, fact: null, answers };
-}
-
-/** The year; the month once that is known. */
-function builtQuestion(
-  candidates: readonly Candidate[],
-  year: number | null,
-  latestYear: number,
-): Question {
-  if (year !== null) {
-    const months = Array.from({ length: 12 }, (_, index) => monthText(year, index + 1));
+  context: AskContext,
+): SettlingAsk<null>[] {
+  return asksFor(candidates, context).map(({ values, ...ask }) => {
     return {
-      field: 'built',
-      fact: null,
-      answers: months.map((one) => builtIn(candidates, one, one, one)),
+      ...ask,
+      values: values.map(({ value, count }) => {
+        return { value, outcomes: Array.from({ length: count }, () => null) };
+      }),
     };
-  }
-  const known = candidates.flatMap(({ vehicle }) => vehicle.built.flatMap((month) => month ?? []));
-  const years = known.map((month) => Number(month.slice(0, 4)));
-  const isOpen = candidates.some(({ vehicle }) => vehicle.built[1] === null);
-  const first = Math.min(...years);
-  const last = Math.max(...years, isOpen ? latestYear : first);
-  const span =
-    years.length === 0 ? [] : Array.from({ length: last - first + 1 }, (_, at) => first + at);
-  const answers = span.map((one) =>
-    builtIn(candidates, String(one), monthText(one, 1), monthText(one, 12)),
-  );
-  return { field: 'year', fact: null, answers };
-}
-
-function builtIn(candidates: readonly Candidate[], value: string, from: string, until: string) {
-  const members = membersOf(candidates, ({ vehicle }) => isBuiltBetween(vehicle, from, until));
-  return { value, members };
-}
-
-function factQuestion(candidates: readonly Candidate[], { id, values }: Fact): Question {
-  const answers = [...values.keys()].map((value) => {
-    const members = membersOf(
-      candidates,
-      ({ vehicle }) => (vehicle.facts.get(id) ?? value) === value,
-    );
-    return { value, members };
   });
-  return { field: 'fact', fact: id, answers };
-}
-
-function membersOf(
-  candidates: readonly Candidate[],
-  isTrueOf: (candidate: Candidate) => boolean,
-): Set<number> {
-  return new Set(candidates.flatMap((one, index) => (isTrueOf(one) ? [index] : [])));
 }
 
 /** Vehicles of which the same is true, as far as it is asked, and that come to the same. */
@@ -160,12 +89,13 @@ function sortsOf<Outcome>(
   questions: readonly Question[],
 ): Sort<Outcome>[] {
   const found = new Map<string, Sort<Outcome>>();
+  const numbers = new Map(all.map(({ outcome }, index) => [outcome, index]));
   for (const [index, { outcome }] of all.entries()) {
     const answers = questions.map(
       (question) =>
         new Set(question.answers.flatMap(({ members }, at) => (members.has(index) ? [at] : []))),
     );
-    const key = `${String(outcome)} ${answers.map((own) => [...own].join()).join(' ')}`;
+    const key = `${numbers.get(outcome) ?? 0} ${answers.map((own) => [...own].join()).join(' ')}`;
     if (!found.has(key)) found.set(key, { outcome, answers });
   }
   return [...found.values()];

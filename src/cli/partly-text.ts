@@ -36,7 +36,8 @@ export function sayQuestions<Leads>(
     const answers = values.map((value) => `${value.label} (${leadsTo(value)})`);
     return names.question(name, answers, how);
   });
-  if (questions.length > 0) sayTexts(names.ask, questions, page);
+  const isOfPlaces = ask.some(({ field }) => field === 'fitted');
+  if (questions.length > 0) sayTexts(isOfPlaces ? names.settle : names.ask, questions, page);
 }
 
 const TONES: Readonly<Record<Exclude<PartlyKitAnswer['grade'], null>, Tone>> = {

@@ -24,14 +24,22 @@ const askValueSchema = z
   .openapi('AskValue', { description: 'One answer, and what it leaves.' });
 
 export const ASK = {
-  field: z.enum(['make', 'model', 'variant', 'year', 'built', 'fact']).openapi({
+  field: z.enum(['make', 'model', 'variant', 'year', 'built', 'fact', 'fitted']).openapi({
     description:
-      'The parameter to send the answer in; `fact` goes in `fact.<fact>`. Open: fields may be ' +
-      'added.',
+      'The parameter to send the answer in; `fact` goes in `fact.<fact>`, `fitted` in ' +
+      '`fitted.<position>`. Open: fields may be added.',
   }),
   fact: z.string().nullable().openapi({
     description: 'Id of the fact that is asked for; null where `field` is not `fact`.',
   }),
+  position: z
+    .string()
+    .nullable()
+    .openapi({
+      description:
+        'Id of the position of which it is asked what is fitted there now, whatever the works ' +
+        'fitted: it leaves no vehicle out. Null where `field` is not `fitted`.',
+    }),
   name: z.string().openapi({ description: 'What is asked for.', example: 'Year of building' }),
   how: z.string().nullable().openapi({
     description: 'How to find it out; null where there is nothing to say.',
@@ -71,8 +79,9 @@ export const MEANT_COUNTS = z
   .openapi('MeantCounts', { description: 'How many vehicles may be meant.' });
 
 export const SETTLING_DESCRIPTION =
-  'The fewest questions that settle it, the one that decides most first; empty where it is ' +
-  'settled. Where too many vehicles may be meant, what narrows them.';
+  'The fewest questions that settle it, the one that decides most first; what is fitted at a ' +
+  'position is asked for where no fact tells it. Empty where it is settled. Where too many ' +
+  'vehicles may be meant, what narrows them.';
 
 export type AskWire = Wire<AskView, z.infer<typeof askSchema>>;
 

@@ -2,19 +2,19 @@
  * Questions that tell vehicles apart, as answers show them: with names, hints and labels.
  */
 
-import { sayField, sayMonth } from '../domain/explain/words.js';
+import { sayField, sayLookedAt, sayMonth } from '../domain/explain/words.js';
 import type { Ask } from '../domain/identify/ask.js';
 import type { SettlingAsk } from '../domain/identify/settling.js';
 import type { Speaker } from './speaker.js';
 import type { AskValueView, AskView } from './vehicle-view.js';
 
 /** A question, whatever its answers lead to. */
-type Asked = Pick<Ask, 'field' | 'fact'> & {
+type Asked = Pick<SettlingAsk<unknown>, 'field' | 'fact' | 'position'> & {
   readonly values: readonly { readonly value: string }[];
 };
 
 export function askView(ask: Ask, speaker: Speaker): AskView {
-  const { labels, ...view } = askLabelled(ask, speaker);
+  const { labels, ...view } = askLabelled({ ...ask, position: null }, speaker);
   const values = ask.values.map(({ value, count }, index) => {
     return { value, label: labels[index] ?? value, count };
   });
@@ -53,24 +53,41 @@ export function tallyOf<Outcome>(
 }
 
 /** What is asked for, and what each of its values is called. */
-export function askLabelled(
-  { field, fact: id, values }: Asked,
+function askLabelled(
+  asked: Asked,
   speaker: Speaker,
 ): Omit<AskView, 'values'> & { readonly labels: readonly string[] } {
+  const { field, fact: id, position, values } = asked;
+  if (field === 'fitted') return placeLabelled(asked, speaker);
   if (field !== 'fact') {
     const labels = values.map(({ value }) => (field === 'built' ? sayMonth(value) : value));
-    return { field, fact: null, ...sayField(field, speaker.lang), labels };
+    return { field, fact: null, position, ...sayField(field, speaker.lang), labels };
   }
   const fact = speaker.catalogue.facts.get(id ?? '');
   if (fact === undefined) throw new Error(`the catalogue has no fact "${id}"`);
   return {
     field,
     fact: fact.id,
+    position,
     name: speaker.text(fact.name),
     how: fact.how === null ? null : speaker.text(fact.how),
     labels: values.map(({ value }) => {
       const text = fact.values.get(value);
       return text === undefined ? value : speaker.text(text);
     }),
+  };
+}
+
+function placeLabelled({ field, position, values }: Asked, speaker: Speaker) {
+  const { how, nothing } = sayLookedAt(speaker.lang);
+  return {
+    field,
+    fact: null,
+    position,
+    name: speaker.positionName(position) ?? position ?? '',
+    how,
+    labels: values.map(({ value }) =>
+      value === 'none' ? nothing : (speaker.partName(value) ?? value),
+    ),
   };
 }

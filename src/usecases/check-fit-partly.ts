@@ -3,7 +3,8 @@
  * be comes to; and where they differ, the fewest questions that settle it.
  */
 
-import { narrowingAsks, settlingAsks } from '../domain/identify/settling.js';
+import { MOST_JUDGED, MOST_SOLVED } from '../domain/identify/candidate.js';
+import { narrowingAsks, settlingAsks, type ToldBesides } from '../domain/identify/settling.js';
 import type { AnswerHead, CautionView, FitAnswer, SaidReason } from './answer.js';
 import { type SettlingAskView, settlingViews, tallyOf } from './ask-views.js';
 import { once } from './cautions.js';
@@ -17,6 +18,8 @@ import {
   firstAnswer,
   type Meant,
   type PartlyKnown,
+  settlingContext,
+  toldBesides,
   vehiclesMeant,
 } from './meant-vehicles.js';
 import { Speaker } from './speaker.js';
@@ -86,14 +89,27 @@ interface Asked {
 }
 
 function judgedEach(alike: readonly Alike[], asked: Asked): PartlyFitAnswer {
-  const { edition, meant } = asked;
+  const { edition, input, meant } = asked;
   const answers = answersOf(meant, alike, (vehicle) => fitOf(vehicle, asked));
   const speaker = speakerFor(asked);
   const settled = answers.map(({ candidate, answer: { verdict } }) => {
     return { candidate, outcome: verdict };
   });
-  const { asks, isCertain } = settlingAsks(settled, meant.context);
   const [{ answer: first }, ...others] = answers;
+  const again = {
+    edition,
+    input,
+    meant,
+    most: input.changes === 'no' ? MOST_JUDGED : MOST_SOLVED,
+    read: new Set<string>(),
+    places: first.positions.map(({ position }) => position),
+    ask: (vehicle: string, told: ToldBesides): Verdict =>
+      fitOf(vehicle, { ...asked, input: toldBesides(input, told) }).verdict,
+    notAsked: null,
+    // Of one vehicle alone its own answer says what to find out.
+    isOpen: (verdict: Verdict) => verdict === 'unknown' && others.length > 0,
+  };
+  const { asks, isCertain } = settlingAsks(settled, settlingContext(again, alike));
   const { verdict, outcomes } = leadsTo(settled.map(({ outcome }) => outcome));
   return withHead(edition, speaker, {
     ...headOf(first),
@@ -107,8 +123,8 @@ function judgedEach(alike: readonly Alike[], asked: Asked): PartlyFitAnswer {
     }),
     counts: { total: answers.length },
     outcomes,
-    ask: verdict === 'depends' ? settlingViews(asks, speaker, leadsTo) : [],
-    settles: verdict !== 'depends' || isCertain,
+    ask: settlingViews(asks, speaker, leadsTo),
+    settles: isCertain,
     cautions: once(answers.flatMap(({ answer }) => answer.cautions)),
     fit: others.length === 0 ? first : null,
   });
@@ -143,8 +159,9 @@ function tooMany(asked: Asked): PartlyFitAnswer {
   });
 }
 
-function speakerFor({ edition, input }: Asked): Speaker {
-  return new Speaker({ catalogue: edition.catalogue, layout: null, lang: input.lang });
+function speakerFor({ edition, input, meant }: Asked): Speaker {
+  const layout = meant.found[0]?.vehicle.layout ?? null;
+  return new Speaker({ catalogue: edition.catalogue, layout, lang: input.lang });
 }
 
 function headOf({ changes, asked, part, name }: FitAnswer) {

@@ -6,8 +6,13 @@
 
 import { alikeKey } from '../domain/identify/alike.js';
 import type { AskContext } from '../domain/identify/ask.js';
-import type { VehicleFilter } from '../domain/identify/candidate.js';
-import { type Candidate, MOST_JUDGED, MOST_SOLVED } from '../domain/identify/candidate.js';
+import {
+  type Candidate,
+  MOST_JUDGED,
+  MOST_SOLVED,
+  type VehicleFilter,
+} from '../domain/identify/candidate.js';
+import type { SettlingContext, ToldBesides } from '../domain/identify/settling.js';
 import { QuestionError } from './errors.js';
 import { Faults } from './faults.js';
 import type { Edition } from './library.js';
@@ -19,7 +24,7 @@ import { latestYearOf, vehicleDirectory } from './vehicle-directory.js';
 export type KnownOfVehicle = Pick<VehicleFilter, 'make' | 'model' | 'variant' | 'year' | 'built'>;
 
 /** In place of which vehicle it is. */
-export interface PartlyKnown extends Pick<VehicleInput, 'facts' | 'measured'> {
+export interface PartlyKnown extends Pick<VehicleInput, 'facts' | 'measured' | 'fitted'> {
   readonly known: KnownOfVehicle;
 }
 
@@ -135,6 +140,90 @@ export function firstAnswer<Answer>({ found }: Meant, ask: (vehicle: string) => 
     }
   }
   throw refused ?? new Error('what is meant was asked');
+}
+
+/** What has to be said of a question for it to be settled, beside what each vehicle comes to. */
+interface Settlable<Outcome> {
+  readonly edition: Edition;
+  readonly input: PartlyKnown;
+  readonly meant: Meant;
+  /** So many more are asked at the most. */
+  readonly most: number;
+  /** Facts that conditions of the question read. */
+  readonly read: ReadonlySet<string>;
+  /** Places that what is asked about has to do with. */
+  readonly places: readonly string[];
+  readonly ask: (vehicle: string, told: ToldBesides) => Outcome;
+  readonly notAsked: Outcome;
+  readonly isOpen: (outcome: Outcome) => boolean;
+}
+
+export function settlingContext<Outcome>(
+  question: Settlable<Outcome>,
+  alike: readonly Alike[],
+): SettlingContext<Outcome> {
+  const { edition, input, meant, read, places, notAsked, isOpen } = question;
+  const measured = input.measured.flatMap(({ on }) => on.position ?? []);
+  return {
+    ...meant.context,
+    catalogue: edition.catalogue,
+    read,
+    places: new Set([...Object.keys(input.fitted), ...measured]),
+    near: new Set(places.flatMap((id) => [id, ...besidesOf(id, meant.found)])),
+    outcomeWith: askingAgain(question, alike),
+    notAsked,
+    isOpen,
+  };
+}
+
+/** The places that meet this one. */
+function besidesOf(id: string, found: readonly Candidate[]): string[] {
+  const layouts = new Set(found.map(({ vehicle }) => vehicle.layout));
+  const ends = [...layouts].flatMap(({ matings }) => [...matings.values()].map((one) => one.ends));
+  return ends
+    .map((both) => both.map(({ position }) => position))
+    .filter((both) => both.includes(id))
+    .flat();
+}
+
+/** Each question once for all that nothing tells apart, and no more of them than are allowed. */
+function askingAgain<Outcome>(
+  { most, ask }: Settlable<Outcome>,
+  alike: readonly Alike[],
+): SettlingContext<Outcome>['outcomeWith'] {
+  const samples = new Map(
+    alike.flatMap(({ sample, all }) => all.map((one) => [one, sample] as const)),
+  );
+  const known = new Map<string, { readonly outcome: Outcome } | null>();
+  return (candidate, told) => {
+    const { id } = (samples.get(candidate) ?? candidate).vehicle;
+    const key = JSON.stringify([id, [...told.facts], [...told.fitted]]);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    if (known.size >= most) return null;
+    const asked = unlessRefused(() => ({ outcome: ask(id, told) }));
+    known.set(key, asked);
+    return asked;
+  };
+}
+
+/** What is told besides may leave nothing at a place of which something is said to be measured. */
+function unlessRefused<Asked>(ask: () => Asked): Asked | null {
+  try {
+    return ask();
+  } catch (error) {
+    if (!(error instanceof QuestionError)) throw error;
+    return null;
+  }
+}
+
+/** The question with this told besides. */
+export function toldBesides<Input extends PartlyKnown>(input: Input, told: ToldBesides): Input {
+  return {
+    ...input,
+    facts: { ...input.facts, ...Object.fromEntries(told.facts) },
+    fitted: { ...input.fitted, ...Object.fromEntries(told.fitted) },
+  };
 }
 
 const OF_PLACES: ReadonlySet<string> = new Set([

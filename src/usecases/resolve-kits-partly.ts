@@ -4,7 +4,8 @@
  * settle it.
  */
 
-import { narrowingAsks, settlingAsks } from '../domain/identify/settling.js';
+import { MOST_SOLVED } from '../domain/identify/candidate.js';
+import { narrowingAsks, settlingAsks, type ToldBesides } from '../domain/identify/settling.js';
 import type { SaidReason } from './answer.js';
 import { settlingViews, tallyOf } from './ask-views.js';
 import { once } from './cautions.js';
@@ -29,8 +30,9 @@ import {
   askedEach,
   firstAnswer,
   type Meant,
-  type MeantAnswer,
   type PartlyKnown,
+  settlingContext,
+  toldBesides,
   vehiclesMeant,
 } from './meant-vehicles.js';
 import { resolveKitQuestion } from './resolve-kits.js';
@@ -70,21 +72,34 @@ function solvedEach(alike: readonly Alike[], asked: Asked): PartlyKitAnswer {
     resolveKitQuestion(asked.library, inputOf(vehicle, asked)),
   );
   const speaker = speakerFor(asked);
-  const outcomes = outcomesOf(answers);
+  const outcomeOf = outcomesByAnswer();
+  const own = answers.map(({ answer }) => outcomeOf(answer));
   const settled = answers.map(({ candidate }, index) => {
-    return { candidate, outcome: outcomes[index] ?? NOTHING };
+    return { candidate, outcome: own[index] ?? NOTHING };
   });
-  const { asks, isCertain } = settlingAsks(settled, meant.context);
+  const again = {
+    ...asked,
+    most: MOST_SOLVED,
+    read: factsIn(asked.input),
+    places: answers.flatMap(({ answer }) => answer.routes.flatMap(({ changes }) => changes)),
+    ask: (vehicle: string, told: ToldBesides) => {
+      const question = { ...asked, input: toldBesides(asked.input, told) };
+      return outcomeOf(resolveKitQuestion(asked.library, inputOf(vehicle, question)));
+    },
+    notAsked: NOTHING,
+    isOpen: () => false,
+  };
+  const { asks, isCertain } = settlingAsks(settled, settlingContext(again, alike));
   const [{ answer: first }, ...others] = answers;
-  const { grade, outcomes: counted } = leadsTo(outcomes);
+  const { grade, outcomes } = leadsTo(own);
   const isOne = others.length === 0;
   const body = {
     ...headOf(first.named, asked),
     grade,
     complete: answers.every(({ answer }) => answer.complete),
     more: answers.some(({ answer }) => answer.more),
-    summary: isOne ? first.summary : summaryOf(grade, outcomes, speaker),
-    routes: grade === 'depends' ? [] : [...(outcomes[0] ?? NOTHING).routes],
+    summary: isOne ? first.summary : summaryOf(grade, own, speaker),
+    routes: grade === 'depends' ? [] : [...(own[0] ?? NOTHING).routes],
     conflict: answers.every(({ answer }) => isSame(answer.conflict, first.conflict))
       ? first.conflict
       : null,
@@ -94,9 +109,9 @@ function solvedEach(alike: readonly Alike[], asked: Asked): PartlyKitAnswer {
       return { vehicle: vehicle.id, label, grade: gradeOf(answer), complete, summary };
     }),
     counts: { total: answers.length },
-    outcomes: counted,
-    ask: grade === 'depends' ? settlingViews(asks, speaker, leadsTo) : [],
-    settles: grade !== 'depends' || isCertain,
+    outcomes,
+    ask: settlingViews(asks, speaker, leadsTo),
+    settles: isCertain,
     cautions: once(
       answers.flatMap(({ answer }) => answer.routes.flatMap(({ cautions }) => cautions)),
     ),
@@ -110,6 +125,12 @@ function solvedEach(alike: readonly Alike[], asked: Asked): PartlyKitAnswer {
 function inputOf(vehicle: string, { edition, input, offers }: Asked): KitInput {
   const { known: _, ...question } = input;
   return { ...question, edition: edition.head.number, offers, vehicle };
+}
+
+/** Facts that its conditions read, which are written out as rules are. */
+function factsIn({ want, avoid }: PartlyKitInput): Set<string> {
+  const found = JSON.stringify([want, avoid]).matchAll(/\bfact\.([a-z0-9-]+)/g);
+  return new Set([...found].map(([, fact = '']) => fact));
 }
 
 /** Nobody is searched for: the questions are those of the list of vehicles. */
@@ -142,9 +163,10 @@ function tooMany(asked: Asked): PartlyKitAnswer {
   });
 }
 
-function speakerFor({ edition, input }: Asked): Speaker {
+function speakerFor({ edition, input, meant }: Asked): Speaker {
   const { lang, units } = input;
-  return new Speaker({ catalogue: edition.catalogue, layout: null, lang, units });
+  const layout = meant.found[0]?.vehicle.layout ?? null;
+  return new Speaker({ catalogue: edition.catalogue, layout, lang, units });
 }
 
 function headOf(named: KitAnswer['named'], { edition, offers }: Asked) {
@@ -154,16 +176,16 @@ function headOf(named: KitAnswer['named'], { edition, offers }: Asked) {
 
 const NOTHING: Outcome = { grade: null, routes: [] };
 
-/** One for each answer, and one object for all that are the same. */
-function outcomesOf(answers: readonly MeantAnswer<KitAnswer>[]): Outcome[] {
+/** What an answer comes to: one object for all that are the same. */
+function outcomesByAnswer(): (answer: KitAnswer) => Outcome {
   const known = new Map<string, Outcome>();
-  return answers.map(({ answer }) => {
+  return (answer) => {
     const outcome = { grade: gradeOf(answer), routes: answer.routes.map(sharedRoute) };
     const key = JSON.stringify(outcome);
     const same = known.get(key) ?? outcome;
     known.set(key, same);
     return same;
-  });
+  };
 }
 
 function gradeOf({ routes: [first], complete }: KitAnswer): KitGrade {

@@ -5,6 +5,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { demoDocument } from '../memory-store.js';
+import { flange, world } from '../rules/sketch.js';
 import { json, rigOf } from './fixture.js';
 
 const rig = rigOf({ documents: [demoDocument()] });
@@ -162,6 +163,78 @@ describe('what the conversion takes on all that may be meant', () => {
     const body = { make: 'Corrablyn', model: 'Lirren', want: [{ part: 'bracket-20' }] };
     const answer = json(await rig.client.post('/v1/kits').send(body).expect(200));
     expect(answer).toEqual(await askedKits(`${LIRREN}&want=bracket-20`));
+  });
+});
+
+/** Nothing is recorded that tells the two apart but the shaft that the works fitted. */
+const SHAFTS = world({
+  places: ['box', 'prop'],
+  matings: ['box.rear = prop.front'],
+  parts: {
+    'box-unread': { rear: flange() },
+    'box-like-a': { rear: flange('A') },
+    'prop-a': { front: flange('A') },
+    'prop-b': { front: flange('B') },
+  },
+  cars: {
+    one: { box: 'box-unread', prop: 'prop-a' },
+    two: { box: 'box-unread', prop: 'prop-b' },
+  },
+});
+
+describe('what is fitted at a place', () => {
+  const shafts = rigOf({ documents: [SHAFTS.document] });
+  const answer = async (search: string) => {
+    return json(await shafts.client.get(`${search}&year=2004`).expect(200)) as unknown as Wire;
+  };
+
+  test.each([
+    ['/v1/fit?part=box-like-a&changes=no', 'verdict', ['fits', null]],
+    ['/v1/fit?part=box-like-a', 'verdict', ['fits', 'fits-with-changes']],
+  ])('settles %s, where nothing that is recorded does', async (search, field, expected) => {
+    const { verdict, ask, settles } = await answer(search);
+    expect([verdict, settles]).toEqual(['depends', true]);
+    expect(ask).toMatchObject([
+      {
+        field: 'fitted',
+        fact: null,
+        position: 'prop',
+        values: ['prop-a', 'prop-b'].map((value, index) => {
+          return { value, count: 2, [field]: expected[index] };
+        }),
+      },
+    ]);
+    for (const [index, one] of ['prop-a', 'prop-b'].entries()) {
+      const next = await answer(`${search}&fitted.prop=${one}`);
+      expect([next.verdict, next.counts.total]).toEqual([expected[index], 2]);
+      expect(next.ask).toEqual([]);
+    }
+  });
+
+  test('settles which ways there are', async () => {
+    const search = '/v1/kits?want=box-like-a';
+    const asked = (await answer(search)) as unknown as KitsWire;
+    expect(asked).toMatchObject({ grade: 'depends', settles: true, routes: [] });
+    expect(asked.ask).toMatchObject([{ field: 'fitted', position: 'prop' }]);
+    const keys = async (one: string) => {
+      const next = (await answer(`${search}&fitted.prop=${one}`)) as unknown as KitsWire;
+      expect([next.grade, next.counts.total, next.settles]).toEqual(['proven', 2, true]);
+      return next.routes.map(({ lines }) => lines.map(({ key }) => key));
+    };
+    const [first] = await keys('prop-a');
+    expect(first).not.toContain('add:prop:prop-a');
+    expect((await keys('prop-b'))[0]).toContain('add:prop:prop-a');
+  });
+
+  test('is not asked for again once something was measured there', async () => {
+    const body = {
+      year: 2004,
+      part: 'box-like-a',
+      changes: 'no',
+      measured: [{ on: { position: 'prop' }, value: 'prop-a' }],
+    };
+    const told = json(await shafts.client.post('/v1/fit').send(body).expect(200));
+    expect([told.verdict, told.ask]).toEqual(['fits', []]);
   });
 });
 

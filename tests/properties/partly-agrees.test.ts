@@ -11,7 +11,12 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { CatalogueDocument, VehicleRecord } from '../../src/domain/catalogue/document.js';
 import type { Preference } from '../../src/domain/kit/question.js';
 import { checkFit } from '../../src/usecases/check-fit.js';
-import { checkFitPartly, type PartlyFitInput } from '../../src/usecases/check-fit-partly.js';
+import {
+  checkFitPartly,
+  type PartlyFitAnswer,
+  type PartlyFitInput,
+} from '../../src/usecases/check-fit-partly.js';
+import { QuestionError } from '../../src/usecases/errors.js';
 import type { KitAnswer } from '../../src/usecases/kit-answer.js';
 import { USUAL_KIT } from '../../src/usecases/kit-input.js';
 import type { Library } from '../../src/usecases/library.js';
@@ -20,7 +25,7 @@ import { type PartlyKitInput, resolveKitsPartly } from '../../src/usecases/resol
 import { libraryOf } from '../memory-store.js';
 import { type KitCase, kitCases } from './kit-case.js';
 
-const CASES = Number(process.env.FAYING_CASES ?? 20);
+const CASES = Number(process.env.FAYING_CASES ?? 30);
 const SEED = Number(process.env.FAYING_SEED ?? 1);
 
 const ANY = {
@@ -59,16 +64,39 @@ function withoutFirst({ variant: _, ...vehicle }: VehicleRecord): VehicleRecord 
 interface Leads {
   readonly field: string;
   readonly fact: string | null;
+  readonly position: string | null;
   readonly value: string;
 }
 
-type Partly = Pick<PartlyFitInput, 'known' | 'facts'>;
+type Partly = Pick<PartlyFitInput, 'known' | 'facts' | 'fitted'>;
 
 /** What is known once a question is answered so. */
-function told<Input extends Partly>(input: Input, { field, fact, value }: Leads): Input {
+function told<Input extends Partly>(input: Input, { field, fact, position, value }: Leads): Input {
+  if (position !== null) return { ...input, fitted: { ...input.fitted, [position]: value } };
   if (fact !== null) return { ...input, facts: { ...input.facts, [fact]: value } };
   const known = { ...input.known, [field]: field === 'year' ? Number(value) : value };
   return { ...input, known };
+}
+
+/** Each way of answering all of them that leaves a vehicle. */
+function waysOf<Input extends Partly>(input: Input, ask: PartlyFitAnswer['ask']): readonly Input[] {
+  return ask.reduce<readonly Input[]>(
+    (ways, one) =>
+      ways.flatMap((way) => one.values.map(({ value }) => told(way, { ...one, value }))),
+    [input],
+  );
+}
+
+/** Answers that leave no vehicle when they are taken together settle nothing. */
+function verdictUnlessNone(library: Library, input: PartlyFitInput): PartlyFitAnswer['verdict'] {
+  try {
+    return checkFitPartly(library, input).verdict;
+  } catch (error) {
+    if (!(error instanceof QuestionError)) throw error;
+    const [{ code }] = error.faults;
+    if (code === 'unknown-vehicle') return null;
+    throw error;
+  }
 }
 
 const reached = new Set<string>();
@@ -89,13 +117,18 @@ function compareFit(library: Library, part: string, changes: 'yes' | 'no'): void
   expect(answer.verdict).toBe(all);
   reached.add(`fit ${all ?? 'null'}`);
   for (const ask of answer.ask) {
-    // A fact can also say what the works fitted to a vehicle that does not record it.
-    if (ask.fact !== null) continue;
     for (const { value, verdict, count } of ask.values) {
       const next = checkFitPartly(library, told(input, { ...ask, value }));
       expect([next.verdict, next.counts.total], `${ask.field} ${value}`).toEqual([verdict, count]);
       reached.add(`fit ${ask.field} ${verdict ?? 'null'}`);
     }
+  }
+  const { settles, ask } = answer;
+  if (settles && ask.length > 0) {
+    for (const left of waysOf(input, ask)) {
+      expect(verdictUnlessNone(library, left), 'it is settled').not.toBe('depends');
+    }
+    for (const { field } of ask) reached.add(`fit settled by ${field}`);
   }
 }
 
@@ -134,11 +167,12 @@ function compareKits(library: Library, part: string, prefer: Preference): void {
   }
   reached.add(`kits ${answer.grade ?? 'null'}`);
   for (const ask of answer.ask) {
-    if (ask.fact !== null) continue;
     for (const { value, grade, count } of ask.values) {
+      // The most that may be asked again was asked.
+      if (grade === null) continue;
       const next = resolveKitsPartly(library, told(input, { ...ask, value }));
       expect([next.grade, next.counts.total]).toEqual([grade, count]);
-      reached.add(`kits ${ask.field} ${grade ?? 'null'}`);
+      reached.add(`kits ${ask.field} ${grade}`);
     }
   }
 }
@@ -176,6 +210,8 @@ describe('over random catalogues', () => {
         'fit year fits',
         'fit year does-not-fit',
         'fit year unknown',
+        'fit settled by fact',
+        'fit settled by fitted',
         'kits depends',
         'kits none',
         'kits open',

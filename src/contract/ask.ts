@@ -80,8 +80,9 @@ export const MEANT_COUNTS = z
 
 export const SETTLING_DESCRIPTION =
   'The fewest questions that settle it, the one that decides most first; what is fitted at a ' +
-  'position is asked for where no fact tells it. Empty where it is settled. Where too many ' +
-  'vehicles may be meant, what narrows them.';
+  'position is asked for where no fact tells it. Empty where it is settled, but for all that ' +
+  'come to unknown: then what makes more of it. Where too many vehicles may be meant, what ' +
+  'narrows them.';
 
 export type AskWire = Wire<AskView, z.infer<typeof askSchema>>;
 

@@ -36,7 +36,8 @@ const kitSettlingAskSchema = settlingAsk(
     grade: partlyGradeSchema.openapi({
       description:
         'What all vehicles come to that this answer leaves: `depends` unless they have the very ' +
-        'same routes, of whatever grades those are.',
+        'same routes, of whatever grades those are. Null also where too many searches would have ' +
+        'to be made to know it.',
     }),
     outcomes: z.array(gradeCountSchema),
   },

@@ -18,7 +18,11 @@ const outcomeCountSchema = z
 
 const settlingAskSchema = settlingAsk(
   {
-    verdict: verdictSchema.openapi({ description: 'What the part comes to with this answer.' }),
+    verdict: verdictSchema.openapi({
+      description:
+        'What the part comes to with this answer. Null as of one vehicle, and where too much ' +
+        'would have to be asked to know it.',
+    }),
     outcomes: z.array(outcomeCountSchema),
   },
   { ask: 'SettlingAsk', value: 'SettlingValue' },

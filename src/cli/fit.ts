@@ -29,6 +29,7 @@ import { cautionTexts, sayFindings } from './finding.js';
 import { upTo } from './kit-options.js';
 import { sayKit } from './kit-text.js';
 import type { Page } from './page.js';
+import { sayMeant, sayQuestions } from './partly-text.js';
 import {
   addPair,
   addVehicleOptions,
@@ -38,11 +39,9 @@ import {
   vehicleInput,
 } from './question-options.js';
 import { addStoreOptions, type Session, type StoreOptions } from './session.js';
-import { addKnownOptions, type KnownOptions } from './show-vehicle.js';
+import { addKnownOptions, type KnownOptions, knownIn } from './show-vehicle.js';
 import type { CliWords } from './words/cli-words.js';
 import { wordsIn } from './words/words.js';
-
-const KNOWN = ['make', 'model', 'variant', 'year', 'built'] as const;
 
 interface FitOptions extends VehicleOptions, StoreOptions, KnownOptions {
   readonly position?: string;
@@ -97,7 +96,7 @@ export function addFit(program: Command, session: Session): void {
 
 /** The vehicle is named, or something is known of it; not both. */
 function namesOf(names: readonly string[], options: FitOptions) {
-  const known = KNOWN.filter((name) => options[name] !== undefined);
+  const known = knownIn(options);
   const [first = '', second, ...others] = names;
   if (others.length > 0) {
     const text = 'One vehicle and one part are asked about at a time.';
@@ -138,17 +137,11 @@ function sayPartly(answer: PartlyFitAnswer, page: Page): void {
   const isKnown = verdict !== null && verdict !== 'depends';
   sayVerdict(summary, isKnown ? OUTCOMES[verdict] : 'open', page);
   page.say(words.fits.meant(called(name, part, words), counts.total), { tone: 'faint' });
-  page.gap();
-  for (const { vehicle, label, verdict: own } of vehicles) {
-    page.say(`${called(label, vehicle, words)}: ${verdictText(own, words)}.`, { marker: '- ' });
-  }
-  const questions = ask.map(({ name: what, how, values }) => {
-    const answers = values.map(
-      ({ label, verdict: own }) => `${label} (${verdictText(own, words)})`,
-    );
-    return words.names.question(what, answers, how);
+  const each = vehicles.map(({ vehicle, label, verdict: own }) => {
+    return { vehicle, label, text: `${verdictText(own, words)}.` };
   });
-  if (questions.length > 0) sayTexts(words.names.ask, questions, page);
+  sayMeant(each, page, words);
+  sayQuestions(ask, ({ verdict: own }) => verdictText(own, words), page, words);
   sayTexts(words.answer.cautions, textsOf(answer.cautions), page);
   sayOrigin(answer, page);
 }

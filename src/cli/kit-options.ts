@@ -92,6 +92,7 @@ export function addKitOptions(command: Command): Command {
     .option('--steps <n>', 'how many steps the search may take', upTo(1, kitSteps.value));
 }
 
+/** @param vehicle empty where it is not named. */
 export function kitInput(vehicle: string, wants: readonly string[], options: KitOptions): KitInput {
   const question: KitQuestion = {
     vehicle,

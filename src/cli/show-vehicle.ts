@@ -34,6 +34,12 @@ export interface KnownOptions {
   readonly built?: string;
 }
 
+/** Which of them are told. */
+export function knownIn(options: KnownOptions): string[] {
+  const names = ['make', 'model', 'variant', 'year', 'built'] as const;
+  return names.filter((name) => options[name] !== undefined);
+}
+
 /** What narrows a list of vehicles. */
 export interface VehicleFilterOptions extends KnownOptions {
   readonly text?: string;

@@ -24,14 +24,22 @@ const askValueSchema = z
   .openapi('AskValue', { description: 'One answer, and what it leaves.' });
 
 export const ASK = {
-  field: z.enum(['make', 'model', 'variant', 'year', 'built', 'fact']).openapi({
+  field: z.enum(['make', 'model', 'variant', 'year', 'built', 'fact', 'fitted']).openapi({
     description:
-      'The parameter to send the answer in; `fact` goes in `fact.<fact>`. Open: fields may be ' +
-      'added.',
+      'The parameter to send the answer in; `fact` goes in `fact.<fact>`, `fitted` in ' +
+      '`fitted.<position>`. Open: fields may be added.',
   }),
   fact: z.string().nullable().openapi({
     description: 'Id of the fact that is asked for; null where `field` is not `fact`.',
   }),
+  position: z
+    .string()
+    .nullable()
+    .openapi({
+      description:
+        'Id of the position of which it is asked what is fitted there now, whatever the works ' +
+        'fitted: it leaves no vehicle out. Null where `field` is not `fitted`.',
+    }),
   name: z.string().openapi({ description: 'What is asked for.', example: 'Year of building' }),
   how: z.string().nullable().openapi({
     description: 'How to find it out; null where there is nothing to say.',
@@ -48,6 +56,33 @@ export const askSchema = z
     }),
   })
   .openapi('Ask', { description: 'One question that tells vehicles apart.' });
+
+/** A question of which each answer says what it leads to, by these fields. */
+export function settlingAsk<Leads extends z.ZodRawShape>(
+  leads: Leads,
+  { ask, value }: { readonly ask: string; readonly value: string },
+) {
+  const valueSchema = z
+    .strictObject({ ...ASK_VALUE, ...leads })
+    .openapi(value, { description: 'One answer, and what it leads to.' });
+  return z
+    .strictObject({
+      ...ASK,
+      values: z.array(valueSchema).openapi({ description: 'Each of them leaves a vehicle.' }),
+    })
+    .openapi(ask, { description: 'One question, with what each answer leads to.' });
+}
+
+/** Whose answer is of several vehicles. */
+export const MEANT_COUNTS = z
+  .strictObject({ total: z.int().min(1) })
+  .openapi('MeantCounts', { description: 'How many vehicles may be meant.' });
+
+export const SETTLING_DESCRIPTION =
+  'The fewest questions that settle it, the one that decides most first; what is fitted at a ' +
+  'position is asked for where no fact tells it. Empty where it is settled, but for all that ' +
+  'come to unknown: then what makes more of it. Where too many vehicles may be meant, what ' +
+  'narrows them.';
 
 export type AskWire = Wire<AskView, z.infer<typeof askSchema>>;
 

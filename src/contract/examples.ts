@@ -152,6 +152,18 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'vehicle=lirren-1&want=gearbox-6-late&keep=rear-final-drive,front-half-shaft',
   },
   {
+    operationId: 'findKits',
+    name: 'whichever-it-is',
+    summary: 'The same bracket on a model of which all vehicles take it in the same way',
+    search: 'make=Corrablyn&model=Lirren&want=bracket-20',
+  },
+  {
+    operationId: 'findKits',
+    name: 'depends',
+    summary: 'A model of which it depends, and what to ask',
+    search: 'make=Corrablyn&model=Lirren&want=linkage-cables&routes=1',
+  },
+  {
     operationId: 'askKits',
     name: 'lot-at-a-price',
     summary: "A stronger clutch kit at a price of one's own, with labour",

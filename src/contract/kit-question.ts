@@ -7,6 +7,7 @@ import { USUAL_ROUTES, USUAL_STEPS } from '../domain/kit/extent.js';
 import { PREFERENCES } from '../domain/kit/question.js';
 import { lotsSchema, ownedSchema, ownOfferSchema } from './kit-goods.js';
 import { avoidSchema, few, money, position, wantSchema } from './kit-wishes.js';
+import { KNOWN_FIELDS, refineVehicle } from './known-vehicle.js';
 import { atMost } from './limits.js';
 import { z } from './openapi-zod.js';
 import { nameOf } from './question.js';
@@ -49,6 +50,8 @@ export const LIMIT_FIELDS = {
 
 export const KIT_FIELDS = {
   ...VEHICLE_FIELDS,
+  vehicle: VEHICLE_FIELDS.vehicle.optional(),
+  ...KNOWN_FIELDS,
   want: z
     .array(wantSchema)
     .max(...atMost('wants'))
@@ -133,16 +136,22 @@ export const KIT_FIELDS = {
     }),
 };
 
-export const kitQuestionSchema = z.strictObject(KIT_FIELDS).openapi('KitQuestion', {
-  description: 'A vehicle, what is wished for, and what may be used for it.',
-});
+export const kitQuestionSchema = z
+  .strictObject(KIT_FIELDS)
+  .superRefine(refineVehicle)
+  .openapi('KitQuestion', {
+    description: 'A vehicle, what is wished for, and what may be used for it.',
+  });
 
 export type KitQuestion = z.infer<typeof kitQuestionSchema>;
 
 /** Most wishes in a URL; the body takes more. */
-export const kitUrlQuestionSchema = kitQuestionSchema.extend({
-  want: z
-    .array(wantSchema)
-    .max(...atMost('wantsInUrl'))
-    .optional(),
-});
+export const kitUrlQuestionSchema = z
+  .strictObject({
+    ...KIT_FIELDS,
+    want: z
+      .array(wantSchema)
+      .max(...atMost('wantsInUrl'))
+      .optional(),
+  })
+  .superRefine(refineVehicle);

@@ -1,15 +1,12 @@
 /**
- * What does the conversion take? The answer, and how the question stands in a URL.
+ * What does the conversion take, on this vehicle or on one of which only something is known? How
+ * the question stands in a URL and in a body.
  */
 
-import type { KitAnswer } from '../usecases/kit-answer.js';
-import { VALUES_HEAD } from './answer-head.js';
-import { askedKitSchema } from './asked-kit.js';
-import { conflictSchema } from './conflict.js';
-import { moneyField } from './kit-line.js';
+import { kitAnswerSchema } from './kit-answer.js';
 import { KIT_FIELDS, kitQuestionSchema, LIMIT_FIELDS } from './kit-question.js';
+import { KNOWN_PARAMETERS } from './known-vehicle.js';
 import { LIMITS } from './limits.js';
-import { NAMING } from './naming.js';
 import { z } from './openapi-zod.js';
 import { ALSO_QUERY, type Operation } from './operation.js';
 import {
@@ -22,51 +19,8 @@ import {
   type QueryGrammar,
   type Reading,
 } from './parameters.js';
+import { partlyKitAnswerSchema } from './partly-kits.js';
 import { nameOf } from './question.js';
-import { orNull, saidReasonSchema } from './reason.js';
-import { compareSchema, gradeSchema, routeSchema } from './route.js';
-import type { Wire } from './wire.js';
-
-const boundSchema = z
-  .strictObject({ grade: gradeSchema, cost: moneyField })
-  .openapi('Bound', { description: 'No route of this grade that is not listed costs less.' });
-
-export const kitAnswerSchema = z
-  .strictObject({
-    ...VALUES_HEAD,
-    offers: z.int().min(0).openapi({
-      description:
-        'Number of the price and stock list that prices are from. It has a counter of its own.',
-    }),
-    currency: z.string().nullable().openapi({
-      description: 'Null where the catalogue names none.',
-      example: 'EUR',
-    }),
-    tax: z.enum(['net']),
-    question: askedKitSchema,
-    vehicle: z.string(),
-    named: NAMING.named.openapi({ description: 'The parts that the question names.' }),
-    summary: saidReasonSchema,
-    complete: z.boolean().openapi({
-      description: 'The search came to its end: the first route is the best that there is.',
-    }),
-    more: z.boolean().openapi({ description: 'There are more routes than were asked for.' }),
-    bound: orNull(boundSchema).openapi({
-      description: 'Where the search is not complete, what is known of what it has not seen.',
-    }),
-    routes: z.array(routeSchema),
-    compare: compareSchema,
-    conflict: orNull(conflictSchema).openapi({
-      description: 'Why there is no route; null where there is one, or the search was cut short.',
-    }),
-  })
-  .openapi('KitAnswer', {
-    description:
-      'Routes, proven ones first, then as it was preferred. That there is none in this edition ' +
-      'is an answer. Nothing here says that a change is allowed on a road or free of danger.',
-  });
-
-export type KitAnswerWire = Wire<KitAnswer, z.infer<typeof kitAnswerSchema>>;
 
 const names = (most: number) => z.array(nameOf()).max(most).optional();
 
@@ -92,6 +46,7 @@ const limit = (name: keyof typeof LIMIT_FIELDS, reading: Reading = 'text'): Para
 export const KITS_QUERY: QueryGrammar = {
   parameters: [
     parameter('vehicle', KIT_FIELDS.vehicle),
+    ...KNOWN_PARAMETERS,
     inUrl(
       'want',
       names(MOST_WANTS).openapi({
@@ -140,7 +95,12 @@ export const KITS_QUERY: QueryGrammar = {
 const KITS = {
   path: '/v1/kits',
   tag: 'kits',
-  answer: { schema: kitAnswerSchema, description: 'The routes, each with its lines.' },
+  answer: {
+    schema: z.union([kitAnswerSchema, partlyKitAnswerSchema]),
+    description:
+      'The routes, each with its lines; where no vehicle is named, those that all have that may ' +
+      'be meant, and what to ask.',
+  },
   errors: [
     'unknown-edition',
     'no-edition',
@@ -163,7 +123,9 @@ export const findKitsOperation: Operation = {
   description:
     'Every sensible way of doing it: what to buy, to do and to take out, why, and what it comes ' +
     'to. Prices are those of the price and stock list, so the answer is pinned by `edition` and ' +
-    "`offers` together. Prices of one's own and what was measured go in a body.",
+    "`offers` together. Prices of one's own and what was measured go in a body. In place of " +
+    '`vehicle`, `make`, `model`, `variant`, `year`, `built` and facts say what is known of it: ' +
+    'then it is asked of every vehicle that it could be, and `ask` says what settles it.',
   segment: null,
   query: KITS_QUERY,
   body: null,

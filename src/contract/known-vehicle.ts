@@ -2,7 +2,7 @@
  * What may be known of a vehicle in place of which it is.
  */
 
-import type { KnownOfVehicle } from '../usecases/check-fit-partly.js';
+import type { KnownOfVehicle } from '../usecases/meant-vehicles.js';
 import { monthField } from './built.js';
 import { z } from './openapi-zod.js';
 import { parameter } from './parameters.js';

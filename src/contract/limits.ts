@@ -7,6 +7,7 @@
 import { MOST_ALTERNATIVES } from '../domain/catalogue/compile-face.js';
 import { LONGEST_ID, LONGEST_SCALAR } from '../domain/catalogue/grammar.js';
 import { MOST_POINTS } from '../domain/catalogue/value.js';
+import { MOST_JUDGED, MOST_SOLVED } from '../domain/identify/candidate.js';
 import { LONGEST_KEY, MOST_DRIVEN, MOST_ROUTES, MOST_STEPS } from '../domain/kit/extent.js';
 import { MAX_DIGITS } from '../domain/quantity/notation.js';
 
@@ -141,6 +142,8 @@ export const LIMITS = {
     value: 20,
     unit: 'entries',
   },
+  vehiclesJudged: { value: MOST_JUDGED, unit: 'entries' },
+  vehiclesSolved: { value: MOST_SOLVED, unit: 'entries' },
   placeCharacters: {
     value: LONGEST_ID,
     unit: 'characters',

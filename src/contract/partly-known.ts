@@ -5,7 +5,7 @@
 
 import type { PartlyFitAnswer } from '../usecases/check-fit-partly.js';
 import { ANSWER_HEAD } from './answer-head.js';
-import { ASK, ASK_VALUE } from './ask.js';
+import { MEANT_COUNTS, SETTLING_DESCRIPTION, settlingAsk } from './ask.js';
 import { fitAnswerSchema, verdictSchema } from './fit-answer.js';
 import { cautionSchema, outcomeSchema } from './judged.js';
 import { z } from './openapi-zod.js';
@@ -16,24 +16,17 @@ const outcomeCountSchema = z
   .strictObject({ verdict: verdictSchema, count: z.int().min(1) })
   .openapi('OutcomeCount', { description: 'How many vehicles come to it.' });
 
-const settlingAskSchema = z
-  .strictObject({
-    ...ASK,
-    values: z
-      .array(
-        z
-          .strictObject({
-            ...ASK_VALUE,
-            verdict: verdictSchema.openapi({
-              description: 'What the part comes to with this answer.',
-            }),
-            outcomes: z.array(outcomeCountSchema),
-          })
-          .openapi('SettlingValue', { description: 'One answer, and what it leads to.' }),
-      )
-      .openapi({ description: 'Each of them leaves a vehicle.' }),
-  })
-  .openapi('SettlingAsk', { description: 'One question, with what each answer leads to.' });
+const settlingAskSchema = settlingAsk(
+  {
+    verdict: verdictSchema.openapi({
+      description:
+        'What the part comes to with this answer. Null as of one vehicle, and where too much ' +
+        'would have to be asked to know it.',
+    }),
+    outcomes: z.array(outcomeCountSchema),
+  },
+  { ask: 'SettlingAsk', value: 'SettlingValue' },
+);
 
 const meantVehicleSchema = z
   .strictObject({
@@ -65,15 +58,9 @@ export const partlyFitAnswerSchema = z
       description:
         'Those that may be meant, in the order of the list of vehicles; none where too many may.',
     }),
-    counts: z.strictObject({ total: z.int().min(1) }).openapi('MeantCounts', {
-      description: 'How many vehicles may be meant.',
-    }),
+    counts: MEANT_COUNTS,
     outcomes: z.array(outcomeCountSchema),
-    ask: z.array(settlingAskSchema).openapi({
-      description:
-        'The fewest questions that settle it, the one that decides most first; empty where it is ' +
-        'settled. Where too many vehicles may be meant, what narrows them.',
-    }),
+    ask: z.array(settlingAskSchema).openapi({ description: SETTLING_DESCRIPTION }),
     settles: z.boolean().openapi({
       description:
         'One verdict is left whatever the answers to all of `ask` are. False where some of the ' +

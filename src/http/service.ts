@@ -28,6 +28,7 @@ import type { EditionHead, KeyStore } from '../usecases/ports.js';
 import { readPart } from '../usecases/read-part.js';
 import { readVehicle } from '../usecases/read-vehicle.js';
 import { resolveKitQuestion } from '../usecases/resolve-kits.js';
+import { resolveKitsPartly } from '../usecases/resolve-kits-partly.js';
 import { AnswerCache } from './answer-cache.js';
 import { ofTurn } from './of-turn.js';
 import { type Shown, shownBySchemas } from './shown.js';
@@ -42,6 +43,7 @@ export const USE_CASES = {
   startFitBatch,
   startFitsFeed,
   resolveKitQuestion,
+  resolveKitsPartly,
   identifyVehicle,
   inspectVehicle,
   driveVehicle,

@@ -25,9 +25,11 @@ export interface VehicleEntry {
 
 /** One way of having fewer vehicles left. */
 export interface AskView {
-  field: 'make' | 'model' | 'variant' | 'year' | 'built' | 'fact';
+  field: 'make' | 'model' | 'variant' | 'year' | 'built' | 'fact' | 'fitted';
   /** Id of the fact; null where another field is asked for. */
   fact: string | null;
+  /** Id of the place; null where it is not asked what is fitted somewhere. */
+  position: string | null;
   name: string;
   /** How to find it out; null where nobody says. */
   how: string | null;

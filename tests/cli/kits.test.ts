@@ -4,7 +4,7 @@
  */
 
 import { beforeAll, describe, expect, test } from 'vitest';
-import { kitAnswerSchema } from '../../src/contract/kits.js';
+import { kitAnswerSchema } from '../../src/contract/kit-answer.js';
 import { NAMED } from '../http/named-parts.js';
 import { CART } from './catalogue.js';
 import { freshDatabase, type Run, run } from './terminal.js';

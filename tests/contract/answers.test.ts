@@ -7,9 +7,9 @@ import { describe, expect, test } from 'vitest';
 import { editionsAnswerSchema } from '../../src/contract/editions.js';
 import { fitAnswerSchema } from '../../src/contract/fit-answer.js';
 import { inspectAnswerSchema } from '../../src/contract/inspect.js';
+import { kitAnswerSchema } from '../../src/contract/kit-answer.js';
 import { kitFields } from '../../src/contract/kit-input.js';
 import { type KitQuestion, kitQuestionSchema } from '../../src/contract/kit-question.js';
-import { kitAnswerSchema } from '../../src/contract/kits.js';
 import { mateAnswerSchema } from '../../src/contract/mate.js';
 import { vehicleInput } from '../../src/contract/vehicle-input.js';
 import { USUAL_KIT } from '../../src/usecases/kit-input.js';
@@ -73,8 +73,10 @@ describe('the answers of the demo', () => {
   });
 
   test.each(Object.entries(KITS))('kits: %s', (_, question) => {
-    const vehicle = vehicleInput(question, { edition: 1, lang: question.lang ?? 'en' });
-    const input = { ...vehicle, ...kitFields(question, USUAL_KIT) };
+    const { vehicle = '' } = question;
+    const asked = { ...question, vehicle };
+    const common = vehicleInput(asked, { edition: 1, lang: question.lang ?? 'en' });
+    const input = { ...common, ...kitFields(question, USUAL_KIT) };
     const answer = onWire(resolveKitQuestion(library, input)) as { question: unknown };
     expect(kitAnswerSchema.parse(answer)).toEqual(answer);
     expect(kitQuestionSchema.parse(answer.question)).toEqual(answer.question);

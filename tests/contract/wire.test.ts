@@ -9,7 +9,7 @@ import type { editionAnswerSchema, editionsAnswerSchema } from '../../src/contra
 import type { fitAnswerSchema } from '../../src/contract/fit-answer.js';
 import type { inspectAnswerSchema } from '../../src/contract/inspect.js';
 import type { kindAnswerSchema, kindsAnswerSchema } from '../../src/contract/kinds.js';
-import type { kitAnswerSchema } from '../../src/contract/kits.js';
+import type { kitAnswerSchema } from '../../src/contract/kit-answer.js';
 import type { layoutAnswerSchema, layoutsAnswerSchema } from '../../src/contract/layouts.js';
 import type { mateAnswerSchema } from '../../src/contract/mate.js';
 import type {

@@ -6,7 +6,7 @@
  */
 
 import { describe, expect, test } from 'vitest';
-import { kitAnswerSchema } from '../../src/contract/kits.js';
+import { kitAnswerSchema } from '../../src/contract/kit-answer.js';
 import { USUAL_STEPS } from '../../src/domain/kit/extent.js';
 import { json, publish, rigOf } from './fixture.js';
 import { NAMED } from './named-parts.js';

@@ -15,6 +15,7 @@ import type { ProblemWire } from '../../src/contract/problem.js';
 import { digestOf } from '../../src/http/question-key.js';
 import { json, rigOf } from './fixture.js';
 import { EXTENT_CASES } from './graphql/extent.js';
+import { MEANT_CASES } from './meant-cases.js';
 import { parts, raw, send, serve } from './socket.js';
 
 const PATH = '/v1/limits';
@@ -266,6 +267,7 @@ const REFUSED: Readonly<Partial<Record<LimitName, readonly Asking[]>>> = {
 /** Of those that are not passed by asking for one more: what becomes of more. */
 const OTHERS: Readonly<Partial<Record<LimitName, () => Promise<void>>>> = {
   ...EXTENT_CASES,
+  ...MEANT_CASES,
   arrivalMs: async () => {
     const { server } = await serve({ limits: { arrivalMs: 400 } });
     const head = 'POST /v1/inspect HTTP/1.1\r\nhost: x\r\nconnection: close\r\n';

@@ -133,6 +133,7 @@ describe('what to ask next', () => {
     expect(make).toEqual({
       field: 'make',
       fact: null,
+      position: null,
       name: 'Make',
       how: null,
       values: [

@@ -42,7 +42,8 @@ function commandFor(
       const isPlain = wants.every(
         (one) => typeof one.part === 'string' && Object.keys(one).length === 1,
       );
-      return isPlain ? ['kits', String(vehicle), ...wants.map((one) => String(one.part))] : null;
+      const names = [vehicle ?? [], wants.map((one) => one.part)].flat().map(String);
+      return isPlain ? ['kits', ...names] : null;
     }
     case 'identifyVehicle':
       return ['identify'];

@@ -131,8 +131,8 @@ function questionIn({ search = '' }: ExampleRequest, { query }: Operation) {
 function graphqlQuestion({ path }: Operation, question: object): [Question, boolean] | null {
   const all = [...EDITION_QUESTIONS, ...PROGRAM_QUESTIONS];
   const found = all.filter(({ operation }) => operation.path === path);
-  const isPartly = path === '/v1/fit' && !('vehicle' in question);
-  const one = found.find(({ field }) => !isPartly || field === 'fitPartly');
+  const isPartly = /^\/v1\/(fit|kits)$/.test(path) && !('vehicle' in question);
+  const one = found.find(({ field }) => !isPartly || field.endsWith('Partly'));
   return one === undefined ? null : [one, EDITION_QUESTIONS.includes(one)];
 }
 

@@ -6,8 +6,7 @@
 
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Fact, Vehicle } from '../../src/domain/catalogue/catalogue.js';
-import type { AskContext } from '../../src/domain/identify/ask.js';
+import type { Catalogue, Fact, Vehicle } from '../../src/domain/catalogue/catalogue.js';
 import {
   type Candidate,
   candidateOf,
@@ -17,6 +16,7 @@ import {
 import {
   type Settled,
   type SettlingAsk,
+  type SettlingContext,
   settlingAsks,
 } from '../../src/domain/identify/settling.js';
 
@@ -61,10 +61,31 @@ const NOTHING: VehicleFilter = {
   facts: new Map(),
 };
 
-const CONTEXT: AskContext = {
+const NO_RULES = { rules: new Map(), rulesets: new Map() } as unknown as Catalogue;
+
+/** Nothing that can be told changes what a vehicle comes to. */
+const CONTEXT: SettlingContext<string> = {
   facts,
   known: { year: null, built: null, facts: new Map() },
   latestYear: 2005,
+  catalogue: NO_RULES,
+  read: new Set(),
+  places: new Set(),
+  near: new Set(),
+  outcomeWith: () => {
+    throw new Error('nobody need be asked again');
+  },
+  notAsked: 'not asked',
+  isOpen: () => false,
+};
+
+const LAYOUT = {
+  id: 'one',
+  checks: [],
+  positions: new Map([
+    ['box', {}],
+    ['prop', {}],
+  ]),
 };
 
 const fold = (text: string) => text.toLowerCase();
@@ -88,7 +109,8 @@ function settledOf(drawn: Drawn): Settled<string>[] {
       const value = told[id];
       return value === null ? [] : [[id, value]];
     });
-    const vehicle = { id: `v-${index}`, make, model, variant, built, facts: new Map(known) };
+    const own = { make, model, variant, built, facts: new Map(known), fitted: new Map() };
+    const vehicle = { id: `v-${index}`, layout: LAYOUT, ...own };
     return { candidate: candidateOf(vehicle as unknown as Vehicle, fold), outcome };
   });
 }
@@ -180,7 +202,12 @@ function everyQuestion(all: readonly Settled<string>[]): SettlingAsk<string>[] {
     ...FACTS.map((fact) => ({ field: 'fact' as const, fact, names: [...VALUES] })),
   ];
   return questions.map(({ field, fact, names }) => {
-    const ask = { field, fact, values: names.map((value) => ({ value, outcomes: [] })) };
+    const ask = {
+      field,
+      fact,
+      position: null,
+      values: names.map((value) => ({ value, outcomes: [] })),
+    };
     const found = names.length === 0 ? [] : ways([ask], all);
     return { ...ask, values: ask.values.filter((_, at) => (found[at]?.left.length ?? 0) > 0) };
   });

@@ -4,6 +4,8 @@
 
 import type { ReasonCode } from '../../src/domain/explain/reason.js';
 import { checkFitPartly } from '../../src/usecases/check-fit-partly.js';
+import { USUAL_KIT } from '../../src/usecases/kit-input.js';
+import { resolveKitsPartly } from '../../src/usecases/resolve-kits-partly.js';
 import { libraryOf } from '../memory-store.js';
 import { flange, type Sketch, world } from '../rules/sketch.js';
 
@@ -32,32 +34,44 @@ const CROWD = Object.fromEntries(
   Array.from({ length: 201 }, (_, index) => [`car-${index}`, BOXES.cars.one]),
 );
 
+const ANY = {
+  edition: null,
+  lang: 'en',
+  units: 'recorded',
+  known: { make: null, model: null, variant: null, year: null, built: null },
+  facts: {},
+  fitted: {},
+  adapters: {},
+  measured: [],
+  torque: null,
+  use: null,
+  ignorePresent: false,
+} as const;
+
 /** Of all vehicles that there are. */
 export function partly(sketch: Sketch, part: string, changes: 'yes' | 'no' = 'no') {
-  return checkFitPartly(libraryOf(world(sketch).document), {
-    edition: null,
-    lang: 'en',
-    units: 'recorded',
-    known: { make: null, model: null, variant: null, year: null, built: null },
-    facts: {},
-    fitted: {},
-    adapters: {},
-    measured: [],
-    torque: null,
-    use: null,
-    ignorePresent: false,
-    part,
-    position: null,
-    with: {},
-    changes,
-  });
+  const asked = { ...ANY, part, position: null, with: {}, changes };
+  return checkFitPartly(libraryOf(world(sketch).document), asked);
 }
+
+export function kitsPartly(sketch: Sketch, part: string) {
+  const want = [{ part, position: null, hand: null, renew: false }];
+  const asked = { ...ANY, ...USUAL_KIT, want };
+  return resolveKitsPartly(libraryOf(world(sketch).document), asked);
+}
+
+const WITH_OTHER = { ...BOXES, cars: { ...BOXES.cars, other: OTHER } };
 
 export const PARTLY_CASES: Readonly<Partial<Record<ReasonCode, () => unknown>>> = {
   'each-fits': () => partly(BOXES, 'box-like-a'),
   'each-fits-with-changes': () => partly(BOXES, 'box-b', 'yes'),
   'each-unknown': () => partly(BOXES, 'box-unread'),
   'none-fits': () => partly(BOXES, 'box-c', 'yes'),
-  depends: () => partly({ ...BOXES, cars: { ...BOXES.cars, other: OTHER } }, 'box-like-a'),
+  depends: () => partly(WITH_OTHER, 'box-like-a'),
   'too-many-vehicles': () => partly({ ...BOXES, cars: CROWD }, 'box-like-a'),
+  'each-proven': () => kitsPartly(BOXES, 'box-b'),
+  'each-open': () => kitsPartly(BOXES, 'box-unread'),
+  'no-way-for-any': () => kitsPartly(BOXES, 'box-c'),
+  'ways-depend': () => kitsPartly(WITH_OTHER, 'box-b'),
+  'too-many-to-solve': () => kitsPartly({ ...BOXES, cars: CROWD }, 'box-b'),
 };

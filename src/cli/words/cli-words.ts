@@ -67,6 +67,8 @@ export interface NameWords {
   readonly superseded: (part: string, by: string) => string;
   /** Stands above what to ask to tell vehicles apart. */
   readonly ask: string;
+  /** The same where what is asked for leaves no vehicle out. */
+  readonly settle: string;
   /** What to ask, which answers there are, and how to find out. */
   readonly question: (name: string, answers: readonly string[], how: string | null) => string;
 }

@@ -11,6 +11,13 @@ export const ENGLISH_KITS: KitWords = {
   wayOf: (number, count) => `Way ${number} of ${count}.`,
   grade: 'Proven',
   grades: { proven: 'yes', open: 'no' },
+  leadsTo: {
+    proven: 'proven ways',
+    open: 'ways, none proven',
+    none: 'no way',
+    depends: 'depends',
+    unknown: 'not known',
+  },
   beatenBy: (number) => `Way ${number} is no worse on any count, and better on one.`,
   more: 'There are more ways; ask for more with --routes.',
   atLeast: (grade, cost) =>

@@ -36,6 +36,7 @@ export const ENGLISH: CliWords = {
     found: (asked, part) => `“${asked}” is ${part}.`,
     superseded: (part, by) => `${part} has been superseded by ${by}.`,
     ask: 'To find out which one it is:',
+    settle: 'To settle it:',
     question: (name, answers, how) =>
       `${name}: ${answers.join('; or ')}.${how === null ? '' : ` ${how}`}`,
   },

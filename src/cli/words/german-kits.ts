@@ -14,6 +14,13 @@ export const GERMAN_KITS: KitWords = {
   wayOf: (number, count) => `Weg ${number} von ${count}.`,
   grade: 'Belegt',
   grades: { proven: 'ja', open: 'nein' },
+  leadsTo: {
+    proven: 'belegte Wege',
+    open: 'Wege, keiner belegt',
+    none: 'kein Weg',
+    depends: 'kommt darauf an',
+    unknown: 'nicht bekannt',
+  },
   beatenBy: (number) => `Weg ${number} ist nirgends schlechter und in einem besser.`,
   more: 'Es gibt mehr Wege; --routes fragt nach mehr.',
   atLeast: (grade, cost) =>

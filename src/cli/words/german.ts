@@ -44,6 +44,7 @@ export const GERMAN: CliWords = {
     found: (asked, part) => `„${asked}“ ist ${part}.`,
     superseded: (part, by) => `${part} ist durch ${by} abgelöst.`,
     ask: 'Um herauszufinden, welches es ist:',
+    settle: 'Damit es sich entscheidet:',
     question: (name, answers, how) =>
       `${name}: ${answers.join('; oder ')}.${how === null ? '' : ` ${how}`}`,
   },

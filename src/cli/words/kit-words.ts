@@ -10,6 +10,8 @@ export interface KitWords {
   readonly wayOf: (number: number, count: number) => string;
   readonly grade: string;
   readonly grades: Readonly<Record<'proven' | 'open', string>>;
+  /** What all vehicles come to that an answer leaves, as short as it gets. */
+  readonly leadsTo: Readonly<Record<'proven' | 'open' | 'none' | 'depends' | 'unknown', string>>;
   readonly beatenBy: (number: number) => string;
   readonly more: string;
   /** What is certain of every route that is not listed. */

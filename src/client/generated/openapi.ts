@@ -94,6 +94,30 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/editions/{number}/fits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What fits what, all of it
+         * @description A line for every place of every vehicle that takes a part, with what comes of the part there as the vehicle is: NDJSON or CSV as `Accept` wishes. It is what `GET /v1/fit` says with `changes=no` and that position. `alone` narrows it: most parts fail on most vehicles. With `from` it is what to do to the lines of that edition, asked for with the same filters, to have those of this one: what has no `gone` is put in the place of what has the same part, vehicle and position, or added.
+         *
+         *     Lines are in the order of part, vehicle and position, by code unit; of `form=ranges` by part, make, model, variant, months, position and outcome, all of which tell a range apart. They come as they are read. The last line is `end`, with the counts: **what was broken off has no `end`**. Gzip is taken: `Accept-Encoding`.
+         *
+         *     Vehicles that more exact ones took the place of are left out. So are order codes, which change without an edition.
+         */
+        get: operations["exportFits"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/kits": {
         parameters: {
             query?: never;
@@ -103,7 +127,7 @@ export interface paths {
         };
         /**
          * What does the conversion take?
-         * @description Every sensible way of doing it: what to buy, to do and to take out, why, and what it comes to. Prices are those of the price and stock list, so the answer is pinned by `edition` and `offers` together. Prices of one's own and what was measured go in a body.
+         * @description Every sensible way of doing it: what to buy, to do and to take out, why, and what it comes to. Prices are those of the price and stock list, so the answer is pinned by `edition` and `offers` together. Prices of one's own and what was measured go in a body. In place of `vehicle`, `make`, `model`, `variant`, `year`, `built` and facts say what is known of it: then it is asked of every vehicle that it could be, and `ask` says what settles it.
          */
         get: operations["findKits"];
         put?: never;
@@ -1711,7 +1735,7 @@ export interface paths {
         };
         /**
          * Which codes can an answer carry, and how is each said?
-         * @description All 171 codes of reasons with the fields of their data and an example, the usual cautions, and the codes that built-in kinds give their checks. A catalogue can give checks codes of its own beside these.
+         * @description All 176 codes of reasons with the fields of their data and an example, the usual cautions, and the codes that built-in kinds give their checks. A catalogue can give checks codes of its own beside these.
          */
         get: operations["listCodes"];
         put?: never;
@@ -1731,7 +1755,7 @@ export interface paths {
         };
         /**
          * How much of anything does the service take?
-         * @description All 45 limits, as they hold for this server. A problem that comes of one names it in `limit`.
+         * @description All 47 limits, as they hold for this server. A problem that comes of one names it in `limit`.
          */
         get: operations["listLimits"];
         put?: never;
@@ -1783,7 +1807,30 @@ export interface paths {
         trace?: never;
     };
 }
-export type webhooks = Record<string, never>;
+export interface webhooks {
+    "faying.edition.published": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * An edition has been published
+         * @description What whoever publishes sends to each receiver that it was told of. Check the signature over the bytes as they came, and that the timestamp is of now; then ask for `fits`. The same message may come again: it has the same `webhook-id`.
+         *
+         *     Any status from 200 to 299 says that it was taken, 410 that no more are wanted. With others, or without an answer, it is sent again a few times. Redirects are not followed. Whoever cannot be reached learns the same from `GET /v1/editions/latest`.
+         */
+        post: operations["editionPublished"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
 export interface components {
     schemas: {
         /** @description Which fields `data` has follows from `code`: some always, some perhaps, no others. A code that is not here is one that a catalogue gave its check. */
@@ -1973,7 +2020,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "depends" | "each-fits" | "each-fits-with-changes" | "each-unknown" | "none-fits" | "too-many-vehicles" | "no-way-together";
+            code: "depends" | "each-fits" | "each-fits-with-changes" | "each-unknown" | "none-fits" | "too-many-vehicles" | "no-way-together" | "each-proven" | "each-open" | "no-way-for-any" | "ways-depend" | "too-many-to-solve";
             data: {
                 count: unknown;
             };
@@ -2164,6 +2211,47 @@ export interface components {
                 text?: unknown;
             };
         };
+        /** @description An edition has been published: CloudEvents 1.0, in the structured mode. */
+        EditionPublished: {
+            /** @enum {string} */
+            specversion: "1.0";
+            /** @description The same whenever it is told again. */
+            id: string;
+            /** @description Where the editions of this catalogue are. */
+            source: string;
+            /** @enum {string} */
+            type: "faying.edition.published";
+            /**
+             * Format: date-time
+             * @description When it was published; UTC.
+             */
+            time: string;
+            /** @enum {string} */
+            datacontenttype: "application/json";
+            data: {
+                /**
+                 * @description The edition that was published.
+                 * @example 1
+                 */
+                edition: number;
+                /**
+                 * @description The one before it; null where it is the first.
+                 * @example 1
+                 */
+                from: number | null;
+                /**
+                 * @description Version of the kinds, of the judge and of the words: of what decides.
+                 * @example 0.5.0
+                 */
+                engine: string;
+                /** @description How many entities of each list it has. */
+                counts: {
+                    [key: string]: number;
+                };
+                /** @description Where what is different from the one before is to be had; a whole address where whoever runs the service said where it answers, else a path. */
+                fits: string;
+            };
+        };
         /** @description RFC 9457 problem details. */
         Problem: {
             /**
@@ -2245,12 +2333,14 @@ export interface components {
         /** @description One question that tells vehicles apart. */
         Ask: {
             /**
-             * @description The parameter to send the answer in; `fact` goes in `fact.<fact>`. Open: fields may be added.
+             * @description The parameter to send the answer in; `fact` goes in `fact.<fact>`, `fitted` in `fitted.<position>`. Open: fields may be added.
              * @enum {string}
              */
-            field: "make" | "model" | "variant" | "year" | "built" | "fact";
+            field: "make" | "model" | "variant" | "year" | "built" | "fact" | "fitted";
             /** @description Id of the fact that is asked for; null where `field` is not `fact`. */
             fact: string | null;
+            /** @description Id of the position of which it is asked what is fitted there now, whatever the works fitted: it leaves no vehicle out. Null where `field` is not `fitted`. */
+            position: string | null;
             /**
              * @description What is asked for.
              * @example Year of building
@@ -2570,7 +2660,7 @@ export interface components {
          *     - nothing: not-alone, search-cut-short, does-not-fit, no-position, goes-between, right-as-it-stands, open-as-it-stands, wrong-as-it-stands, faces-meet, faces-may-meet, faces-do-not-meet, nothing-to-change, no-way, no-way-so-far, wanted, demand-present, demand-stock, demand-unknowns, drop-present, drop-stock, drop-unknowns
          *     - `places` `names`? `text`?: fits-with-changes, fits-unless-alone
          *     - `places` `facts`?: may-fit-with-changes
-         *     - `count`: depends, each-fits, each-fits-with-changes, each-unknown, none-fits, too-many-vehicles, no-way-together
+         *     - `count`: depends, each-fits, each-fits-with-changes, each-unknown, none-fits, too-many-vehicles, no-way-together, each-proven, each-open, no-way-for-any, ways-depend, too-many-to-solve
          *     - `count` `places` `price`? `unpriced`? `facts`? `more`? `cheapest`?: ways-proven, ways-open, ways-so-far
          *     - `places` `price`? `unpriced`? `facts`? `text`?: route-proven, route-open
          *     - `because`? `a`? `b`? `left`? `right`? `part`? `missing`?: avoided, mating-fails, rule, loop, load, check, place, limit, becomes-open, present-fails, adapter-avoided
@@ -2879,7 +2969,7 @@ export interface components {
          * @enum {string}
          */
         Grade: "proven" | "open";
-        /** @description One thing to buy, to do or to take out. `unitPrice`, `price`, `labourHours`, `labour`, `source`, `fromLot`: from the view `trade` on. */
+        /** @description One thing to buy, to do or to take out. `unitPrice`, `price`, `labourHours`, `labour`, `fromLot`: from the view `trade` on. */
         KitLine: {
             /**
              * @description The same for the same thing done, in every route, edition and language.
@@ -2911,7 +3001,7 @@ export interface components {
             price?: string | null;
             offer: components["schemas"]["LineOffer"] | null;
             /** @description `offer`, `owned`, `lot`, `present`, `unpriced`; null for lines of no goods. Open. */
-            source?: string | null;
+            source: string | null;
             /** @description The lot that its goods come out of. */
             fromLot?: string | null;
             /** @description A decimal; null where nobody recorded it. */
@@ -3289,6 +3379,103 @@ export interface components {
                 [key: string]: number;
             };
         };
+        /** @description The first line is `start`, the last one `end`; between them is one for each pair or range. */
+        FitsFeedLine: {
+            start: components["schemas"]["FitsFeedStart"];
+        } | {
+            /** @description Its id. */
+            part: string;
+            /** @description Its id. */
+            vehicle: string;
+            /** @description Id of the place that takes the part. */
+            position: string;
+            alone: components["schemas"]["Outcome"];
+            verdict: components["schemas"]["Verdict"] & unknown;
+        } | {
+            /** @description Its id. */
+            part: string;
+            make: string;
+            model: string;
+            variant: string | null;
+            /** @description First and last month of building; null is not known, or still going on. */
+            built: (string | null)[];
+            /** @description Make, model, variant and months, for people. */
+            label: string;
+            /** @description Id of the place that takes the part. */
+            position: string;
+            alone: components["schemas"]["Outcome"];
+            verdict: components["schemas"]["Verdict"] & unknown;
+            /** @description How many vehicles it is of. */
+            vehicles: number;
+            /** @description Others of this make, model and variant that were, or may have been, built in these months come to something else, or have no such place: whoever has one must ask which it is. */
+            mixed: boolean;
+        } | {
+            /** @description Its id. */
+            part: string;
+            /** @description Its id. */
+            vehicle: string;
+            /** @description Id of the place that takes the part. */
+            position: string;
+            /**
+             * @description The other edition had this line, and this one has not.
+             * @enum {boolean}
+             */
+            gone: true;
+        } | {
+            /** @description Its id. */
+            part: string;
+            make: string;
+            model: string;
+            variant: string | null;
+            /** @description First and last month of building; null is not known, or still going on. */
+            built: (string | null)[];
+            /** @description Id of the place that takes the part. */
+            position: string;
+            alone: components["schemas"]["Outcome"];
+            /**
+             * @description The other edition had this line, and this one has not.
+             * @enum {boolean}
+             */
+            gone: true;
+        } | {
+            end: components["schemas"]["FitsFeedEnd"];
+        };
+        /** @description Of what the lines are; null is not narrowed. */
+        FitsFeedStart: {
+            /**
+             * @description The edition that the lines are of.
+             * @example 1
+             */
+            edition: number;
+            /**
+             * @description The edition that they differ from.
+             * @example 1
+             */
+            from: number | null;
+            /**
+             * @description Version of the kinds, of the judge and of the words: of what decides.
+             * @example 0.5.0
+             */
+            engine: string;
+            lang: string;
+            /** @enum {string} */
+            form: "pairs" | "ranges";
+            role: string | null;
+            alone: components["schemas"]["Outcome"][] | null;
+            part: string[] | null;
+            vehicle: string[] | null;
+        };
+        /** @description How many lines there were of what. */
+        FitsFeedEnd: {
+            /** @description Lines between the first and this one. */
+            lines: number;
+            alone: {
+                holds: number;
+                open: number;
+                fails: number;
+            };
+            gone: number;
+        };
         /** @description What the part comes to on every vehicle that may be meant. What is not recorded of a vehicle never leaves it out. */
         PartlyFitAnswer: {
             /**
@@ -3326,7 +3513,7 @@ export interface components {
             vehicles: components["schemas"]["MeantVehicle"][];
             counts: components["schemas"]["MeantCounts"];
             outcomes: components["schemas"]["OutcomeCount"][];
-            /** @description The fewest questions that settle it, the one that decides most first; empty where it is settled. Where too many vehicles may be meant, what narrows them. */
+            /** @description The fewest questions that settle it, the one that decides most first; what is fitted at a position is asked for where no fact tells it. Empty where it is settled, but for all that come to unknown: then what makes more of it. Where too many vehicles may be meant, what narrows them. */
             ask: components["schemas"]["SettlingAsk"][];
             /** @description One verdict is left whatever the answers to all of `ask` are. False where some of the vehicles are told apart by some answers alone, or not at all. */
             settles: boolean;
@@ -3355,12 +3542,14 @@ export interface components {
         /** @description One question, with what each answer leads to. */
         SettlingAsk: {
             /**
-             * @description The parameter to send the answer in; `fact` goes in `fact.<fact>`. Open: fields may be added.
+             * @description The parameter to send the answer in; `fact` goes in `fact.<fact>`, `fitted` in `fitted.<position>`. Open: fields may be added.
              * @enum {string}
              */
-            field: "make" | "model" | "variant" | "year" | "built" | "fact";
+            field: "make" | "model" | "variant" | "year" | "built" | "fact" | "fitted";
             /** @description Id of the fact that is asked for; null where `field` is not `fact`. */
             fact: string | null;
+            /** @description Id of the position of which it is asked what is fitted there now, whatever the works fitted: it leaves no vehicle out. Null where `field` is not `fitted`. */
+            position: string | null;
             /**
              * @description What is asked for.
              * @example Year of building
@@ -3716,10 +3905,10 @@ export interface components {
             currency: string | null;
             /** @enum {string} */
             tax: "net";
-            question: components["schemas"]["AskedKit"];
-            vehicle: string;
             /** @description The parts that the question names. */
             named: components["schemas"]["NamedPart"][];
+            question: components["schemas"]["AskedKit"];
+            vehicle: string;
             summary: components["schemas"]["SaidReason"];
             /** @description The search came to its end: the first route is the best that there is. */
             complete: boolean;
@@ -4023,13 +4212,195 @@ export interface components {
             /** @description One for each route; null where it is not known. */
             values: (string | number | boolean | null)[];
         };
+        /** @description What the conversion takes on every vehicle that may be meant. What is not recorded of a vehicle never leaves it out, and no route of one of them is shown for another. */
+        PartlyKitAnswer: {
+            /**
+             * @description The edition of the catalogue that answered.
+             * @example 1
+             */
+            edition: number;
+            /**
+             * @description Version of the kinds, of the judge and of the words: of what decides.
+             * @example 0.5.0
+             */
+            engine: string;
+            /**
+             * @description The language of the sentences.
+             * @example en
+             */
+            lang: string;
+            /**
+             * @description Languages that texts of the catalogue in this answer are in beside `lang`, since it has none in `lang`; empty where it has them all.
+             * @example []
+             */
+            textLang: string[];
+            /**
+             * @description In which units the texts have values; `low`, `high` and `unit` are metric always.
+             * @example recorded
+             * @enum {string}
+             */
+            units: "recorded" | "metric" | "imperial";
+            /** @description Number of the price and stock list that prices are from. It has a counter of its own. */
+            offers: number;
+            /**
+             * @description Null where the catalogue names none.
+             * @example EUR
+             */
+            currency: string | null;
+            /** @enum {string} */
+            tax: "net";
+            /** @description The parts that the question names. */
+            named: components["schemas"]["NamedPart"][];
+            /**
+             * @description Closed. That of the first of the routes that all vehicles have that may be meant, or `none` where none has one; `depends` where their routes are not the very same. Null as of one vehicle, and where too many may be meant to search for each.
+             * @enum {string|null}
+             */
+            grade: "proven" | "open" | "none" | "depends" | null;
+            /** @description Every search came to its end. */
+            complete: boolean;
+            /** @description Some vehicle has more routes than were asked for. */
+            more: boolean;
+            summary: components["schemas"]["SaidReason"];
+            /** @description Those that all of them have; none where it depends. */
+            routes: components["schemas"]["SharedRoute"][];
+            /** @description Why there is no route, where that is the same for all of them; else null. */
+            conflict: components["schemas"]["Conflict"] | null;
+            /** @description Those that may be meant, in the order of the list of vehicles; none where too many may. */
+            vehicles: components["schemas"]["MeantKits"][];
+            counts: components["schemas"]["MeantCounts"];
+            /** @description By the grade of the first route; the routes may be others all the same. */
+            outcomes: components["schemas"]["GradeCount"][];
+            /** @description The fewest questions that settle it, the one that decides most first; what is fitted at a position is asked for where no fact tells it. Empty where it is settled, but for all that come to unknown: then what makes more of it. Where too many vehicles may be meant, what narrows them. */
+            ask: components["schemas"]["KitSettlingAsk"][];
+            /** @description The same routes are left, or none, whatever the answers to all of `ask` are. False where some of the vehicles are told apart by some answers alone, or not at all. */
+            settles: boolean;
+            /** @description Of all routes of all of them. */
+            cautions: components["schemas"]["Caution"][];
+            /** @description The whole answer where one vehicle alone can be meant; else null. */
+            kits: components["schemas"]["KitAnswer"] | null;
+        };
+        /** @description A way of doing it that is the same for all vehicles. Why a line is there, what holds and what has to be found out, each says in its own answer. `order`: from the view `trade` on. */
+        SharedRoute: {
+            grade: components["schemas"]["Grade"];
+            /** @description Positions, in layout order. */
+            changes: string[];
+            lines: components["schemas"]["SharedLine"][];
+            recommended: components["schemas"]["SharedLine"][];
+            totals: components["schemas"]["KitTotals"];
+            order?: components["schemas"]["Order"][];
+        };
+        /** @description One thing to buy, to do or to take out. `unitPrice`, `price`, `fromLot`, `labourHours`, `labour`: from the view `trade` on. */
+        SharedLine: {
+            /**
+             * @description The same for the same thing done, in every route, edition and language.
+             * @example add:gearbox:gearbox-6-late
+             */
+            key: string;
+            /**
+             * @description `add`, `adapter`, `lot`, `work`, `extra`, `remove`, or `open`, which is only to get at something. Open: actions may be added.
+             * @example add
+             */
+            action: string;
+            position: string | null;
+            positionName: string | null;
+            mating: string | null;
+            /** @enum {string|null} */
+            hand: "left" | "right" | null;
+            /** @description Null for a lot, and for what is only opened. `donor:` with a lot and a position is what nobody recorded of a vehicle that is taken apart: it is in that lot alone. */
+            part: string | null;
+            lot: string | null;
+            work: string | null;
+            name: string;
+            maker: string | null;
+            skus: string[];
+            numbers: string[];
+            quantity: components["schemas"]["Quantity"];
+            /** @description Of one pack. */
+            unitPrice?: string | null;
+            /** @description Null where it is not known, and never 0 for that. */
+            price?: string | null;
+            offer: components["schemas"]["LineOffer"] | null;
+            /** @description `offer`, `owned`, `lot`, `present`, `unpriced`; null for lines of no goods. Open. */
+            source: string | null;
+            /** @description The lot that its goods come out of. */
+            fromLot?: string | null;
+            /** @description A decimal; null where nobody recorded it. */
+            labourHours?: string | null;
+            /** @description Null without a rate, or without hours. */
+            labour?: string | null;
+            leftOver: components["schemas"]["LeftOver"][];
+            /** @description Who must sign for it: `workshop` or `engineer`; null where nobody need. */
+            signOff: string | null;
+            reversible: boolean;
+        };
+        /** @description A vehicle that may be meant, and what its own answer comes to. */
+        MeantKits: {
+            /** @description Its id. */
+            vehicle: string;
+            label: string;
+            /**
+             * @description That of the first route; `none` where this edition has no route. Null where the search was cut short and had found none by then, or was not made.
+             * @enum {string|null}
+             */
+            grade: "proven" | "open" | "none" | null;
+            complete: boolean;
+            summary: components["schemas"]["SaidReason"];
+        };
+        /** @description How many vehicles come to it. */
+        GradeCount: {
+            /**
+             * @description That of the first route; `none` where this edition has no route. Null where the search was cut short and had found none by then, or was not made.
+             * @enum {string|null}
+             */
+            grade: "proven" | "open" | "none" | null;
+            count: number;
+        };
+        /** @description One question, with what each answer leads to. */
+        KitSettlingAsk: {
+            /**
+             * @description The parameter to send the answer in; `fact` goes in `fact.<fact>`, `fitted` in `fitted.<position>`. Open: fields may be added.
+             * @enum {string}
+             */
+            field: "make" | "model" | "variant" | "year" | "built" | "fact" | "fitted";
+            /** @description Id of the fact that is asked for; null where `field` is not `fact`. */
+            fact: string | null;
+            /** @description Id of the position of which it is asked what is fitted there now, whatever the works fitted: it leaves no vehicle out. Null where `field` is not `fitted`. */
+            position: string | null;
+            /**
+             * @description What is asked for.
+             * @example Year of building
+             */
+            name: string;
+            /** @description How to find it out; null where there is nothing to say. */
+            how: string | null;
+            /** @description Each of them leaves a vehicle. */
+            values: components["schemas"]["KitSettlingValue"][];
+        };
+        /** @description One answer, and what it leads to. */
+        KitSettlingValue: {
+            /**
+             * @description As the parameter takes it.
+             * @example 2004
+             */
+            value: string;
+            /** @description For people. */
+            label: string;
+            /** @description How many vehicles are left with this answer. One that does not record a fact or a variant counts at every value of it, so that these can come to more than there are. */
+            count: number;
+            /**
+             * @description What all vehicles come to that this answer leaves: `depends` unless they have the very same routes, of whatever grades those are. Null also where too many searches would have to be made to know it.
+             * @enum {string|null}
+             */
+            grade: "proven" | "open" | "none" | "depends" | null;
+            outcomes: components["schemas"]["GradeCount"][];
+        };
         /** @description A vehicle, what is wished for, and what may be used for it. */
         KitQuestion: {
             /**
              * @description Id of the vehicle.
              * @example lirren-1
              */
-            vehicle: string;
+            vehicle?: string;
             /**
              * @description What is known of this vehicle, by fact: what its tag says, which option it has. It wins over what is recorded of it.
              * @example {
@@ -4083,6 +4454,28 @@ export interface components {
              * @enum {string}
              */
             units?: "recorded" | "metric" | "imperial";
+            /**
+             * @description Of this make. Case, marks on letters and spaces at the ends make no difference.
+             * @example Corrablyn
+             */
+            make?: string;
+            /**
+             * @description Of this model. Case, marks on letters and spaces at the ends make no difference.
+             * @example Lirren
+             */
+            model?: string;
+            /** @description Of this variant, or of none on record. Case, marks on letters and spaces at the ends make no difference. */
+            variant?: string;
+            /**
+             * @description Built in some month of this year, by what is known.
+             * @example 2004
+             */
+            year?: number;
+            /**
+             * @description Built in this month, by what is known.
+             * @example 2004-06
+             */
+            built?: string;
             /** @description What the change must bring about, all of it. Without any, what fails on the vehicle as it stands is mended. */
             want?: components["schemas"]["Want"][];
             /** @description Positions that stay as they are. */
@@ -6110,9 +6503,56 @@ export interface operations {
             };
         };
     };
+    exportFits: {
+        parameters: {
+            query?: {
+                /** @description Only what is different from this edition: lines that are new or changed, and what is gone. */
+                from?: number;
+                /** @description Only parts of this role, by its id. */
+                role?: string;
+                /** @description Only those of these outcomes, with commas between them; all where left out. */
+                alone?: ("holds" | "open" | "fails")[];
+                /** @description Only these parts, by id, with commas between them. */
+                part?: string[];
+                /** @description Only these vehicles, by id, with commas between them; not for `form=ranges`. */
+                vehicle?: string[];
+                /** @description `pairs` (where it is left out): a line for each place of a vehicle that takes a part. `ranges`: one for vehicles of one make, model and variant that were built one after the other and on which the part comes to the same there, with words for people. */
+                form?: "pairs" | "ranges";
+                /** @description Language of the sentences, as an RFC 5646 tag; spoken are en and de. It wins over `Accept-Language`; one that is not spoken gets English, and the answer says so in `lang`. */
+                lang?: string;
+            };
+            header?: {
+                /** @description Languages wished for; `lang` wins over it. */
+                "Accept-Language"?: components["parameters"]["AcceptLanguage"];
+                /** @description Validators of the answers that are there already. */
+                "If-None-Match"?: components["parameters"]["IfNoneMatch"];
+            };
+            path: {
+                /**
+                 * @description Number of the edition, or `latest`.
+                 * @example 1
+                 */
+                number: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A line for each pair or range. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": string;
+                    "text/csv": string;
+                };
+            };
+        };
+    };
     findKits: {
         parameters: {
-            query: {
+            query?: {
                 /**
                  * @description `fact.<fact>`: what is known of this vehicle, such as which option it has. At most 8; POST takes more.
                  * @example {
@@ -6141,7 +6581,17 @@ export interface operations {
                     [key: string]: string;
                 };
                 /** @description Id of the vehicle. */
-                vehicle: string;
+                vehicle?: string;
+                /** @description Of this make. Case, marks on letters and spaces at the ends make no difference. */
+                make?: string;
+                /** @description Of this model. Case, marks on letters and spaces at the ends make no difference. */
+                model?: string;
+                /** @description Of this variant, or of none on record. Case, marks on letters and spaces at the ends make no difference. */
+                variant?: string;
+                /** @description Built in some month of this year, by what is known. */
+                year?: number;
+                /** @description Built in this month, by what is known. */
+                built?: string;
                 /** @description What is wished for: parts, each with `@` and a position behind it if need be, or `lot:` and a lot, which is used whole if the vehicle can take that. At most 4; POST takes more, and conditions. */
                 want?: string[];
                 /** @description Positions that stay as they are. */
@@ -6202,13 +6652,13 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description The routes, each with its lines. */
+            /** @description The routes, each with its lines; where no vehicle is named, those that all have that may be meant, and what to ask. */
             200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["KitAnswer"];
+                    "application/json": components["schemas"]["KitAnswer"] | components["schemas"]["PartlyKitAnswer"];
                 };
             };
         };
@@ -6229,13 +6679,13 @@ export interface operations {
             };
         };
         responses: {
-            /** @description The routes, each with its lines. */
+            /** @description The routes, each with its lines; where no vehicle is named, those that all have that may be meant, and what to ask. */
             200: {
                 headers: {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["KitAnswer"];
+                    "application/json": components["schemas"]["KitAnswer"] | components["schemas"]["PartlyKitAnswer"];
                 };
             };
         };
@@ -8295,6 +8745,42 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["Ready"];
                 };
+            };
+        };
+    };
+    editionPublished: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The `id` of the event. */
+                "webhook-id": string;
+                /** @description Seconds since 1970 at which this attempt was made. */
+                "webhook-timestamp": string;
+                /** @description Standard Webhooks 1.0.0: `v1,` and the HMAC-SHA256 of id, timestamp and body with dots between them, in base64; while a secret is being replaced, one for each, with spaces between. */
+                "webhook-signature": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/cloudevents+json": components["schemas"]["EditionPublished"];
+            };
+        };
+        responses: {
+            /** @description It was taken; any status from 200 to 299 says so. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description No more of them are wanted. */
+            410: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
         };
     };

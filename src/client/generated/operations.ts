@@ -15,6 +15,7 @@ export const OPERATIONS: Readonly<Record<string, OperationTraits>> = {
   "get /v1/vehicles/{id}/fits": { edition: "query", lang: "query", repeatable: true },
   "get /v1/parts/{id}/fits": { edition: "query", lang: "query", repeatable: true },
   "post /v1/fit/batch": { edition: "query", lang: "query", repeatable: true },
+  "get /v1/editions/{number}/fits": { edition: null, lang: "query", repeatable: true },
   "get /v1/kits": { edition: "query", lang: "query", repeatable: true },
   "post /v1/kits": { edition: "body", lang: "body", repeatable: true },
   "post /v1/inspect": { edition: "body", lang: "body", repeatable: true },

@@ -55,6 +55,11 @@ export const ENGLISH_LIMITS: LimitWords = {
     'search for changes 20.',
   namesLookedUp: 'Parts or vehicles that are named at once; a URL may be full before.',
   fitsSolved: 'Entries of a list of fits for which changes are looked for.',
+  vehiclesJudged:
+    'Vehicles that may be meant where a question says what is known of one: of more it is asked ' +
+    'first what tells them apart.',
+  vehiclesSolved:
+    'Of these, those that something tells apart and for which changes are looked for.',
   wishCharacters: 'What is read of `Accept` and of `Accept-Language`; the rest is left unread.',
   faultsTold: 'Faults of one request that a problem lists in `errors`; the rest is left out.',
 };

@@ -58,6 +58,11 @@ export const GERMAN_LIMITS: LimitWords = {
   namesLookedUp:
     'Teile oder Fahrzeuge, die zugleich genannt werden; vorher kann die URL voll sein.',
   fitsSolved: 'Einträge einer Liste dessen, was passt, für die Änderungen gesucht werden.',
+  vehiclesJudged:
+    'Fahrzeuge, die eine Frage meinen kann, die sagt, was von einem bekannt ist: bei mehr wird ' +
+    'zuerst gefragt, was sie unterscheidet.',
+  vehiclesSolved:
+    'Davon diejenigen, die etwas unterscheidet und für die Änderungen gesucht werden.',
   wishCharacters: 'Was von `Accept` und von `Accept-Language` gelesen wird, der Rest nicht.',
   faultsTold: 'Fehler einer Anfrage, die ein Problem in `errors` aufzählt; der Rest fehlt dort.',
 };

@@ -34,7 +34,7 @@ const FIT_ANSWERS: ShownObjects = {
   MeantVehicle: { public: 'vehicle label alone verdict complete' },
   MeantCounts: { public: 'total' },
   OutcomeCount: { public: 'verdict count' },
-  SettlingAsk: { public: 'field fact name how values' },
+  SettlingAsk: { public: 'field fact position name how values' },
   SettlingValue: { public: 'value label count verdict outcomes' },
   FittingPartList: { public: `${TEXTS} items next counts vehicle label offers` },
   FittingPart: { public: `part name maker numbers supersededBy donor kit ${LISTED}` },
@@ -99,6 +99,22 @@ const KITS: ShownObjects = {
       'conflict',
     trade: 'bound compare',
   },
+  PartlyKitAnswer: {
+    public:
+      `${VALUES} offers currency tax named grade complete more summary routes conflict vehicles ` +
+      'counts outcomes ask settles cautions kits',
+  },
+  SharedRoute: { public: 'grade changes lines recommended totals', trade: 'order' },
+  SharedLine: {
+    public:
+      'key action position positionName mating hand part lot work name maker skus numbers ' +
+      'quantity offer source leftOver signOff reversible',
+    trade: 'unitPrice price fromLot labourHours labour',
+  },
+  MeantKits: { public: 'vehicle label grade complete summary' },
+  GradeCount: { public: 'grade count' },
+  KitSettlingAsk: { public: 'field fact position name how values' },
+  KitSettlingValue: { public: 'value label count grade outcomes' },
   Bound: { public: 'grade cost' },
   Route: {
     public:

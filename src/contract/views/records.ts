@@ -51,7 +51,7 @@ export const SHOWN_RECORDS: ShownObjects = {
   FittedByFact: { trade: 'value valueName occupant part partName' },
   AskableValue: { trade: 'position hand part partName parameter name askedAs recorded' },
   WorksAdapters: { trade: 'mating between adapters' },
-  Ask: { public: 'field fact name how values' },
+  Ask: { public: 'field fact position name how values' },
   AskValue: { public: 'value label count' },
   IdentifyAnswer: {
     public: `${TEXTS} vin candidates counts excluded ask warnings cautions`,

@@ -29,6 +29,11 @@ const kits: Readonly<Record<(typeof KIT_CODES)[number], CodeExample>> = {
   'no-way': () => ({}),
   'no-way-together': () => ({ count: 2 }),
   'no-way-so-far': () => ({}),
+  'each-proven': () => ({ count: 2 }),
+  'each-open': () => ({ count: 2 }),
+  'no-way-for-any': () => ({ count: 3 }),
+  'ways-depend': () => ({ count: 4 }),
+  'too-many-to-solve': () => ({ count: 60 }),
   'route-proven': (t) => ({ places: 10, price: t.money('2792.00'), text: 'workshop' }),
   'route-open': (t) => ({ places: 2, price: t.money('480.00'), facts: 1 }),
 };

@@ -102,6 +102,16 @@ const summaries = {
   'no-way-together': (d: ReasonData) =>
     `Not all of this can be had together: ${number(d.count ?? 0)} demands contradict each other.`,
   'no-way-so-far': () => 'The search ended at its limit of steps, and had found no way by then.',
+  'each-proven': (d: ReasonData) =>
+    `There are proven ways, the same whichever of ${d.count ?? 0} vehicles it is.`,
+  'each-open': (d: ReasonData) =>
+    `There are ways, none proven, the same whichever of ${d.count ?? 0} vehicles it is.`,
+  'no-way-for-any': (d: ReasonData) =>
+    `This edition of the catalogue has no way, whichever of ${d.count ?? 0} vehicles it is.`,
+  'ways-depend': (d: ReasonData) =>
+    `What it takes depends on which of ${d.count ?? 0} vehicles it is.`,
+  'too-many-to-solve': (d: ReasonData) =>
+    `It could be any of ${d.count ?? 0} vehicles: say more of it to know what it takes.`,
   'route-proven': (d: ReasonData) => `Proven: ${inFigures(d)}${onceSigned(d)}.`,
   'route-open': (d: ReasonData) => `Not proven: ${inFigures(d)}${onceSigned(d)}.`,
 } as const;

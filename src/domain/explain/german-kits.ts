@@ -96,6 +96,19 @@ const summaries = {
     `Das geht nicht alles zugleich: ${start(number(d.count ?? 0))} Forderungen widersprechen sich.`,
   'no-way-so-far': () =>
     'Die Suche endete an der Grenze ihrer Schritte und hat bis dahin keinen Weg gefunden.',
+  'each-proven': (d: ReasonData) =>
+    `Es gibt belegte Wege, und dieselben, welches von ${d.count ?? 0} Fahrzeugen es auch ist.`,
+  'each-open': (d: ReasonData) =>
+    `Es gibt Wege, keiner belegt, und dieselben, welches von ${d.count ?? 0} Fahrzeugen es auch ` +
+    'ist.',
+  'no-way-for-any': (d: ReasonData) =>
+    `Diese Ausgabe des Katalogs hat keinen Weg, welches von ${d.count ?? 0} Fahrzeugen es auch ` +
+    'ist.',
+  'ways-depend': (d: ReasonData) =>
+    `Was es braucht, kommt darauf an, welches von ${d.count ?? 0} Fahrzeugen es ist.`,
+  'too-many-to-solve': (d: ReasonData) =>
+    `Es kann eines von ${d.count ?? 0} Fahrzeugen sein: erst mit mehr Angaben ist zu sagen, was ` +
+    'es braucht.',
   'route-proven': (d: ReasonData) => `Belegt: ${inFigures(d)}${onceSigned(d)}.`,
   'route-open': (d: ReasonData) => `Offen: ${inFigures(d)}${onceSigned(d)}.`,
 } as const;

@@ -216,6 +216,11 @@ export const KIT_CODES = [
   'no-way',
   'no-way-together',
   'no-way-so-far',
+  'each-proven',
+  'each-open',
+  'no-way-for-any',
+  'ways-depend',
+  'too-many-to-solve',
   'route-proven',
   'route-open',
 ] as const;

@@ -5,6 +5,8 @@
 export interface VehicleWords {
   /** What is asked for, and how to find it out; null where that needs no word. */
   readonly fields: Readonly<Record<VehicleField, FieldWords>>;
+  /** What is fitted at a place. */
+  readonly lookedAt: LookedAtWords;
   /** What is told of a vehicle agrees with its record, or nobody recorded it. */
   readonly agrees: (name: string) => string;
   readonly notRecorded: (name: string) => string;
@@ -17,6 +19,12 @@ export type VehicleField = 'make' | 'model' | 'variant' | 'year' | 'built' | 'vi
 export interface FieldWords {
   readonly name: string;
   readonly how: string | null;
+}
+
+export interface LookedAtWords {
+  readonly how: string;
+  /** Where nothing is fitted. */
+  readonly nothing: string;
 }
 
 export const ENGLISH_VEHICLES: VehicleWords = {
@@ -36,6 +44,10 @@ export const ENGLISH_VEHICLES: VehicleWords = {
       name: 'Vehicle identification number',
       how: 'It stands on a plate and is stamped into the body; papers may have it wrong.',
     },
+  },
+  lookedAt: {
+    how: 'Look at what is fitted there now, whatever the works fitted: its number tells it best.',
+    nothing: 'nothing',
   },
   agrees: (name) => `${name}: as recorded.`,
   notRecorded: (name) => `${name}: not recorded, so it may be.`,
@@ -62,6 +74,10 @@ export const GERMAN_VEHICLES: VehicleWords = {
       name: 'Fahrzeug-Identifizierungsnummer',
       how: 'Sie steht auf einem Schild und ist eingeschlagen; Papiere können sich irren.',
     },
+  },
+  lookedAt: {
+    how: 'Nachsehen, was jetzt dort eingebaut ist, gleich was ab Werk: am besten an der Nummer.',
+    nothing: 'nichts',
   },
   agrees: (name) => `${name}: wie erfasst.`,
   notRecorded: (name) => `${name}: nicht erfasst, also möglich.`,

@@ -9,7 +9,7 @@ import { GERMAN } from './german.js';
 import type { NumberWords } from './number-words.js';
 import { CAUTION_GROUPS, REASON_CODES, type Reason, type ReasonCode } from './reason.js';
 import type { Compared, Words } from './sentence.js';
-import type { FieldWords, VehicleField } from './vehicle-words.js';
+import type { FieldWords, LookedAtWords, VehicleField } from './vehicle-words.js';
 
 /** The languages that sentences can be said in; whatever else is said has words in each. */
 export type Language = 'en' | 'de';
@@ -93,6 +93,11 @@ export function sayOfDonor(
 /** What is asked of a vehicle, and how to find it out. */
 export function sayField(field: VehicleField, lang: string): FieldWords {
   return wordsOf(lang).vehicles.fields[field];
+}
+
+/** How to find out what is fitted at a place, and what is said where nothing is. */
+export function sayLookedAt(lang: string): LookedAtWords {
+  return wordsOf(lang).vehicles.lookedAt;
 }
 
 /** Why a vehicle may be meant: what was told agrees with its record, or is not recorded. */

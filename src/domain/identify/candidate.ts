@@ -9,6 +9,12 @@ import type { Vehicle } from '../catalogue/catalogue.js';
 /** So many of those that may be meant are told one by one. */
 export const MOST_CANDIDATES = 50;
 
+/** Of so many that may be meant each is judged by itself. */
+export const MOST_JUDGED = 200;
+
+/** For so many of those that something tells apart changes are searched for. */
+export const MOST_SOLVED = 20;
+
 /** A vehicle as it is looked for: its names in the form in which they are compared. */
 export interface Candidate {
   readonly vehicle: Vehicle;

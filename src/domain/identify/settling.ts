@@ -5,11 +5,19 @@
  * Two vehicles that come to different things are told apart for certain by a question to which no
  * answer is true of both; where there is none, by one that some answer tells them apart by. What
  * nobody recorded could be anything (see `candidate.ts`), so it tells nothing apart for certain.
+ *
+ * An answer that is laid over the vehicles (see `question.ts`) can change what each comes to, so
+ * they are asked again with it. First questions are tried that are not laid; then one fact that is,
+ * or those that tell the vehicles apart by what is recorded; and only where no fact does it, one
+ * place of which it is asked what is fitted there: it is worth asking where, whatever stands there,
+ * the vehicles that are left come to the same.
  */
 
-import type { Fact } from '../catalogue/catalogue.js';
-import type { AskContext, AskField } from './ask.js';
-import { type Candidate, isBuiltBetween, monthText } from './candidate.js';
+import type { Catalogue } from '../catalogue/catalogue.js';
+import { type AskContext, asksFor } from './ask.js';
+import type { Candidate } from './candidate.js';
+import { bestAlone, fewest, meanUndecided, type Pair, pairsOf, sortsOf } from './pairs.js';
+import { placeQuestions, type Question, questionsFor, type SettlingField } from './question.js';
 
 /** A vehicle that is meant, perhaps, and what comes of the part on it. */
 export interface Settled<Outcome> {
@@ -17,10 +25,37 @@ export interface Settled<Outcome> {
   readonly outcome: Outcome;
 }
 
+/** What is told of the vehicle besides: a fact, or what is fitted at a place. */
+export interface ToldBesides {
+  readonly facts: ReadonlyMap<string, string>;
+  readonly fitted: ReadonlyMap<string, string>;
+}
+
+export interface SettlingContext<Outcome> extends AskContext {
+  readonly catalogue: Catalogue;
+  /** Facts that the question itself reads. */
+  readonly read: ReadonlySet<string>;
+  /** Places of which it is known what is fitted there. */
+  readonly places: ReadonlySet<string>;
+  /** Places that are asked about before others. */
+  readonly near: ReadonlySet<string>;
+  /** What a vehicle comes to with this told besides; null where no more may be asked. */
+  readonly outcomeWith: (
+    candidate: Candidate,
+    told: ToldBesides,
+  ) => { readonly outcome: Outcome } | null;
+  /** What stands for an outcome that nobody asked for. */
+  readonly notAsked: Outcome;
+  /** Whether more than is known now could make another one of it, for the same vehicle. */
+  readonly isOpen: (outcome: Outcome) => boolean;
+}
+
 export interface SettlingAsk<Outcome> {
-  readonly field: AskField;
+  readonly field: SettlingField;
   /** The fact that is asked for; null where it is another field. */
   readonly fact: string | null;
+  /** The place of which it is asked what is fitted there; null where it is another field. */
+  readonly position: string | null;
   readonly values: readonly SettlingValue<Outcome>[];
 }
 
@@ -41,249 +76,223 @@ export interface Settling<Outcome> {
 /** So many sorts of vehicles are told apart exactly; of more, the best question alone is found. */
 const MOST_SORTS = 200;
 
+/** Where nobody is asked one by one: what narrows the list, and nothing is known of outcomes. */
+export function narrowingAsks(
+  candidates: readonly Candidate[],
+  context: AskContext,
+): SettlingAsk<null>[] {
+  return asksFor(candidates, context).map(({ field, fact, values }) => {
+    const counted = values.map(({ value, count }) => {
+      return { value, outcomes: Array.from({ length: count }, () => null) };
+    });
+    return { field, fact, position: null, values: counted };
+  });
+}
+
 export function settlingAsks<Outcome>(
   all: readonly Settled<Outcome>[],
-  context: AskContext,
+  context: SettlingContext<Outcome>,
 ): Settling<Outcome> {
-  const questions = questionsFor(
-    all.map(({ candidate }) => candidate),
-    context,
-  );
-  const sorts = sortsOf(all, questions);
-  const pairs = sorts.length > MOST_SORTS ? null : pairsOf(sorts);
-  const chosen = pairs === null ? bestAlone(sorts, questions) : fewest(pairs, questions.length);
-  const asked = chosen.flatMap((index) => questions[index] ?? []);
-  const ranked = asked
-    .map((question) => ({ question, left: undecided(question, all) }))
-    .sort((a, b) => a.left - b.left);
-  return {
-    asks: ranked.map(({ question }) => askOf(question, all)),
-    isCertain: pairs?.every(({ isCertain }) => isCertain) ?? false,
-  };
+  return new Settler(all, context).settle();
 }
 
-interface Question {
-  readonly field: AskField;
-  readonly fact: string | null;
-  /** Who each answer may be true of, as indices of the candidates. */
-  readonly answers: readonly { readonly value: string; readonly members: ReadonlySet<number> }[];
-}
-
-/** What can be asked and is not known; only what leaves some out with some answer. */
-function questionsFor(candidates: readonly Candidate[], context: AskContext): Question[] {
-  const { year, built, facts } = context.known;
-  const names = (['make', 'model', 'variant'] as const).map((field) =>
-    nameQuestion(candidates, field),
-  );
-  const months = built !== null ? [] : [builtQuestion(candidates, year, context.latestYear)];
-  const asked = [...context.facts.values()].filter(({ id }) => !facts.has(id));
-  const all = [...names, ...months, ...asked.map((fact) => factQuestion(candidates, fact))];
-  return all.filter(({ answers }) =>
-    answers.some(({ members }) => members.size > 0 && members.size < candidates.length),
-  );
-}
-
-function nameQuestion(
-  candidates: readonly Candidate[],
-  field: 'make' | 'model' | 'variant',
-): Question {
-  const spelt = new Map<string, string>();
-  for (const candidate of candidates) {
-    const name = candidate[field];
-    if (name !== null && !spelt.has(name)) spelt.set(name, candidate.vehicle[field] ?? name);
-  }
-  const answers = [...spelt].map(([name, value]) => {
-    return { value, members: membersOf(candidates, (one) => (one[field] ?? name) === name) };
-  });
-  return { field, fact: null, answers };
-}
-
-/** The year; the month once that is known. */
-function builtQuestion(
-  candidates: readonly Candidate[],
-  year: number | null,
-  latestYear: number,
-): Question {
-  if (year !== null) {
-    const months = Array.from({ length: 12 }, (_, index) => monthText(year, index + 1));
-    return {
-      field: 'built',
-      fact: null,
-      answers: months.map((one) => builtIn(candidates, one, one, one)),
-    };
-  }
-  const known = candidates.flatMap(({ vehicle }) => vehicle.built.flatMap((month) => month ?? []));
-  const years = known.map((month) => Number(month.slice(0, 4)));
-  const isOpen = candidates.some(({ vehicle }) => vehicle.built[1] === null);
-  const first = Math.min(...years);
-  const last = Math.max(...years, isOpen ? latestYear : first);
-  const span =
-    years.length === 0 ? [] : Array.from({ length: last - first + 1 }, (_, at) => first + at);
-  const answers = span.map((one) =>
-    builtIn(candidates, String(one), monthText(one, 1), monthText(one, 12)),
-  );
-  return { field: 'year', fact: null, answers };
-}
-
-function builtIn(candidates: readonly Candidate[], value: string, from: string, until: string) {
-  const members = membersOf(candidates, ({ vehicle }) => isBuiltBetween(vehicle, from, until));
-  return { value, members };
-}
-
-function factQuestion(candidates: readonly Candidate[], { id, values }: Fact): Question {
-  const answers = [...values.keys()].map((value) => {
-    const members = membersOf(
-      candidates,
-      ({ vehicle }) => (vehicle.facts.get(id) ?? value) === value,
-    );
-    return { value, members };
-  });
-  return { field: 'fact', fact: id, answers };
-}
-
-function membersOf(
-  candidates: readonly Candidate[],
-  isTrueOf: (candidate: Candidate) => boolean,
-): Set<number> {
-  return new Set(candidates.flatMap((one, index) => (isTrueOf(one) ? [index] : [])));
-}
-
-/** Vehicles of which the same is true, as far as it is asked, and that come to the same. */
-interface Sort<Outcome> {
-  readonly outcome: Outcome;
-  /** For each question, which of its answers are true of them. */
-  readonly answers: readonly ReadonlySet<number>[];
-}
-
-function sortsOf<Outcome>(
-  all: readonly Settled<Outcome>[],
-  questions: readonly Question[],
-): Sort<Outcome>[] {
-  const found = new Map<string, Sort<Outcome>>();
-  for (const [index, { outcome }] of all.entries()) {
-    const answers = questions.map(
-      (question) =>
-        new Set(question.answers.flatMap(({ members }, at) => (members.has(index) ? [at] : []))),
-    );
-    const key = `${String(outcome)} ${answers.map((own) => [...own].join()).join(' ')}`;
-    if (!found.has(key)) found.set(key, { outcome, answers });
-  }
-  return [...found.values()];
-}
-
-/** Two sorts that come to different things, and the questions that tell them apart. */
-interface Pair {
-  readonly by: readonly number[];
+interface Plan {
+  readonly questions: readonly Question[];
   readonly isCertain: boolean;
 }
 
-function pairsOf<Outcome>(sorts: readonly Sort<Outcome>[]): Pair[] {
-  return sorts.flatMap((a, at) =>
-    sorts.slice(at + 1).flatMap((b): Pair[] => {
-      if (a.outcome === b.outcome) return [];
-      const certain = a.answers.flatMap((own, index) =>
-        areDisjoint(own, b.answers[index] ?? NOBODY) ? [index] : [],
+class Settler<Outcome> {
+  readonly #all: readonly Settled<Outcome>[];
+  readonly #candidates: readonly Candidate[];
+  readonly #context: SettlingContext<Outcome>;
+  readonly #questions: readonly Question[];
+  readonly #plain: readonly Question[];
+
+  constructor(all: readonly Settled<Outcome>[], context: SettlingContext<Outcome>) {
+    this.#all = all;
+    this.#candidates = all.map(({ candidate }) => candidate);
+    this.#context = context;
+    this.#questions = questionsFor(this.#candidates, context);
+    this.#plain = this.#questions.filter(({ isLaid }) => !isLaid);
+  }
+
+  settle(): Settling<Outcome> {
+    const [first] = this.#all;
+    if (first === undefined) return { asks: [], isCertain: true };
+    const isOne = this.#all.every(({ outcome }) => outcome === first.outcome);
+    const { questions, isCertain } = isOne
+      ? this.#opening(first.outcome)
+      : (this.#deciding() ?? this.#best());
+    const asks = questions.map((question) => this.#askOf(question));
+    const ranked = asks
+      .map((ask) => ({ ask, left: meanUndecided(ask.values.map(({ outcomes }) => outcomes)) }))
+      .sort((a, b) => a.left - b.left);
+    return { asks: ranked.map(({ ask }) => ask), isCertain };
+  }
+
+  /** Where all come to the same and more could be known: one answer that makes more of it. */
+  #opening(outcome: Outcome): Plan {
+    const nothing = { questions: [], isCertain: true };
+    if (!this.#context.isOpen(outcome)) return nothing;
+    const tells = ({ questions, isCertain }: Plan) =>
+      isCertain &&
+      questions.length === 1 &&
+      questions.some((question) =>
+        this.#askOf(question).values.some((value) => value.outcomes[0] !== outcome),
       );
-      if (certain.length > 0) return [{ by: certain, isCertain: true }];
-      const perhaps = a.answers.flatMap((own, index) =>
-        !areSame(own, b.answers[index] ?? NOBODY) ? [index] : [],
-      );
-      return [{ by: perhaps, isCertain: false }];
-    }),
+    return this.#first(this.#laidFacts(), tells) ?? this.#first(this.#places(), tells) ?? nothing;
+  }
+
+  /** One that settles it for certain; null where there is none. */
+  #deciding(): Plan | null {
+    const isCertain = (plan: Plan) => plan.isCertain;
+    const plain = this.#planWith([]);
+    if (plain?.isCertain === true && plain.questions.length === 1) return plain;
+    const laid = this.#best().questions.filter((one) => one.isLaid);
+    const together = laid.length > 1 && waysThrough(laid) <= MOST_WAYS;
+    const plans = [
+      plain,
+      this.#first(this.#laidFacts(), isCertain),
+      together ? this.#planWith(laid) : null,
+    ].filter((plan): plan is Plan => plan?.isCertain === true);
+    const [best] = plans.sort((a, b) => a.questions.length - b.questions.length);
+    return best ?? this.#first(this.#places(), isCertain);
+  }
+
+  #laidFacts(): readonly Question[] {
+    return this.#questions.filter(({ isLaid }) => isLaid);
+  }
+
+  #places(): readonly Question[] {
+    const { places, near } = this.#context;
+    return placeQuestions(this.#candidates, places, near);
+  }
+
+  /** The one with the fewest questions of the plans that lay one of these. */
+  #first(laid: readonly Question[], isGood: (plan: Plan) => boolean): Plan | null {
+    let best: Plan | null = null;
+    for (const question of laid) {
+      const plan = this.#planWith([question]);
+      if (plan === null || !isGood(plan)) continue;
+      if (best === null || plan.questions.length < best.questions.length) best = plan;
+      if (best.questions.length === 1) break;
+    }
+    return best;
+  }
+
+  /**
+   * These questions, and the fewest of those that are not laid that tell apart what is left for
+   * each way of answering them. Null where that cannot be told, as too much would have to be
+   * asked; and where it does not settle for certain what is laid.
+   */
+  #planWith(laid: readonly Question[]): Plan | null {
+    const pairs: Pair[] = [];
+    for (const way of waysOf(laid)) {
+      const own = this.#pairsLeft(way, laid.length > 0);
+      if (own === null) return null;
+      pairs.push(...own);
+    }
+    const chosen = fewest(pairs, this.#plain.length);
+    const plain = chosen.flatMap((index) => this.#plain[index] ?? []);
+    return { questions: [...laid, ...plain], isCertain: areCertain(pairs) };
+  }
+
+  /** @param isStrict null also where two of them are not told apart for certain. */
+  #pairsLeft(way: Way, isStrict: boolean): readonly Pair[] | null {
+    const left: { readonly index: number; readonly outcome: Outcome }[] = [];
+    const seen = new Set<Outcome>();
+    for (const index of this.#candidates.keys()) {
+      if (way.answers.some(({ members }) => !members.has(index))) continue;
+      const asked = this.#outcomeOf(index, way.told);
+      if (asked === null) return null;
+      const { outcome } = asked;
+      left.push({ index, outcome });
+      // Before more of them are asked: what these two come to may be reason enough.
+      const isNew = isStrict && !seen.has(outcome);
+      if (isNew && !areCertain(pairsOf(sortsOf(left, this.#plain)))) return null;
+      seen.add(outcome);
+    }
+    const sorts = sortsOf(left, this.#plain);
+    if (sorts.length > MOST_SORTS) return null;
+    const pairs = pairsOf(sorts);
+    return isStrict && !areCertain(pairs) ? null : pairs;
+  }
+
+  #outcomeOf(index: number, told: ToldBesides): { readonly outcome: Outcome } | null {
+    const one = this.#all[index];
+    if (one === undefined) throw new RangeError(`there is no vehicle ${index}`);
+    if (told.facts.size === 0 && told.fitted.size === 0) return one;
+    return this.#context.outcomeWith(one.candidate, told);
+  }
+
+  /** By what is recorded alone: nothing settles it for certain, or there are too many sorts. */
+  #best(): Plan {
+    const all = this.#all.map(({ outcome }, index) => ({ index, outcome }));
+    const sorts = sortsOf(all, this.#questions);
+    const chosen =
+      sorts.length > MOST_SORTS
+        ? bestAlone(sorts, this.#questions)
+        : fewest(pairsOf(sorts), this.#questions.length);
+    return { questions: chosen.flatMap((one) => this.#questions[one] ?? []), isCertain: false };
+  }
+
+  #askOf(question: Question): SettlingAsk<Outcome> {
+    const { field, fact, position, answers } = question;
+    const values = answers
+      .filter(({ members }) => members.size > 0)
+      .map((answer) => {
+        const told = toldBy(question, answer.value);
+        const asked = [...answer.members].map((index) => this.#outcomeOf(index, told));
+        const isAsked = asked.every((one) => one !== null);
+        const { notAsked } = this.#context;
+        const outcomes = asked.map((one) => (isAsked && one !== null ? one.outcome : notAsked));
+        return { value: answer.value, outcomes };
+      });
+    return { field, fact, position, values };
+  }
+}
+
+function areCertain(pairs: readonly Pair[]): boolean {
+  return pairs.every(({ isCertain }) => isCertain);
+}
+
+/** So many ways of answering several questions are tried. */
+const MOST_WAYS = 64;
+
+function waysThrough(questions: readonly Question[]): number {
+  return questions.reduce((ways, { answers }) => ways * answers.length, 1);
+}
+
+interface Way {
+  readonly answers: readonly Question['answers'][number][];
+  readonly told: ToldBesides;
+}
+
+/** Every way of answering all of them. */
+function waysOf(questions: readonly Question[]): Way[] {
+  const nothing: Way = { answers: [], told: { facts: new Map(), fitted: new Map() } };
+  return questions.reduce<Way[]>(
+    (ways, question) =>
+      ways.flatMap(({ answers, told }) =>
+        question.answers.map((answer) => {
+          const { facts, fitted } = toldBy(question, answer.value);
+          return {
+            answers: [...answers, answer],
+            told: {
+              facts: new Map([...told.facts, ...facts]),
+              fitted: new Map([...told.fitted, ...fitted]),
+            },
+          };
+        }),
+      ),
+    [nothing],
   );
 }
 
-const NOBODY: ReadonlySet<number> = new Set();
-
-function areDisjoint(a: ReadonlySet<number>, b: ReadonlySet<number>): boolean {
-  return ![...a].some((one) => b.has(one));
-}
-
-function areSame(a: ReadonlySet<number>, b: ReadonlySet<number>): boolean {
-  return a.size === b.size && [...a].every((one) => b.has(one));
-}
-
-/** A smallest set of questions with one for each pair that any tells apart; the first of equals. */
-function fewest(pairs: readonly Pair[], count: number): readonly number[] {
-  const told = pairs.filter(({ by }) => by.length > 0);
-  const needed = told.filter(({ by }) => by.length === 1).flatMap(({ by }) => by);
-  const fixed = [...new Set(needed)].sort((a, b) => a - b);
-  const open = told.filter(({ by }) => !by.some((one) => fixed.includes(one)));
-  for (let size = 0; size <= count; size += 1) {
-    const found = hitting(open, size, 0, count);
-    if (found !== null) return [...fixed, ...found];
-  }
-  throw new Error('all questions together tell apart what any of them does');
-}
-
-function hitting(
-  open: readonly Pair[],
-  size: number,
-  from: number,
-  count: number,
-): number[] | null {
-  const [first] = open;
-  if (first === undefined) return [];
-  if (size === 0) return null;
-  for (let one = from; one < count; one += 1) {
-    const left = open.filter(({ by }) => !by.includes(one));
-    if (left.length === open.length) continue;
-    const rest = hitting(left, size - 1, one + 1, count);
-    if (rest !== null) return [one, ...rest];
-  }
-  return null;
-}
-
-/** Of too many sorts: the question that leaves the fewest undecided. */
-function bestAlone<Outcome>(
-  sorts: readonly Sort<Outcome>[],
-  questions: readonly Question[],
-): readonly number[] {
-  const ranked = questions
-    .map((question, index) => {
-      const own = sorts.map(({ answers, outcome }) => ({ outcome, answers: answers[index] }));
-      const left = question.answers.map((_, at) =>
-        own.filter(({ answers }) => answers?.has(at) === true).map(({ outcome }) => outcome),
-      );
-      return { index, left: meanUndecided(left) };
-    })
-    .sort((a, b) => a.left - b.left);
-  return ranked.slice(0, 1).map(({ index }) => index);
-}
-
-/** How many pairs that come to different things an answer leaves, on average over the vehicles. */
-function undecided<Outcome>({ answers }: Question, all: readonly Settled<Outcome>[]): number {
-  return meanUndecided(
-    answers.map(({ members }) => [...members].flatMap((index) => all[index]?.outcome ?? [])),
-  );
-}
-
-function meanUndecided(left: readonly (readonly unknown[])[]): number {
-  const sum = left.reduce((all, { length }) => all + length, 0);
-  const weighed = left.map((outcomes) => outcomes.length * mixedPairs(outcomes));
-  return sum === 0 ? 0 : weighed.reduce((all, one) => all + one, 0) / sum;
-}
-
-function mixedPairs(outcomes: readonly unknown[]): number {
-  const counts = new Map<unknown, number>();
-  for (const one of outcomes) counts.set(one, (counts.get(one) ?? 0) + 1);
-  const same = [...counts.values()].reduce((sum, one) => sum + one * one, 0);
-  return (outcomes.length * outcomes.length - same) / 2;
-}
-
-function askOf<Outcome>(
-  { field, fact, answers }: Question,
-  all: readonly Settled<Outcome>[],
-): SettlingAsk<Outcome> {
-  const values = answers
-    .filter(({ members }) => members.size > 0)
-    .map(({ value, members }) => {
-      return {
-        value,
-        outcomes: [...members].flatMap((index) =>
-          all[index] === undefined ? [] : [all[index].outcome],
-        ),
-      };
-    });
-  return { field, fact, values };
+/** Nothing, where the answer only leaves vehicles out. */
+function toldBy({ isLaid, fact, position }: Question, value: string): ToldBesides {
+  return {
+    facts: new Map(isLaid && fact !== null ? [[fact, value]] : []),
+    fitted: new Map(position !== null ? [[position, value]] : []),
+  };
 }

@@ -11,9 +11,11 @@ import {
   kitUrlQuestionSchema,
 } from '../../contract/kit-question.js';
 import { KITS_PATH, KITS_QUERY } from '../../contract/kits.js';
-import { vehicleInput } from '../../contract/vehicle-input.js';
+import { knownOf } from '../../contract/known-vehicle.js';
+import { besideVehicle } from '../../contract/vehicle-input.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import { type KitInput, USUAL_KIT } from '../../usecases/kit-input.js';
+import type { PartlyKitInput } from '../../usecases/resolve-kits-partly.js';
 import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { type App, mount } from '../mount.js';
@@ -42,18 +44,35 @@ async function askKits(exchange: Exchange, service: Service): Promise<Response> 
 }
 
 function answer(exchange: Exchange, asked: KitQuestion, service: Service): Response {
-  const { resolveKitQuestion: judge } = service.useCases;
-  const question = { path: KITS_PATH, query: KITS_QUERY, asked, inputOf, judge } as const;
+  const { resolveKitQuestion: ofOne, resolveKitsPartly: ofSome } = service.useCases;
   const isConfidential = hasOwnPrices(asked);
-  return answerNaming(service, exchange, { ...question, hasPrices: true, isConfidential });
+  const of = {
+    path: KITS_PATH,
+    query: KITS_QUERY,
+    asked,
+    hasPrices: true,
+    isConfidential,
+  } as const;
+  const { vehicle } = asked;
+  if (vehicle === undefined) {
+    const inputOf = (_: KitQuestion, common: NamingInput): PartlyKitInput => {
+      return { ...besideOf(asked, common), known: knownOf(asked) };
+    };
+    return answerNaming(service, exchange, { ...of, inputOf, judge: ofSome });
+  }
+  const inputOf = (_: KitQuestion, common: NamingInput): KitInput => {
+    return { ...besideOf(asked, common), vehicle };
+  };
+  return answerNaming(service, exchange, { ...of, inputOf, judge: ofOne });
 }
 
 function hasOwnPrices({ offers = [], labourRate }: KitQuestion): boolean {
   return offers.length > 0 || labourRate !== undefined;
 }
 
-function inputOf(question: KitQuestion, common: NamingInput): KitInput {
-  return { ...vehicleInput(question, common), ...kitFields(question, USUAL_KIT) };
+/** All but which vehicle it is. */
+function besideOf(question: KitQuestion, common: NamingInput): Omit<KitInput, 'vehicle'> {
+  return { ...besideVehicle(question, common), ...kitFields(question, USUAL_KIT) };
 }
 
 /** The use-case points into conditions, which the question writes out. */

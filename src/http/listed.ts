@@ -12,10 +12,11 @@ import type { EditionHead } from '../usecases/ports.js';
 import type { ValuesInput } from '../usecases/question.js';
 import type { ReadInput } from '../usecases/read-one.js';
 import { type Asked, answerTo, type Lifetimes, type Settled, settle } from './asked.js';
+import { pointerCalled, questionInBody } from './body.js';
 import type { Exchange } from './exchange.js';
 import { checkForm, formRefusal } from './form.js';
 import { type App, mount } from './mount.js';
-import { Refusal } from './problem.js';
+import { type Place, Refusal } from './problem.js';
 import { decodeText, parameterAt, parameterCalled, questionInUrl, readQuery } from './query.js';
 import type { Service } from './service.js';
 
@@ -46,12 +47,25 @@ export function mountList<
   Input extends ListInput,
   Given extends object = object,
 >(app: App, service: Service, route: ListRoute<Question, Input, Given>): void {
-  const { operation } = route;
+  const { operation, schema } = route;
+  const { query, body } = operation;
+  const answer = (exchange: Exchange, question: Question) =>
+    answerList(exchange, service, route, question);
+  if (body !== null) {
+    mount(app, service, mountedAt(operation), {
+      mediaType: 'application/json',
+      ask: {
+        placeOf: pointerCalled,
+        answer: async (exchange) => answer(exchange, await questionInBody(exchange, schema)),
+      },
+    });
+    return;
+  }
   mount(app, service, mountedAt(operation), {
     mediaType: 'application/json',
     get: {
-      placeOf: (at) => parameterCalled(at, operation.query),
-      answer: (exchange) => answerList(exchange, service, route),
+      placeOf: (at) => parameterCalled(at, query),
+      answer: (exchange) => answer(exchange, questionInUrl(exchange, query, schema)),
     },
   });
 }
@@ -61,21 +75,21 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   service: Service,
   {
     operation,
-    schema,
     filters: filtersOf,
     usual,
     given,
     list,
     lifetimes,
   }: ListRoute<Question, Input, Given>,
+  question: Question,
 ): Response {
-  const { query } = operation;
   const { id, path } = placeIn(exchange, operation);
-  const question = questionInUrl(exchange, query, schema);
+  const query = operation.body === null ? operation.query : null;
+  const place = query === null ? pointerCalled('cursor') : OF_CURSOR;
   const filters = { ...filtersOf(question), ...(id === null ? {} : { id }) };
   const name = listName(operation, filters);
-  const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);
-  const { head, lang } = settledBy(cursor, question, service, exchange);
+  const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name, place);
+  const { head, lang } = settledBy(cursor, question, service, exchange, place);
   const common: ListInput = {
     edition: head.number,
     lang,
@@ -107,11 +121,14 @@ function placeIn(exchange: Exchange, operation: Operation) {
   return { id, path: path.replace(/\{\w+\}/, encodeURIComponent(id)) };
 }
 
+/** Where a cursor stands in a URL. */
+const OF_CURSOR: Place = { parameter: 'cursor' };
+
 /** Refuses what is no cursor of this list. */
-export function cursorOf(text: string, list: string): Cursor {
+export function cursorOf(text: string, list: string, place: Place = OF_CURSOR): Cursor {
   const cursor = readCursor(text);
   if (cursor?.list === list) return cursor;
-  throw cursorRefusal(cursor === null ? 'not-a-cursor' : 'cursor-of-another-list');
+  throw cursorRefusal(cursor === null ? 'not-a-cursor' : 'cursor-of-another-list', place);
 }
 
 /** The edition of the cursor; the question may name it too, but no other. */
@@ -120,20 +137,22 @@ function settledBy(
   asked: Asked,
   service: Service,
   exchange: Exchange,
+  place: Place,
 ): Settled {
   if (cursor === null) return settle(service, exchange, asked);
   const { edition } = asked;
   const head = service.library.find(cursor.edition);
   if (head === null || !isOf(cursor, head.hash) || (edition ?? head.number) !== head.number) {
-    throw cursorRefusal('cursor-of-another-edition');
+    throw cursorRefusal('cursor-of-another-edition', place);
   }
   return settle(service, exchange, { ...asked, edition: head.number });
 }
 
 export function cursorRefusal(
   code: 'not-a-cursor' | 'cursor-of-another-list' | 'cursor-of-another-edition',
+  place: Place = OF_CURSOR,
 ): Refusal {
-  return new Refusal('invalid-cursor', [{ parameter: 'cursor', code, data: {} }]);
+  return new Refusal('invalid-cursor', [{ ...place, code, data: {} }]);
 }
 
 interface ReadQuestion extends Asked {

@@ -15,6 +15,7 @@ import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
 import { addFits } from './fits.js';
 import { addIdentify } from './identify.js';
+import { addIdentifyPart } from './identify-part.js';
 import { addInspect } from './inspect.js';
 import { addKits } from './kits.js';
 import { addLint } from './lint.js';
@@ -90,6 +91,7 @@ function programOf(session: Session): Command {
     add(show, session);
   }
   addIdentify(program, session);
+  addIdentifyPart(program, session);
   addBatch(program, session);
   addEditions(program, session);
   addDriveline(program, session);

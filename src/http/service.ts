@@ -9,6 +9,7 @@ import { checkFit } from '../usecases/check-fit.js';
 import { checkFitPartly } from '../usecases/check-fit-partly.js';
 import { driveVehicle } from '../usecases/drive-vehicle.js';
 import { startFitBatch } from '../usecases/fit-batch.js';
+import { identifyPart } from '../usecases/identify-part.js';
 import { identifyVehicle } from '../usecases/identify-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -38,6 +39,7 @@ export const USE_CASES = {
   listFittedVehicles,
   startFitBatch,
   resolveKitQuestion,
+  identifyPart,
   identifyVehicle,
   inspectVehicle,
   driveVehicle,

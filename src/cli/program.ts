@@ -16,6 +16,7 @@ import { sayProblem } from './fault-text.js';
 import { addFit } from './fit.js';
 import { addFits } from './fits.js';
 import { addIdentify } from './identify.js';
+import { addIdentifyPart } from './identify-part.js';
 import { addInspect } from './inspect.js';
 import { addKeys } from './keys.js';
 import { addKits } from './kits.js';
@@ -95,6 +96,7 @@ function programOf(session: Session): Command {
     add(show, session);
   }
   addIdentify(program, session);
+  addIdentifyPart(program, session);
   addBatch(program, session);
   addExport(program, session);
   addEditions(program, session);

@@ -32,6 +32,7 @@ const NEEDS: Readonly<Record<string, Need>> = {
   '/v1/mate': OF_TRADE,
   '/v1/parts': OF_PUBLIC,
   '/v1/parts/{id}': OF_PUBLIC,
+  '/v1/parts/identify': OF_TRADE,
   '/v1/roles': OF_PUBLIC,
   '/v1/roles/{id}': OF_PUBLIC,
   '/v1/kinds': OF_TRADE,

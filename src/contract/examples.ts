@@ -259,6 +259,34 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
     search: 'part=sku%3AF-1001&part=44%2F10+077&part=gearbox-9',
   },
   {
+    operationId: 'identifyPart',
+    name: 'a-few-readings',
+    summary: 'A gearbox of which somebody counted the gears and read half a number',
+    body: {
+      role: 'gearbox',
+      numbers: ['CBL-2G-6…'],
+      measured: [{ on: { parameter: 'gear-count' }, value: '6', tool: 'count' }],
+    },
+  },
+  {
+    operationId: 'identifyPart',
+    name: 'face-by-its-kind',
+    summary: 'A shaft with a spline, off a vehicle; the others are named',
+    body: {
+      role: 'rear-half-shaft',
+      vehicle: 'lirren-1',
+      measured: [{ on: { kind: 'involute-spline', parameter: 'teeth' }, value: '25' }],
+      nameExcluded: true,
+      limit: 5,
+    },
+  },
+  {
+    operationId: 'identifyPart',
+    name: 'none-left',
+    summary: 'A number by which it can be no part: what comes nearest',
+    body: { role: 'flywheel', numbers: ['CBL-2F-270'], hand: 'left', limit: 5 },
+  },
+  {
     operationId: 'readPart',
     name: 'control-unit',
     summary: 'A control unit',

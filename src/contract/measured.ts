@@ -35,9 +35,14 @@ const MEASURED_ON = {
   }),
 };
 
-const measuredValue = nameOf('valueCharacters').openapi({
+export const measuredValue = nameOf('valueCharacters').openapi({
   description: 'As the catalogue document writes it, with its unit and tolerance.',
   example: '56.10 ±0.05 mm',
+});
+
+export const toolField = nameOf().nullable().optional().openapi({
+  description: 'The tool that it was read with, by its id; it may widen the value.',
+  example: 'caliper',
 });
 
 const measuredSchema = z
@@ -46,10 +51,7 @@ const measuredSchema = z
       description: 'The `on` of what an answer asks to have measured, as it is.',
     }),
     value: z.union([measuredValue, few(measuredValue).min(1)]),
-    tool: nameOf().nullable().optional().openapi({
-      description: 'The tool that it was read with, by its id; it may widen the value.',
-      example: 'caliper',
-    }),
+    tool: toolField,
   })
   .openapi('Measured', { description: 'A value in place of the recorded one, for this question.' });
 

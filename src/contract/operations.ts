@@ -12,6 +12,7 @@ import { exportFitsOperation } from './fits-feed.js';
 import { listFittedVehiclesOperation } from './fitted-vehicles.js';
 import { listFittingPartsOperation } from './fitting-parts.js';
 import { liveOperation, readyOperation } from './health.js';
+import { identifyPartOperation } from './identify-part.js';
 import { identifyVehicleOperation } from './identify-vehicle.js';
 import { inspectOperation } from './inspect.js';
 import { listKindsOperation, readKindOperation } from './kinds.js';
@@ -39,6 +40,7 @@ export const OPERATIONS: readonly Operation[] = [
   mateFacesOperation,
   askMateOperation,
   listPartsOperation,
+  identifyPartOperation,
   readPartOperation,
   listRolesOperation,
   readRoleOperation,

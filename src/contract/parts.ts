@@ -36,7 +36,7 @@ export const partNumberSchema = z
   })
   .openapi('PartNumber', { description: 'A number of a part.' });
 
-const PART_ENTRY = {
+export const PART_ENTRY = {
   id: z.string(),
   name: z.string(),
   roles: z.array(z.string()),

@@ -61,7 +61,10 @@ function spoil(code: ProblemCode, good: ExampleRequest, operation: Operation): S
     case 'invalid-request':
       return { summary: 'Something that nobody knows', ...request, ...withField(good, 'colour') };
     case 'invalid-cursor':
-      return { summary: 'A cursor that nobody gave out', search: 'cursor=2' };
+      return {
+        summary: 'A cursor that nobody gave out',
+        ...(body === undefined ? { search: 'cursor=2' } : { body: { cursor: '2' } }),
+      };
     case 'unknown-edition':
       return { summary: 'An edition to come', ...request, ...withField(good, 'edition') };
     case 'unknown-key':

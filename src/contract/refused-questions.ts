@@ -102,6 +102,30 @@ export const REFUSED_QUESTIONS: Readonly<
       search: 'fact.paint=red',
     },
   },
+  identifyPart: {
+    'unknown-role': { summary: 'A role that is not there', body: { role: 'gear-box' } },
+    'unknown-kind': {
+      summary: 'A kind of face that is not there',
+      body: { measured: [{ on: { kind: 'spline', parameter: 'teeth' }, value: '24' }] },
+    },
+    'unknown-vehicle': {
+      summary: 'A vehicle that is not in the catalogue',
+      body: { vehicle: 'lirren-9' },
+    },
+    'vehicle-replaced': {
+      summary: 'A vehicle that two more exact ones took the place of',
+      body: { vehicle: 'lirren' },
+    },
+    'invalid-question': {
+      summary: 'A length without its unit, of a face that no part has',
+      body: {
+        measured: [
+          { on: { parameter: 'length' }, value: '612' },
+          { on: { interface: 'raer', parameter: 'pcd' }, value: '106 mm' },
+        ],
+      },
+    },
+  },
   identifyVehicle: {
     'invalid-question': {
       summary: 'A number with a letter that looks like a digit',

@@ -13,10 +13,11 @@ import type { ValuesInput } from '../usecases/question.js';
 import type { ReadInput } from '../usecases/read-one.js';
 import { checkNamed } from './access.js';
 import { type Asked, answerTo, type Lifetimes, type Settled, settle } from './asked.js';
+import { pointerCalled, questionInBody } from './body.js';
 import type { Exchange } from './exchange.js';
 import { checkForm, formRefusal } from './form.js';
 import { type App, mount } from './mount.js';
-import { Refusal } from './problem.js';
+import { type Place, Refusal } from './problem.js';
 import { decodeText, parameterAt, parameterCalled, questionInUrl, readQuery } from './query.js';
 import type { Service } from './service.js';
 
@@ -49,12 +50,25 @@ export function mountList<
   Input extends ListInput,
   Given extends object = object,
 >(app: App, service: Service, route: ListRoute<Question, Input, Given>): void {
-  const { operation } = route;
+  const { operation, schema } = route;
+  const { query, body } = operation;
+  const answer = (exchange: Exchange, question: Question) =>
+    answerList(exchange, service, route, question);
+  if (body !== null) {
+    mount(app, service, mountedAt(operation), {
+      mediaType: 'application/json',
+      ask: {
+        placeOf: pointerCalled,
+        answer: async (exchange) => answer(exchange, await questionInBody(exchange, schema)),
+      },
+    });
+    return;
+  }
   mount(app, service, mountedAt(operation), {
     mediaType: 'application/json',
     get: {
-      placeOf: (at) => parameterCalled(at, operation.query),
-      answer: (exchange) => answerList(exchange, service, route),
+      placeOf: (at) => parameterCalled(at, query),
+      answer: (exchange) => answer(exchange, questionInUrl(exchange, query, schema)),
     },
   });
 }
@@ -64,7 +78,6 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
   service: Service,
   {
     operation,
-    schema,
     filters: filtersOf,
     usual,
     given,
@@ -72,14 +85,16 @@ function answerList<Question extends ListQuestion, Input extends ListInput, Give
     lifetimes,
     namedInPublic,
   }: ListRoute<Question, Input, Given>,
+  question: Question,
 ): Response {
-  const { query } = operation;
   const { id, path } = placeIn(exchange, operation);
-  const question = questionInUrl(exchange, query, schema);
+  const query = operation.body === null ? operation.query : null;
+  const place = query === null ? pointerCalled('cursor') : OF_CURSOR;
   const filters = { ...filtersOf(question), ...(id === null ? {} : { id }) };
   const name = listName(operation, filters);
-  const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name);
-  const settled = settledBy(cursor, question, service, { exchange, path: operation.path });
+  const cursor = question.cursor === undefined ? null : cursorOf(question.cursor, name, place);
+  const at = { exchange, path: operation.path, place };
+  const settled = settledBy(cursor, question, service, at);
   const { head, lang, view } = settled;
   if (namedInPublic !== undefined) checkNamed(view, question, namedInPublic);
   const common: ListInput = {
@@ -113,11 +128,21 @@ function placeIn(exchange: Exchange, operation: Operation) {
   return { id, path: path.replace(/\{\w+\}/, encodeURIComponent(id)) };
 }
 
+/** Where a cursor stands in a URL. */
+const OF_CURSOR: Place = { parameter: 'cursor' };
+
 /** Refuses what is no cursor of this list. */
-export function cursorOf(text: string, list: string): Cursor {
+export function cursorOf(text: string, list: string, place: Place = OF_CURSOR): Cursor {
   const cursor = readCursor(text);
   if (cursor?.list === list) return cursor;
-  throw cursorRefusal(cursor === null ? 'not-a-cursor' : 'cursor-of-another-list');
+  throw cursorRefusal(cursor === null ? 'not-a-cursor' : 'cursor-of-another-list', place);
+}
+
+/** Of a list that is asked: by what, at which path of the contract, and where its cursor stands. */
+interface ListPlace {
+  readonly exchange: Exchange;
+  readonly path: string;
+  readonly place: Place;
 }
 
 /** The edition of the cursor; the question may name it too, but no other. */
@@ -125,21 +150,22 @@ function settledBy(
   cursor: Cursor | null,
   asked: Asked,
   service: Service,
-  { exchange, path }: { readonly exchange: Exchange; readonly path: string },
+  { exchange, path, place }: ListPlace,
 ): Settled {
   if (cursor === null) return settle(service, exchange, asked, { path });
   const { edition } = asked;
   const head = service.library.find(cursor.edition);
   if (head === null || !isOf(cursor, head.hash) || (edition ?? head.number) !== head.number) {
-    throw cursorRefusal('cursor-of-another-edition');
+    throw cursorRefusal('cursor-of-another-edition', place);
   }
   return settle(service, exchange, { ...asked, edition: head.number }, { path, isGoingOn: true });
 }
 
 export function cursorRefusal(
   code: 'not-a-cursor' | 'cursor-of-another-list' | 'cursor-of-another-edition',
+  place: Place = OF_CURSOR,
 ): Refusal {
-  return new Refusal('invalid-cursor', [{ parameter: 'cursor', code, data: {} }]);
+  return new Refusal('invalid-cursor', [{ ...place, code, data: {} }]);
 }
 
 interface ReadQuestion extends Asked {

@@ -12,6 +12,7 @@ import { listCalculationsOperation } from '../contract/calculate.js';
 import { listCodesOperation } from '../contract/codes.js';
 import { liveOperation, readyOperation } from '../contract/health.js';
 import { listLimitsOperation } from '../contract/limit-list.js';
+import { z } from '../contract/openapi-zod.js';
 import type { Operation } from '../contract/operation.js';
 import { OPERATIONS } from '../contract/operations.js';
 import type { ProblemCode } from '../contract/problems/problem-type.js';
@@ -272,6 +273,8 @@ export function isCached(operation: Operation): boolean {
   return operation.method === 'get' && isBelowVersion(operation);
 }
 
-function isList({ query }: Operation): boolean {
-  return query.parameters.some(({ name }) => name === 'cursor');
+/** Whether the question says where a list goes on, in a URL or in a body. */
+function isList({ query, body }: Operation): boolean {
+  const isInBody = body instanceof z.ZodObject && 'cursor' in body.shape;
+  return isInBody || query.parameters.some(({ name }) => name === 'cursor');
 }

@@ -11,6 +11,7 @@ import { checkFitPartly } from '../usecases/check-fit-partly.js';
 import { driveVehicle } from '../usecases/drive-vehicle.js';
 import { startFitBatch } from '../usecases/fit-batch.js';
 import { startFitsFeed } from '../usecases/fits-feed.js';
+import { identifyPart } from '../usecases/identify-part.js';
 import { identifyVehicle } from '../usecases/identify-vehicle.js';
 import { inspectVehicle } from '../usecases/inspect-vehicle.js';
 import type { Library } from '../usecases/library.js';
@@ -44,6 +45,7 @@ export const USE_CASES = {
   startFitsFeed,
   resolveKitQuestion,
   resolveKitsPartly,
+  identifyPart,
   identifyVehicle,
   inspectVehicle,
   driveVehicle,

@@ -6,7 +6,8 @@
 import type { Catalogue, Part } from '../domain/catalogue/catalogue.js';
 import type { Text } from '../domain/catalogue/document.js';
 import { folded } from '../domain/catalogue/folded.js';
-import { numberKey, PartNumbers } from '../domain/catalogue/part-number.js';
+import { type NumberOfPart, numberKey, PartNumbers } from '../domain/catalogue/part-number.js';
+import { canBeNumber, isPartlyRead } from '../domain/identify/read-number.js';
 
 /** What is known of the parts that are looked for; null where nothing is. */
 export interface PartFilter {
@@ -46,6 +47,11 @@ export class PartDirectory {
     this.#byMaker = postings(this.#sorted, makersOf);
   }
 
+  /** All of them, in the order of their ids. */
+  get all(): readonly Part[] {
+    return this.#sorted;
+  }
+
   /** How many are of the role. */
   countOfRole(role: string): number {
     return this.#byRole.get(role)?.length ?? 0;
@@ -69,6 +75,11 @@ export class PartDirectory {
   /** Those of a number, in the order of their ids. */
   ofNumber(number: string): readonly Part[] {
     return this.#numbers.find(number);
+  }
+
+  /** The numbers that one can be which somebody read, in part perhaps. */
+  likeNumber(text: string): readonly NumberOfPart[] {
+    return isPartlyRead(text) ? this.#numbers.like(text, canBeNumber) : this.#numbers.named(text);
   }
 
   /** A number that was probably meant; null where none is near. */

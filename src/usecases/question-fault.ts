@@ -115,6 +115,17 @@ export interface QuestionFaultData {
   readonly 'reading-of-no-part': Nothing;
   /** Of the same fact, place or value of an article something else was found out, too. */
   readonly 'measured-twice': Nothing;
+  /** Of a piece on the bench neither a value of it nor one of a face is named. */
+  readonly 'reading-of-no-face': Nothing;
+  /** One face is told to be of two kinds or sides. */
+  readonly 'two-faces-in-one': Nothing;
+  /** A face of a name that no part has. */
+  readonly 'face-of-no-part': Unknown;
+  readonly 'side-of-no-kind': Unknown;
+  readonly 'parameter-of-no-kind': Unknown;
+  readonly 'value-of-no-role': Unknown;
+  /** Nothing of the number could be read. */
+  readonly 'number-says-nothing': Nothing;
   /** Of two pieces that differ it is not said which one was measured. */
   readonly 'which-hand': { readonly position: string };
   /** Nothing is recorded at the position of which something could have been measured. */
@@ -195,6 +206,13 @@ export const ERROR_OF: Readonly<Record<QuestionFaultCode, QuestionErrorCode>> = 
   'reading-at-fault': 'invalid-question',
   'reading-of-no-part': 'invalid-question',
   'measured-twice': 'invalid-question',
+  'reading-of-no-face': 'invalid-question',
+  'two-faces-in-one': 'invalid-question',
+  'face-of-no-part': 'invalid-question',
+  'side-of-no-kind': 'invalid-question',
+  'parameter-of-no-kind': 'invalid-question',
+  'value-of-no-role': 'invalid-question',
+  'number-says-nothing': 'invalid-question',
   'which-hand': 'invalid-question',
   'no-part-there': 'invalid-question',
   'incomplete-line': 'invalid-question',

@@ -19,6 +19,7 @@ import { FIT, type Inputs } from './hostile-inputs/bytes.js';
 import { CALCULATORS, DRIVELINES } from './hostile-inputs/figures.js';
 import { KITS } from './hostile-inputs/kits.js';
 import { NAMES } from './hostile-inputs/names.js';
+import { PIECES } from './hostile-inputs/pieces.js';
 import { REQUEST_LINES } from './hostile-inputs/request-lines.js';
 import { NUMBERS, PARAMETERS, PATHS } from './hostile-inputs/urls.js';
 import { ACCEPTED, CONDITIONS, CURSORS } from './hostile-inputs/wishes.js';
@@ -39,6 +40,7 @@ const GROUPS: Readonly<Record<string, Inputs>> = {
   'Kit questions': KITS,
   Calculators: CALCULATORS,
   'Questions how a vehicle drives': DRIVELINES,
+  'Pieces on a bench': PIECES,
   Wishes: ACCEPTED,
   Conditions: CONDITIONS,
   Cursors: CURSORS,

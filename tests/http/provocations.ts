@@ -614,6 +614,46 @@ export const PROVOCATIONS: Readonly<Record<string, readonly Provocation[]>> = {
     { code: 'invalid-question', url: '/v1/vehicles?fact.x=y', says: naming('fact.x') },
     { code: 'unknown-layout', url: '/v1/vehicles?layout=x', says: naming('layout') },
   ],
+  identifyPart: [
+    ...posts('/v1/parts/identify', { role: 'gearbox' }),
+    {
+      code: 'unknown-role',
+      url: '/v1/parts/identify',
+      body: { role: 'box' },
+      says: pointing('/role'),
+    },
+    {
+      code: 'unknown-kind',
+      url: '/v1/parts/identify',
+      body: { measured: [{ on: { kind: 'x', parameter: 'teeth' }, value: '24' }] },
+      says: pointing('/measured/0/on/kind'),
+    },
+    {
+      code: 'unknown-vehicle',
+      url: '/v1/parts/identify',
+      body: { vehicle: 'cart-2' },
+      says: pointing('/vehicle'),
+    },
+    {
+      code: 'vehicle-replaced',
+      url: '/v1/parts/identify',
+      body: { vehicle: 'cart-rough' },
+      rig: named,
+      says: pointing('/vehicle'),
+    },
+    {
+      code: 'invalid-question',
+      url: '/v1/parts/identify',
+      body: { measured: [{ on: { interface: 'x', parameter: 'teeth' }, value: '24' }] },
+      says: pointing('/measured/0/on/interface'),
+    },
+    {
+      code: 'invalid-cursor',
+      url: '/v1/parts/identify',
+      body: { cursor: 'x' },
+      says: pointing('/cursor'),
+    },
+  ],
   identifyVehicle: [
     ...posts('/v1/vehicles/identify', { make: 'Tarn' }),
     {

@@ -12,6 +12,8 @@ const OPTIONS: Readonly<Record<string, string>> = {
   adapters: 'adapter',
   ignorePresent: 'ignore-present',
   changes: 'changes',
+  numbers: 'number',
+  nameExcluded: 'name-excluded',
 };
 
 /** What is said by arguments, and what the command says by itself. */
@@ -22,8 +24,11 @@ export function wordsFor({ operationId, path }: Operation, id: string | null, qu
   // The command lists all that there is, where the service gives a page.
   const isSearch = path.endsWith('/fits') && question.changes === 'yes';
   const asked = isSearch ? { limit: 20, ...question } : question;
-  const options = words === null ? null : optionsOf(asked);
-  return words === null || options === null ? null : [...words, ...options, '--json'];
+  const { measured, ...others } = asked;
+  const isPiece = operationId === 'identifyPart';
+  const options = words === null ? null : optionsOf(isPiece ? others : asked);
+  if (words === null || options === null) return null;
+  return [...words, ...options, ...(isPiece ? readingsOf(measured) : []), '--json'];
 }
 
 function commandFor(
@@ -45,6 +50,8 @@ function commandFor(
       const names = [vehicle ?? [], wants.map((one) => one.part)].flat().map(String);
       return isPlain ? ['kits', ...names] : null;
     }
+    case 'identifyPart':
+      return ['identify-part', ...(typeof vehicle === 'string' ? ['--vehicle', vehicle] : [])];
     case 'identifyVehicle':
       return ['identify'];
     case 'inspectVehicle':
@@ -72,6 +79,28 @@ function commandFor(
   }
 }
 
+interface Reading {
+  readonly on: Readonly<Record<'interface' | 'kind' | 'side' | 'parameter', string | undefined>>;
+  readonly value: string;
+  readonly tool?: string;
+}
+
+/** What was read on a piece: where, what, and with which tool. */
+function readingsOf(measured: unknown): string[] {
+  return ((measured ?? []) as readonly Reading[]).flatMap(({ on, value, tool }) => {
+    const face = on.kind === undefined ? on.interface : `kind:${on.kind}`;
+    const place = [face, on.side, on.parameter].filter((one) => one !== undefined).join('.');
+    return [
+      '--measured',
+      `${place}=${value}`,
+      ...(tool === undefined ? [] : ['--tool', `${place}=${tool}`]),
+    ];
+  });
+}
+
+/** Options that are said once for each of their values. */
+const REPEATED = ['keep', 'numbers'];
+
 function optionsOf(question: Question): string[] | null {
   const options: string[] = [];
   for (const [field, value] of Object.entries(question)) {
@@ -81,7 +110,7 @@ function optionsOf(question: Question): string[] | null {
     else if (Array.isArray(value)) {
       if (value.some((one) => typeof one !== 'string')) return null;
       options.push(
-        ...(field === 'keep' ? value.flatMap((one) => [name, one]) : [name, value.join()]),
+        ...(REPEATED.includes(field) ? value.flatMap((one) => [name, one]) : [name, value.join()]),
       );
     } else if (typeof value === 'object' && value !== null) {
       for (const [key, one] of Object.entries(value)) {

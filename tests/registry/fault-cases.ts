@@ -54,6 +54,15 @@ function wished(more: object): Case {
   return { url: '/v1/kits', body: { vehicle: 'cart-1', ...more } };
 }
 
+/** What somebody found out about a piece. */
+function onBench(body: object): Case {
+  return { url: '/v1/parts/identify', body };
+}
+
+function read(on: object): Case {
+  return onBench({ measured: [{ on, value: '24' }] });
+}
+
 /** A price of the asker's own. */
 function priced(more: object): Case {
   return wished({ offers: [{ part: 'box-a', price: '9.00', ...more }] });
@@ -162,6 +171,18 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
     want: [{ position: 'gearbox', condition: { 'at-least': ['gearbox.gears', 6] } }],
   }),
   'reading-of-nothing': measured({ interface: 'rear', parameter: 'register' }),
+  'reading-of-no-face': read({ side: 'shaft', parameter: 'teeth' }),
+  'two-faces-in-one': onBench({
+    measured: [
+      { on: { interface: 'rear', kind: 'propshaft-flange', parameter: 'pcd' }, value: '90 mm' },
+      { on: { interface: 'rear', kind: 'involute-spline', parameter: 'teeth' }, value: '24' },
+    ],
+  }),
+  'face-of-no-part': read({ interface: 'raer', parameter: 'teeth' }),
+  'side-of-no-kind': read({ kind: 'involute-spline', side: 'left', parameter: 'teeth' }),
+  'parameter-of-no-kind': read({ kind: 'involute-spline', parameter: 'tooths' }),
+  'value-of-no-role': read({ parameter: 'lenght' }),
+  'number-says-nothing': onBench({ numbers: ['* - …'] }),
   'reading-of-no-part': {
     url: '/v1/inspect',
     body: { vehicle: 'cart-1', measured: [{ on: { position: 'gearbox' }, value: 'unknown' }] },

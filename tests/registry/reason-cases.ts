@@ -15,6 +15,7 @@ import { fitOf, inspected } from '../rules/world.js';
 import { CONFLICT_CASES } from './conflict-cases.js';
 import { KIT_CASES } from './kit-cases.js';
 import { PARTLY_CASES } from './partly-cases.js';
+import { PIECE_CASES } from './piece-cases.js';
 
 /** What a use-case answers. */
 type Case = () => unknown;
@@ -166,6 +167,7 @@ export const REASON_CASES: Readonly<Partial<Record<ReasonCode, Case>>> = {
   ...KIT_CASES,
   ...CONFLICT_CASES,
   ...PARTLY_CASES,
+  ...PIECE_CASES,
   'too-large': askFit('ordale-1', 'rear-prop-2+shorten-rear-shaft'),
   'work-first': painted('box-a+paint'),
   'rule-may-apply': askFit('hulvane', 'axle-late'),

@@ -75,7 +75,7 @@ const DOORS = SOURCE.filter(({ path }) =>
 const USE_CASES = SOURCE.filter(({ path }) => path.startsWith('src/usecases/'));
 /** Who decides about parts, and who reads documents: some of their codes are called alike. */
 const DECIDING = SOURCE.filter(({ path }) =>
-  /^src\/domain\/(check|judge|kit)\/(?!route\.ts$)/.test(path),
+  /^src\/domain\/(check|identify|judge|kit)\/(?!route\.ts$)/.test(path),
 );
 const READING = SOURCE.filter(({ path }) => /^src\/domain\/(?!(judge|kit)\/)/.test(path));
 

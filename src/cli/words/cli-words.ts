@@ -21,6 +21,7 @@ export interface CliWords {
   readonly fit: FitWords;
   readonly fits: FitsWords;
   readonly identify: IdentifyWords;
+  readonly identifyPart: IdentifyPartWords;
   readonly kits: KitWords;
   readonly mate: MateWords;
   readonly vehicle: (id: string) => string;
@@ -104,6 +105,15 @@ export interface IdentifyWords {
   readonly leftOut: string;
   readonly excluded: (name: string, vehicles: number) => string;
   readonly warnings: string;
+}
+
+/** Around the parts that a piece can be. */
+export interface IdentifyPartWords {
+  readonly nearest: string;
+  readonly excluded: (told: string, parts: number) => string;
+  readonly ask: string;
+  /** A sentence, what can come out with how many parts that leaves, and how much more can. */
+  readonly outcomes: (text: string, outcomes: readonly string[], more: number) => string;
 }
 
 /** Around the list of codes. */

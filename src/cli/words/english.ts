@@ -75,6 +75,13 @@ export const ENGLISH: CliWords = {
     excluded: (name, vehicles) => `${name}: ${counted(vehicles, 'vehicle')}.`,
     warnings: 'Look again:',
   },
+  identifyPart: {
+    nearest: 'These come nearest:',
+    excluded: (told, parts) => `${told}: ${counted(parts, 'part')}.`,
+    ask: 'Find out next, the best first (in brackets how many are left):',
+    outcomes: (text, outcomes, more) =>
+      `${text} ${outcomes.join('; ')}${more === 0 ? '' : `; ${more} more`}.`,
+  },
   kits: ENGLISH_KITS,
   mate: {
     face: (face, part) => `Face ${face} of ${part ?? 'an unknown part'}`,
@@ -130,6 +137,7 @@ export const ENGLISH: CliWords = {
       'not-checked': 'Of what is not looked at:',
       measures: 'Of what to measure or find out:',
       orders: 'Of what to order:',
+      pieces: 'Of a piece on the bench:',
       'usual-cautions': 'Usual cautions:',
       kinds: 'Of checks of the built-in kinds of face:',
     },

@@ -92,6 +92,13 @@ export const GERMAN: CliWords = {
       vehicles === 1 ? `${name}: 1 Fahrzeug.` : `${name}: ${vehicles} Fahrzeuge.`,
     warnings: 'Noch einmal hinsehen:',
   },
+  identifyPart: {
+    nearest: 'Am nächsten kommen:',
+    excluded: (told, parts) => `${told}: ${parts === 1 ? '1 Teil' : `${parts} Teile`}.`,
+    ask: 'Als Nächstes zu klären, das Beste zuerst (in Klammern, wie viele bleiben):',
+    outcomes: (text, outcomes, more) =>
+      `${text} ${outcomes.join('; ')}${more === 0 ? '' : `; ${more} weitere`}.`,
+  },
   kits: GERMAN_KITS,
   mate: {
     face: (face, part) => `Anschluss ${face} (${part ?? 'unbekanntes Teil'})`,
@@ -147,6 +154,7 @@ export const GERMAN: CliWords = {
       'not-checked': 'Zu dem, was nicht geprüft wird:',
       measures: 'Zu dem, was zu messen oder zu klären ist:',
       orders: 'Zu dem, was zu bestellen ist:',
+      pieces: 'Zu einem Stück auf der Werkbank:',
       'usual-cautions': 'Übliche Hinweise:',
       kinds: 'Zu Prüfungen der eingebauten Anschlussarten:',
     },

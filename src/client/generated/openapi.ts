@@ -226,6 +226,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/parts/identify": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Which part is this piece on the bench?
+         * @description By what was counted, measured and read off it. A part is left out only where its record cannot be so: what nobody recorded leaves none out, and a measured value is an interval. That values agree is no proof that it is the part. No part left, or several, is an answer. It changes nothing and may be repeated. The method `QUERY` takes the same body to the same answer and says so: its answer has an `ETag`, may be kept as long as that of GET, and `If-None-Match` is answered with 304.
+         */
+        post: operations["identifyPart"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/parts/{id}": {
         parameters: {
             query?: never;
@@ -1735,7 +1755,7 @@ export interface paths {
         };
         /**
          * Which codes can an answer carry, and how is each said?
-         * @description All 176 codes of reasons with the fields of their data and an example, the usual cautions, and the codes that built-in kinds give their checks. A catalogue can give checks codes of its own beside these.
+         * @description All 208 codes of reasons with the fields of their data and an example, the usual cautions, and the codes that built-in kinds give their checks. A catalogue can give checks codes of its own beside these.
          */
         get: operations["listCodes"];
         put?: never;
@@ -1904,7 +1924,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "engineer-signs" | "workshop-signs" | "work-first" | "donor-content" | "demand-lot" | "demand-avoid-supplier" | "demand-ruleset-rest" | "drop-lot" | "drop-avoid-supplier" | "drop-ruleset-rest";
+            code: "engineer-signs" | "workshop-signs" | "work-first" | "donor-content" | "demand-lot" | "demand-avoid-supplier" | "demand-ruleset-rest" | "drop-lot" | "drop-avoid-supplier" | "drop-ruleset-rest" | "number-of-no-part" | "number-agrees" | "number-not-recorded" | "other-number";
             data: {
                 text: unknown;
             };
@@ -1940,7 +1960,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "different-kinds" | "same-side" | "chain-broken" | "needed-place-empty" | "wrong-role" | "wrong-hand" | "no-place-to-span" | "span-occupied" | "no-mating-for-interface" | "substitute" | "demand-condition" | "demand-avoid-part" | "demand-avoid-condition" | "drop-condition" | "drop-avoid-part" | "drop-avoid-condition" | "place-emptied" | "position-not-recorded" | "face-on-no-mating";
+            code: "different-kinds" | "same-side" | "chain-broken" | "needed-place-empty" | "wrong-role" | "wrong-hand" | "no-place-to-span" | "span-occupied" | "no-mating-for-interface" | "substitute" | "demand-condition" | "demand-avoid-part" | "demand-avoid-condition" | "drop-condition" | "drop-avoid-part" | "drop-avoid-condition" | "place-emptied" | "position-not-recorded" | "face-on-no-mating" | "face-absent" | "face-there" | "told-face-not-recorded" | "no-such-face" | "no-face-agrees" | "other-kind" | "other-side";
             data: {
                 part: unknown;
             };
@@ -2001,7 +2021,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "not-alone" | "search-cut-short" | "does-not-fit" | "no-position" | "goes-between" | "right-as-it-stands" | "open-as-it-stands" | "wrong-as-it-stands" | "faces-meet" | "faces-may-meet" | "faces-do-not-meet" | "nothing-to-change" | "no-way" | "no-way-so-far" | "wanted" | "demand-present" | "demand-stock" | "demand-unknowns" | "drop-present" | "drop-stock" | "drop-unknowns";
+            code: "not-alone" | "search-cut-short" | "does-not-fit" | "no-position" | "goes-between" | "right-as-it-stands" | "open-as-it-stands" | "wrong-as-it-stands" | "faces-meet" | "faces-may-meet" | "faces-do-not-meet" | "nothing-to-change" | "no-way" | "no-way-so-far" | "wanted" | "demand-present" | "demand-stock" | "demand-unknowns" | "drop-present" | "drop-stock" | "drop-unknowns" | "one-part-left" | "no-part-left" | "match-is-no-proof" | "role-agrees" | "other-role" | "hand-agrees" | "hand-not-recorded" | "other-hand" | "fitted-by-works" | "not-fitted-by-works" | "tell-role" | "tell-hand" | "read-number";
             data: Record<string, never>;
         } | {
             /** @enum {string} */
@@ -2020,7 +2040,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "depends" | "each-fits" | "each-fits-with-changes" | "each-unknown" | "none-fits" | "too-many-vehicles" | "no-way-together" | "each-proven" | "each-open" | "no-way-for-any" | "ways-depend" | "too-many-to-solve";
+            code: "depends" | "each-fits" | "each-fits-with-changes" | "each-unknown" | "none-fits" | "too-many-vehicles" | "no-way-together" | "each-proven" | "each-open" | "no-way-for-any" | "ways-depend" | "too-many-to-solve" | "several-parts-left";
             data: {
                 count: unknown;
             };
@@ -2153,7 +2173,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "value-lower" | "rating-unknown";
+            code: "value-lower" | "rating-unknown" | "value-agrees" | "value-only-inferred" | "value-only-reported" | "value-differs";
             data: {
                 left: unknown;
                 right: unknown;
@@ -2193,9 +2213,17 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "order-after-measuring";
+            code: "order-after-measuring" | "value-not-recorded";
             data: {
                 left: unknown;
+            };
+        } | {
+            /** @enum {string} */
+            code: "find-next" | "measure-next";
+            data: {
+                left: unknown;
+                needed?: unknown;
+                tool?: unknown;
             };
         } | {
             code: string;
@@ -2643,12 +2671,12 @@ export interface components {
          *     - `left` `right` `margin` `says`? `choices`?: winds-up, may-wind-up, off-road-only, may-be-off-road-only
          *     - `text` `says`? `margin`? `odd`?: caution-fails
          *     - `text` `says`? `margin`? `odd`? `basis`? `missing`?: caution-open
-         *     - `text`: engineer-signs, workshop-signs, work-first, donor-content, demand-lot, demand-avoid-supplier, demand-ruleset-rest, drop-lot, drop-avoid-supplier, drop-ruleset-rest
+         *     - `text`: engineer-signs, workshop-signs, work-first, donor-content, demand-lot, demand-avoid-supplier, demand-ruleset-rest, drop-lot, drop-avoid-supplier, drop-ruleset-rest, number-of-no-part, number-agrees, number-not-recorded, other-number
          *     - `part` `adapters`? `vehicles`?: meets
          *     - `part` `vehicles`: as-built, contradicts-as-built
          *     - `part` `vehicles`?: nothing-needed, face-not-recorded
          *     - `part` `a`? `b`?: needed-empty, needed-absent
-         *     - `part`: different-kinds, same-side, chain-broken, needed-place-empty, wrong-role, wrong-hand, no-place-to-span, span-occupied, no-mating-for-interface, substitute, demand-condition, demand-avoid-part, demand-avoid-condition, drop-condition, drop-avoid-part, drop-avoid-condition, place-emptied, position-not-recorded, face-on-no-mating
+         *     - `part`: different-kinds, same-side, chain-broken, needed-place-empty, wrong-role, wrong-hand, no-place-to-span, span-occupied, no-mating-for-interface, substitute, demand-condition, demand-avoid-part, demand-avoid-condition, drop-condition, drop-avoid-part, drop-avoid-condition, place-emptied, position-not-recorded, face-on-no-mating, face-absent, face-there, told-face-not-recorded, no-such-face, no-face-agrees, other-kind, other-side
          *     - `names`: told-by-fact, way-out-so-far
          *     - `names` `text`: same-for-each-fact, fits-once-signed
          *     - `between` `choices`? `says`?: suits, no-common-choice
@@ -2657,10 +2685,10 @@ export interface components {
          *     - `names`? `count`?: fits, fits-made-to-order
          *     - `names`?: fits-already-there
          *     - `count` `names`?: unknown
-         *     - nothing: not-alone, search-cut-short, does-not-fit, no-position, goes-between, right-as-it-stands, open-as-it-stands, wrong-as-it-stands, faces-meet, faces-may-meet, faces-do-not-meet, nothing-to-change, no-way, no-way-so-far, wanted, demand-present, demand-stock, demand-unknowns, drop-present, drop-stock, drop-unknowns
+         *     - nothing: not-alone, search-cut-short, does-not-fit, no-position, goes-between, right-as-it-stands, open-as-it-stands, wrong-as-it-stands, faces-meet, faces-may-meet, faces-do-not-meet, nothing-to-change, no-way, no-way-so-far, wanted, demand-present, demand-stock, demand-unknowns, drop-present, drop-stock, drop-unknowns, one-part-left, no-part-left, match-is-no-proof, role-agrees, other-role, hand-agrees, hand-not-recorded, other-hand, fitted-by-works, not-fitted-by-works, tell-role, tell-hand, read-number
          *     - `places` `names`? `text`?: fits-with-changes, fits-unless-alone
          *     - `places` `facts`?: may-fit-with-changes
-         *     - `count`: depends, each-fits, each-fits-with-changes, each-unknown, none-fits, too-many-vehicles, no-way-together, each-proven, each-open, no-way-for-any, ways-depend, too-many-to-solve
+         *     - `count`: depends, each-fits, each-fits-with-changes, each-unknown, none-fits, too-many-vehicles, no-way-together, each-proven, each-open, no-way-for-any, ways-depend, too-many-to-solve, several-parts-left
          *     - `count` `places` `price`? `unpriced`? `facts`? `more`? `cheapest`?: ways-proven, ways-open, ways-so-far
          *     - `places` `price`? `unpriced`? `facts`? `text`?: route-proven, route-open
          *     - `because`? `a`? `b`? `left`? `right`? `part`? `missing`?: avoided, mating-fails, rule, loop, load, check, place, limit, becomes-open, present-fails, adapter-avoided
@@ -2677,12 +2705,13 @@ export interface components {
          *     - `because`? `names`?: in-the-way-fails, in-the-way-open
          *     - `names` `places` `price`? `unpriced`? `facts`?: way-out-proven, way-out-open
          *     - `a` `b`: joint-lost
-         *     - `left` `right`: value-lower, rating-unknown
+         *     - `left` `right`: value-lower, rating-unknown, value-agrees, value-only-inferred, value-only-reported, value-differs
          *     - `a` `b` `text`: kind-does-not-check
          *     - `left` `part` `needed`? `tool`? `basis`? `text`?: measure-to-decide, measure-to-order, confirm, look-up, ask-fact
          *     - `left` `part`: identify, record-face
          *     - `left` `order`: order-to-suit
-         *     - `left`: order-after-measuring
+         *     - `left`: order-after-measuring, value-not-recorded
+         *     - `left` `needed`? `tool`?: find-next, measure-next
          *     - `says`? `margin`? `odd`? `part`? `between`? `choices`? `statement`? `basis`? `text`?: codes of a catalogue's own
          */
         ReasonData: {
@@ -5097,6 +5126,264 @@ export interface components {
             /** @description On all pages together. */
             total: number;
         };
+        /** @description The parts that a piece can be, and why. */
+        IdentifyPartAnswer: {
+            /**
+             * @description The edition of the catalogue that answered.
+             * @example 1
+             */
+            edition: number;
+            /**
+             * @description Version of the kinds, of the judge and of the words: of what decides.
+             * @example 0.5.0
+             */
+            engine: string;
+            /**
+             * @description The language of the sentences.
+             * @example en
+             */
+            lang: string;
+            /**
+             * @description Languages that texts of the catalogue in this answer are in beside `lang`, since it has none in `lang`; empty where it has them all.
+             * @example []
+             */
+            textLang: string[];
+            /**
+             * @description In which units the texts have values; `low`, `high` and `unit` are metric always.
+             * @example recorded
+             * @enum {string}
+             */
+            units: "recorded" | "metric" | "imperial";
+            summary: components["schemas"]["SaidReason"];
+            /** @description The parts that it can be: those first of which most agrees, then those that no other took the place of, then in the order of their ids. */
+            items: components["schemas"]["PieceCandidate"][];
+            /** @description Where the list goes on, for `cursor`; null at its end. */
+            next: string | null;
+            counts: components["schemas"]["ListCounts"];
+            /** @description Where none is left, the five of which the fewest things cannot be so. */
+            nearest: components["schemas"]["PieceCandidate"][];
+            /** @description What leaves parts out, in the order role, hand, vehicle, numbers, measured. */
+            excluded: components["schemas"]["ExcludedParts"][];
+            /** @description What to find out next, the best first: what leaves fewest parts on average, then what takes least to find out. Five at most; where very many are left, first their role. Empty where one part is left, or nothing tells the others apart. */
+            ask: components["schemas"]["PieceAsk"][];
+            /** @description Always that a match proves no identity. */
+            warnings: components["schemas"]["SaidReason"][];
+            cautions: components["schemas"]["Caution"][];
+        };
+        /** @description A part, beside what was told of a piece. */
+        PieceCandidate: {
+            id: string;
+            name: string;
+            roles: string[];
+            maker: string | null;
+            numbers: components["schemas"]["PartNumber"][];
+            /** @enum {string|null} */
+            hand: "left" | "right" | null;
+            /** @description The positions that it fills at once; none where it stands at one. */
+            spans: string[];
+            /** @description First and last month of building; null is not known, or still going on. */
+            built: (string | null)[];
+            /** @description Id of the part that is recorded to have taken its place. */
+            supersededBy: string | null;
+            /** @description How much of what was told agrees. */
+            agreeing: number;
+            /** @description Of how much nothing certain is recorded. */
+            open: number;
+            /** @description How much cannot be so: 0 of a part that the piece can be. */
+            failing: number;
+            /** @description In the order of the question. */
+            why: components["schemas"]["PieceFinding"][];
+        };
+        /** @description What a part's record says of one thing that was told. */
+        PieceFinding: {
+            /** @description What was told: `role`, `hand`, `vehicle`, `numbers` or `measured`. Open. */
+            field: string;
+            /** @description Which of several, counted from 0; null where there is one. */
+            index: number | null;
+            state: components["schemas"]["Outcome"] & unknown;
+            /** @description Stable. Open: codes may be added, and catalogues give checks their own. */
+            code: string;
+            data: components["schemas"]["ReasonData"];
+            /** @description One sentence, plain text in the language `lang`. */
+            text: string;
+        } & components["schemas"]["ReasonByCode"];
+        /** @description How many parts one thing leaves out; each counts where it is first left out. */
+        ExcludedParts: {
+            /** @description What was told: `role`, `hand`, `vehicle`, `numbers` or `measured`. Open. */
+            field: string;
+            /** @description Which of several, counted from 0; null where there is one. */
+            index: number | null;
+            /** @description What was told, for people. */
+            name: string;
+            count: number;
+            /** @description The first fifty of them, where the question says `nameExcluded`. */
+            parts: components["schemas"]["ExcludedPart"][];
+        };
+        /** @description A part that it cannot be. */
+        ExcludedPart: {
+            id: string;
+            name: string;
+            /** @description Stable. Open: codes may be added, and catalogues give checks their own. */
+            code: string;
+            data: components["schemas"]["ReasonData"];
+            /** @description One sentence, plain text in the language `lang`. */
+            text: string;
+        } & components["schemas"]["ReasonByCode"];
+        /** @description One thing that tells the parts apart, and what each outcome leaves. */
+        PieceAsk: {
+            /**
+             * @description What to tell next; `number` goes in `numbers`. Open: fields may be added.
+             * @enum {string}
+             */
+            field: "role" | "hand" | "number" | "measured";
+            /** @description Where to read it; null where it is nothing that is read on a face or value. */
+            on: {
+                /**
+                 * @description The name of a face, where it is known which one it is.
+                 * @example rear
+                 */
+                interface: string | null;
+                /**
+                 * @description Id of the kind of the face; enough where its name is not known.
+                 * @example propshaft-flange
+                 */
+                kind: string | null;
+                /**
+                 * @description Which side of such a joint it is.
+                 * @example shaft
+                 */
+                side: string | null;
+                /** @description Tells faces of one kind apart whose names are not known: the first is 1, which is also meant where this is left out. */
+                which: number | null;
+                /**
+                 * @description Of the face; where neither face nor kind is named, a value of the part itself. With an interface alone the value is `none`: the piece has no such face.
+                 * @example pcd
+                 */
+                parameter: string | null;
+            } | null;
+            /** @description Id of the tool that tells the outcomes apart, where one is known. */
+            tool: string | null;
+            toolName: string | null;
+            /** @description How finely to measure: a reading that is off by less than `high` tells the outcomes apart. Null where it is exact or nothing is measured. */
+            needed: components["schemas"]["ShownValue"] | null;
+            /** @description The outcomes, fifty at most. Values that the finest tool cannot tell apart are one. */
+            values: components["schemas"]["PieceOutcome"][];
+            /** @description How many outcomes there are beside those. */
+            more: number;
+            /** @description Stable. Open: codes may be added, and catalogues give checks their own. */
+            code: string;
+            data: components["schemas"]["ReasonData"];
+            /** @description One sentence, plain text in the language `lang`. */
+            text: string;
+        } & components["schemas"]["ReasonByCode"];
+        /** @description What can come out, and what it leaves. */
+        PieceOutcome: {
+            /** @description As the question takes it. Null for what no exact text says: see `range`. */
+            value: string | null;
+            /** @description The piece turns out to have no such face: tell `none` of `on` without its parameter. */
+            noFace: boolean;
+            /** @description All values that come out so; null where it is no number. */
+            range: components["schemas"]["ShownValue"] | null;
+            /** @description For people. */
+            label: string;
+            /** @description How many parts are left then: one of which it is not recorded counts at every outcome, so that these can come to more than there are. */
+            count: number;
+            /** @description Ids of the first ten of them. */
+            parts: string[];
+        };
+        /** @description What somebody knows of a piece. */
+        IdentifyPartQuestion: {
+            /**
+             * @description Id of the role: what sort of part it is.
+             * @example gearbox
+             */
+            role?: string;
+            /**
+             * @description For which side it is made.
+             * @enum {string}
+             */
+            hand?: "left" | "right";
+            /**
+             * @description Id of the vehicle that it came off. It leaves no part out: it may have come to it since.
+             * @example lirren-1
+             */
+            vehicle?: string;
+            /**
+             * @description Numbers read off it. `*` stands for a character that nobody could read, `…` or three dots for any number of them; `@` and whose number it is may stand behind it. Case, spaces, dots and dashes make no difference.
+             * @example [
+             *       "CBL-2G-*"
+             *     ]
+             */
+            numbers?: string[];
+            /** @description What was counted, read off or measured. */
+            measured?: components["schemas"]["PieceReading"][];
+            /** @description Name the parts that are left out, each with the first reason. */
+            nameExcluded?: boolean;
+            /**
+             * @description Most entries of the answer; 50 where it is left out.
+             * @example 50
+             */
+            limit?: number;
+            /** @description Where the list goes on: `next` of the answer before, with the same filters. It pins the edition of that answer. */
+            cursor?: string;
+            /**
+             * @description Number of the edition to ask; the newest where it is left out.
+             * @example 1
+             */
+            edition?: number;
+            /**
+             * @description Language of the sentences, as an RFC 5646 tag; spoken are en and de. It wins over `Accept-Language`; one that is not spoken gets English, and the answer says so in `lang`.
+             * @example en
+             */
+            lang?: string;
+            /**
+             * @description How much of the answer is shown: `public`, what any visitor of a shop may see; `trade`, values, checks, margins and prices besides; `full`, suppliers, evidence and recorded faces besides. No more than the key of the request opens, and all of that where this is left out. It takes fields away and changes none.
+             * @example public
+             * @enum {string}
+             */
+            view?: "public" | "trade" | "full";
+            /**
+             * @description In which units texts and sentences have values: as each was recorded (`recorded`, where it is left out), or in one system. It changes nothing else: no state, margin or code, and no `low`, `high` or `unit`. Imperial are length in `in`, area in `in2`, mass in `lb`, force in `lbf`, torque in `lbf.ft`, pressure in `psi`, power in `hp`, speed in `mph`; the rest has no imperial unit and stays as it is. So do codes, counts, ratios and sizes that are names (designations, such as the `15 in` of a rim), in all units. What is converted is rounded so that it never looks better than it is, or is said to be about so much.
+             * @example recorded
+             * @enum {string}
+             */
+            units?: "recorded" | "metric" | "imperial";
+        };
+        /** @description What was counted, read off or measured. A reading of what catalogues record as a name of a size, such as a pitch circle, is written with its tolerance or its tool. */
+        PieceReading: {
+            on: components["schemas"]["PieceOn"];
+            value: string | string[];
+            /**
+             * @description The tool that it was read with, by its id; it may widen the value.
+             * @example caliper
+             */
+            tool?: string | null;
+        };
+        /** @description Where something was read on the piece: the `on` of what an answer asks, as it is. */
+        PieceOn: {
+            /**
+             * @description The name of a face, where it is known which one it is.
+             * @example rear
+             */
+            interface?: string | null;
+            /**
+             * @description Id of the kind of the face; enough where its name is not known.
+             * @example propshaft-flange
+             */
+            kind?: string | null;
+            /**
+             * @description Which side of such a joint it is.
+             * @example shaft
+             */
+            side?: string | null;
+            /** @description Tells faces of one kind apart whose names are not known: the first is 1, which is also meant where this is left out. */
+            which?: number | null;
+            /**
+             * @description Of the face; where neither face nor kind is named, a value of the part itself. With an interface alone the value is `none`: the piece has no such face.
+             * @example pcd
+             */
+            parameter?: string | null;
+        };
         /** @description Everything that is recorded of one part. `spans`, `built`, `values`: from the view `trade` on. `interfaces`, `notRecorded`, `evidence`: from the view `full` on. */
         PartAnswer: {
             /**
@@ -6863,6 +7150,33 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PartList"];
+                };
+            };
+        };
+    };
+    identifyPart: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description Languages wished for; `lang` wins over it. */
+                "Accept-Language"?: components["parameters"]["AcceptLanguage"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["IdentifyPartQuestion"];
+            };
+        };
+        responses: {
+            /** @description A page of the candidates. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["IdentifyPartAnswer"];
                 };
             };
         };
@@ -8654,7 +8968,7 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Only codes of this group; all where it is left out. */
-                group?: "checks" | "cautions" | "matings" | "constraints" | "summaries" | "kits" | "lines" | "instead" | "demands" | "conflicts" | "losses" | "not-checked" | "measures" | "orders" | "usual-cautions" | "kinds";
+                group?: "checks" | "cautions" | "matings" | "constraints" | "summaries" | "kits" | "lines" | "instead" | "demands" | "conflicts" | "losses" | "not-checked" | "measures" | "orders" | "pieces" | "usual-cautions" | "kinds";
                 /** @description Language of the sentences, as an RFC 5646 tag; spoken are en and de. It wins over `Accept-Language`; one that is not spoken gets English, and the answer says so in `lang`. */
                 lang?: string;
             };

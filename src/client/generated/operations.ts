@@ -23,6 +23,7 @@ export const OPERATIONS: Readonly<Record<string, OperationTraits>> = {
   "get /v1/mate": { edition: "query", lang: "query", repeatable: true },
   "post /v1/mate": { edition: "body", lang: "body", repeatable: true },
   "get /v1/parts": { edition: "query", lang: "query", repeatable: true },
+  "post /v1/parts/identify": { edition: "body", lang: "body", repeatable: true },
   "get /v1/parts/{id}": { edition: "query", lang: "query", repeatable: true },
   "get /v1/roles": { edition: "query", lang: "query", repeatable: true },
   "get /v1/roles/{id}": { edition: "query", lang: "query", repeatable: true },

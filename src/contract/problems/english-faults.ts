@@ -129,6 +129,16 @@ export const ENGLISH_FAULTS: FaultWords = {
   'reading-at-fault': ({ text }) => text,
   'reading-of-no-part': () => 'What stands at a position is one part by its name, or "none".',
   'measured-twice': () => 'It was measured twice, and the two differ: say the one that counts.',
+  'reading-of-no-face': () =>
+    'Name the parameter, and where it is of a face, the face or its kind; "none" says of a named ' +
+    'face that the piece has none.',
+  'two-faces-in-one': () =>
+    'One face is of one kind and side: tell several of a kind apart with "which".',
+  'face-of-no-part': ({ name, meant }) => none('face', name, meant),
+  'side-of-no-kind': ({ name, meant }) => none('side of such a face', name, meant),
+  'parameter-of-no-kind': ({ name, meant }) => none('parameter of such a face', name, meant),
+  'value-of-no-role': ({ name, meant }) => none('value of a part', name, meant),
+  'number-says-nothing': () => 'Nothing of it could be read: leave it out.',
   'which-hand': ({ position }) =>
     `Left and right of ${quoted(position)} differ: say which was measured.`,
   'no-part-there': ({ position }) =>

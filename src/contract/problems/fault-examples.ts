@@ -96,6 +96,13 @@ export const FAULT_EXAMPLES: FaultData = {
   'reading-of-nothing': {},
   'reading-of-no-part': {},
   'measured-twice': {},
+  'reading-of-no-face': {},
+  'two-faces-in-one': {},
+  'face-of-no-part': { name: 'inptu', meant: 'input' },
+  'side-of-no-kind': { name: 'shafts', meant: 'shaft' },
+  'parameter-of-no-kind': { name: 'tooth', meant: 'teeth' },
+  'value-of-no-role': { name: 'lenght', meant: 'length' },
+  'number-says-nothing': {},
   'reading-at-fault': {
     because: 'missing-unit',
     text: '“56.1” has no unit. A length is wanted, in mm, m, in.',

@@ -137,6 +137,18 @@ export const GERMAN_FAULTS: FaultWords = {
     'Was an einer Stelle sitzt, ist ein Teil mit seinem Namen oder „none“.',
   'measured-twice': () =>
     'Es ist zweimal gemessen, und beides weicht voneinander ab: Zu nennen ist, was gilt.',
+  'reading-of-no-face': () =>
+    'Zu nennen sind der Parameter und, wenn er zu einem Anschluss gehört, dieser oder seine Art; ' +
+    '„none“ sagt von einem genannten Anschluss, dass das Stück keinen hat.',
+  'two-faces-in-one': () =>
+    'Ein Anschluss ist von einer Art und Seite: Mehrere einer Art unterscheidet „which“.',
+  'face-of-no-part': ({ name, meant }) => none('keinen Anschluss', name, meant),
+  'side-of-no-kind': ({ name, meant }) =>
+    none('keine Seite eines solchen Anschlusses', name, meant),
+  'parameter-of-no-kind': ({ name, meant }) =>
+    none('keinen Parameter eines solchen Anschlusses', name, meant),
+  'value-of-no-role': ({ name, meant }) => none('keinen Wert eines Teils', name, meant),
+  'number-says-nothing': () => 'Nichts davon war lesbar: Die Angabe ist wegzulassen.',
   'which-hand': ({ position }) =>
     `Links und rechts von ${quoted(position)} sind verschieden: Zu sagen ist, was gemessen ist.`,
   'no-part-there': ({ position }) =>

@@ -27,6 +27,17 @@ export const SHOWN_RECORDS: ShownObjects = {
   },
   Evidence: { full: 'basis by on source times' },
 
+  IdentifyPartAnswer: {
+    public: `${VALUES} summary items next counts nearest excluded ask warnings cautions`,
+  },
+  PieceCandidate: { public: `${PART} spans built agreeing open failing why` },
+  PieceFinding: { public: 'field index state code data text' },
+  ExcludedParts: { public: 'field index name count parts' },
+  ExcludedPart: { public: 'id name code data text' },
+  PieceAsk: { public: 'field on tool toolName needed values more code data text' },
+  PieceOutcome: { public: 'value noFace range label count parts' },
+  PieceOn: { public: 'interface kind side which parameter' },
+
   RoleList: { public: PAGE },
   RoleEntry: { public: 'id name caution parts' },
   RoleAnswer: { public: `${VALUES} id name caution parts cautions`, trade: 'faces values' },

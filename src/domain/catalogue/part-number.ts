@@ -29,7 +29,7 @@ export function numberKey(text: string): string {
 /** Whose number it is, where a record says so by this word: that of the part's own maker. */
 const OWN = numberKey('maker');
 
-interface Owned {
+export interface NumberOfPart {
   readonly part: Part;
   /** As recorded. */
   readonly number: string;
@@ -37,20 +37,26 @@ interface Owned {
   readonly owner: string | null;
 }
 
+/** Whose number of the part it is; null where nobody recorded who makes the part. */
+export function ownerOf({ maker }: Part, { of }: Part['numbers'][number]): string | null {
+  return numberKey(of) === OWN ? maker : of;
+}
+
 /** The numbers of all parts, to be looked up. */
 export class PartNumbers {
-  readonly #byKey = new Map<string, Owned[]>();
+  readonly #byKey = new Map<string, NumberOfPart[]>();
   #plusSigns = 0;
 
   constructor(parts: Iterable<Part>) {
     for (const part of parts) for (const number of part.numbers) this.#add(part, number);
   }
 
-  #add(part: Part, { number, of }: Part['numbers'][number]): void {
+  #add(part: Part, named: Part['numbers'][number]): void {
+    const { number } = named;
     const key = numberKey(number);
     // What is nothing but dashes says as much as no number.
     if (key === '') return;
-    const owned = { part, number, owner: numberKey(of) === OWN ? part.maker : of };
+    const owned = { part, number, owner: ownerOf(part, named) };
     const signs = plusSignsIn(`${key}${numberKey(owned.owner ?? '')}`);
     this.#plusSigns = Math.max(this.#plusSigns, signs);
     const known = this.#byKey.get(key);
@@ -68,12 +74,20 @@ export class PartNumbers {
    * of whose it is behind its last `@`; where the whole text is a number, it is that one.
    */
   find(text: string): readonly Part[] {
-    const whole = this.#owned(text);
-    if (whole.length > 0) return once(whole);
-    const [number, owner] = ownerIn(text);
-    if (owner === null) return [];
-    const key = numberKey(owner);
-    return once(this.#owned(number).filter((one) => isOwner(one, key)));
+    return once(this.named(text));
+  }
+
+  /** The same as numbers, each with its part. */
+  named(text: string): readonly NumberOfPart[] {
+    return ofOwner(text, (number) => this.#owned(number));
+  }
+
+  /** Those that a number can be which was read in part; whose it is may stand behind it, too. */
+  like(text: string, canBe: (read: string) => (key: string) => boolean): readonly NumberOfPart[] {
+    return ofOwner(text, (number) => {
+      const isAlike = canBe(number);
+      return [...this.#byKey].flatMap(([key, owned]) => (isAlike(key) ? owned : []));
+    });
   }
 
   /** A number that was probably meant, as it is recorded; null where none is near. */
@@ -85,7 +99,7 @@ export class PartNumbers {
     return owner === null || first.owner === null ? first.number : `${first.number}@${first.owner}`;
   }
 
-  #owned(number: string): readonly Owned[] {
+  #owned(number: string): readonly NumberOfPart[] {
     return this.#byKey.get(numberKey(number)) ?? [];
   }
 }
@@ -100,10 +114,22 @@ function ownerIn(text: string): readonly [number: string, owner: string | null] 
   return split === -1 ? [text, null] : [text.slice(0, split), text.slice(split + 1)];
 }
 
-function isOwner({ owner }: Owned, key: string): boolean {
+/** Where the whole text is no number, those of the owner who stands behind its last `@`. */
+function ofOwner(
+  text: string,
+  find: (number: string) => readonly NumberOfPart[],
+): readonly NumberOfPart[] {
+  const whole = find(text);
+  const [number, owner] = ownerIn(text);
+  if (whole.length > 0 || owner === null) return whole;
+  const key = numberKey(owner);
+  return find(number).filter((one) => isOwner(one, key));
+}
+
+function isOwner({ owner }: NumberOfPart, key: string): boolean {
   return owner !== null && numberKey(owner) === key;
 }
 
-function once(owned: readonly Owned[]): readonly Part[] {
+function once(owned: readonly NumberOfPart[]): readonly Part[] {
   return [...new Set(owned.map(({ part }) => part))];
 }

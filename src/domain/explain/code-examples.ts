@@ -6,6 +6,7 @@
 import { ANSWER_EXAMPLES } from './code-examples-answers.js';
 import { CHECK_EXAMPLES } from './code-examples-checks.js';
 import { KIT_EXAMPLES } from './code-examples-kits.js';
+import { PIECE_EXAMPLES } from './code-examples-pieces.js';
 import { type CodeExample, Teller } from './example-teller.js';
 import type { Reason, ReasonCode } from './reason.js';
 import { numbersIn, say } from './words.js';
@@ -14,6 +15,7 @@ const CODE_EXAMPLES: Readonly<Record<ReasonCode, CodeExample>> = {
   ...CHECK_EXAMPLES,
   ...ANSWER_EXAMPLES,
   ...KIT_EXAMPLES,
+  ...PIECE_EXAMPLES,
 };
 
 /**

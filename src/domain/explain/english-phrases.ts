@@ -114,3 +114,9 @@ export function places({ names = [] }: ReasonData): string {
   const said = ` as ${and(names.map(lower))}`;
   return names.length === 1 || said.length <= LONGEST_PLACES ? said : ` at ${names.length} places`;
 }
+
+/** ` with a vernier caliper to ±0.05 mm`, as far as that is known. */
+export function precision({ needed, tool }: ReasonData): string {
+  const how = tool === undefined ? '' : ` with ${oneOf(tool)}`;
+  return needed?.text == null ? how : `${how} to ${needed.text}`;
+}

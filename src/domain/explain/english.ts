@@ -21,6 +21,7 @@ import {
   owned,
   parameter,
   places,
+  precision,
   quoted,
   shown,
   things,
@@ -28,6 +29,7 @@ import {
   unrecorded,
   upper,
 } from './english-phrases.js';
+import { ENGLISH_PIECES } from './english-pieces.js';
 import { ENGLISH_NUMBERS } from './number-words.js';
 import {
   amount,
@@ -349,11 +351,6 @@ const rest = {
     `Order ${label(d.left)} with the ${parameter(d.left)} that suits, once measured.`,
 } as const;
 
-function precision({ needed, tool }: ReasonData): string {
-  const how = tool === undefined ? '' : ` with ${oneOf(tool)}`;
-  return needed?.text == null ? how : `${how} to ${needed.text}`;
-}
-
 export const ENGLISH: Words = {
   sentences: {
     ...checks,
@@ -363,6 +360,7 @@ export const ENGLISH: Words = {
     ...summaries,
     ...ENGLISH_CONFLICTS,
     ...ENGLISH_KITS,
+    ...ENGLISH_PIECES,
     ...rest,
   },
   ownCode: (d) =>
@@ -396,6 +394,8 @@ export const ENGLISH: Words = {
     electrical: 'Electrical: disconnect the battery first; check every signal before driving.',
   },
   compared: ENGLISH_COMPARED,
+  hands: { left: 'left', right: 'right' },
+  noSuchFace: 'no such face',
   vehicles: ENGLISH_VEHICLES,
   numbers: ENGLISH_NUMBERS,
 };

@@ -8,7 +8,7 @@ import { isOfPart, isSameParameter } from './phrases.js';
 import type { Named, NamedValue, ReasonData } from './reason.js';
 import { LONGEST_PLACES } from './sentence.js';
 
-const HANDS = { left: 'links', right: 'rechts' } as const;
+export const HANDS = { left: 'links', right: 'rechts' } as const;
 
 /** `„Getriebe, spät“`, `„Rad 15 Zoll“ (Vorderrad)`; where nobody recorded a part, what is there. */
 export function label(named: Named | undefined): string {
@@ -134,4 +134,10 @@ export function places({ names = [] }: ReasonData): string {
   const said = ` ${where} ${and(names.map(quoted))}`;
   const isShort = names.length === 1 || said.length <= LONGEST_PLACES;
   return isShort ? said : ` an ${names.length} Einbauplätzen`;
+}
+
+/** `, auf ±0,05 mm genau, per Messschieber`, as far as that is known. */
+export function precision({ needed, tool }: ReasonData): string {
+  const fine = needed?.text == null ? '' : `, auf ${needed.text} genau`;
+  return tool === undefined ? fine : `${fine}, per ${tool}`;
 }

@@ -13,6 +13,7 @@ import {
   compared,
   face,
   fittedAt,
+  HANDS,
   label,
   lead,
   madeToSuit,
@@ -22,6 +23,7 @@ import {
   parameter,
   place,
   places,
+  precision,
   quoted,
   shown,
   side,
@@ -29,6 +31,7 @@ import {
   told,
   unrecorded,
 } from './german-phrases.js';
+import { GERMAN_PIECES } from './german-pieces.js';
 import { GERMAN_NUMBERS } from './number-words.js';
 import {
   amount,
@@ -367,11 +370,6 @@ const rest = {
     `Zu bestellen: ${label(d.left)}, ${parameter(d.left)} passend, sobald gemessen ist.`,
 } as const;
 
-function precision({ needed, tool }: ReasonData): string {
-  const fine = needed?.text == null ? '' : `, auf ${needed.text} genau`;
-  return tool === undefined ? fine : `${fine}, per ${tool}`;
-}
-
 export const GERMAN: Words = {
   sentences: {
     ...checks,
@@ -381,6 +379,7 @@ export const GERMAN: Words = {
     ...summaries,
     ...GERMAN_CONFLICTS,
     ...GERMAN_KITS,
+    ...GERMAN_PIECES,
     ...rest,
   },
   ownCode: (d) =>
@@ -394,6 +393,8 @@ export const GERMAN: Words = {
     return `${place}${own} aus dem Spender ‚${lot}‘, nicht erfasst`;
   },
   compared: GERMAN_COMPARED,
+  hands: HANDS,
+  noSuchFace: 'kein solcher Anschluss',
   vehicles: GERMAN_VEHICLES,
   numbers: GERMAN_NUMBERS,
   cautions: {

@@ -3,9 +3,11 @@
  * fields that are there where there is something to say. What a sentence names besides, and an
  * answer shows beside the reason, is not repeated in its data: both sides of a check, both ends of
  * a mating.
+ *
+ * Length: one table, with a line for each code.
  */
 
-import type { ReasonCode, ReasonData } from './reason.js';
+import type { PIECE_CODES, ReasonCode, ReasonData } from './reason.js';
 
 export type DataField = keyof ReasonData;
 
@@ -104,6 +106,49 @@ const IN_THE_WAY = perhaps('because', 'names');
 const WAY_OUT: DataFields = { always: ['names', 'places'], perhaps: [...COMES_TO] };
 
 const TO_IDENTIFY = only('left', 'part');
+
+/** A measured value beside the recorded one. */
+const BOTH = only('left', 'right');
+
+const NUMBER = only('text');
+
+/** A parameter of a face, to be found out. */
+const NEXT: DataFields = { always: ['left'], perhaps: ['needed', 'tool'] };
+
+const PIECE_DATA: Readonly<Record<(typeof PIECE_CODES)[number], DataFields>> = {
+  'one-part-left': NOTHING,
+  'several-parts-left': only('count'),
+  'no-part-left': NOTHING,
+  'match-is-no-proof': NOTHING,
+  'number-of-no-part': NUMBER,
+  'role-agrees': NOTHING,
+  'other-role': NOTHING,
+  'hand-agrees': NOTHING,
+  'hand-not-recorded': NOTHING,
+  'other-hand': NOTHING,
+  'fitted-by-works': NOTHING,
+  'not-fitted-by-works': NOTHING,
+  'number-agrees': NUMBER,
+  'number-not-recorded': NUMBER,
+  'other-number': NUMBER,
+  'value-agrees': BOTH,
+  'value-not-recorded': only('left'),
+  'value-only-inferred': BOTH,
+  'value-only-reported': BOTH,
+  'value-differs': BOTH,
+  'face-absent': PART,
+  'face-there': PART,
+  'told-face-not-recorded': PART,
+  'no-such-face': PART,
+  'no-face-agrees': PART,
+  'other-kind': PART,
+  'other-side': PART,
+  'tell-role': NOTHING,
+  'tell-hand': NOTHING,
+  'read-number': NOTHING,
+  'find-next': NEXT,
+  'measure-next': NEXT,
+};
 
 export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   equal: HOLDS,
@@ -282,6 +327,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'ask-fact': TO_FIND,
   'order-to-suit': only('left', 'order'),
   'order-after-measuring': only('left'),
+  ...PIECE_DATA,
 };
 
 /** Of a code that a catalogue or a kind gives a check for where it fails. */

@@ -304,6 +304,42 @@ export const MEASURE_CODES = [
 
 export const ORDER_CODES = ['order-to-suit', 'order-after-measuring'] as const;
 
+/** Of a piece on the bench: which parts it can be, why, and what to find out next. */
+export const PIECE_CODES = [
+  'one-part-left',
+  'several-parts-left',
+  'no-part-left',
+  'match-is-no-proof',
+  'number-of-no-part',
+  'role-agrees',
+  'other-role',
+  'hand-agrees',
+  'hand-not-recorded',
+  'other-hand',
+  'fitted-by-works',
+  'not-fitted-by-works',
+  'number-agrees',
+  'number-not-recorded',
+  'other-number',
+  'value-agrees',
+  'value-not-recorded',
+  'value-only-inferred',
+  'value-only-reported',
+  'value-differs',
+  'face-absent',
+  'face-there',
+  'told-face-not-recorded',
+  'no-such-face',
+  'no-face-agrees',
+  'other-kind',
+  'other-side',
+  'tell-role',
+  'tell-hand',
+  'read-number',
+  'find-next',
+  'measure-next',
+] as const;
+
 /** Caution groups that roles and kinds name, and the two that every answer may carry. */
 export const CAUTION_GROUPS = [
   'general',
@@ -332,6 +368,7 @@ export const CODE_GROUPS = {
   'not-checked': NOT_CHECKED_CODES,
   measures: MEASURE_CODES,
   orders: ORDER_CODES,
+  pieces: PIECE_CODES,
 } as const;
 
 export type CodeGroup = keyof typeof CODE_GROUPS;

@@ -36,6 +36,10 @@ export interface Words {
   readonly ofDonor: (place: string, hand: Hand | null, lot: string) => string;
   /** What the rows are called that compare routes. */
   readonly compared: Readonly<Record<Compared, string>>;
+  /** For which side something is made. */
+  readonly hands: Readonly<Record<Hand, string>>;
+  /** What comes out where a piece turns out to have no such face. */
+  readonly noSuchFace: string;
   readonly vehicles: VehicleWords;
   readonly numbers: NumberWords;
 }

@@ -90,6 +90,14 @@ export function sayOfDonor(
   return wordsOf(lang).ofDonor(place, hand, lot);
 }
 
+export function sayHand(hand: Hand, lang: string): string {
+  return wordsOf(lang).hands[hand];
+}
+
+export function sayNoSuchFace(lang: string): string {
+  return wordsOf(lang).noSuchFace;
+}
+
 /** What is asked of a vehicle, and how to find it out. */
 export function sayField(field: VehicleField, lang: string): FieldWords {
   return wordsOf(lang).vehicles.fields[field];

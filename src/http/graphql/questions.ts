@@ -7,6 +7,7 @@ import { driveVehicleOperation } from '../../contract/driveline.js';
 import { askFitOperation } from '../../contract/fit.js';
 import { listFittedVehiclesOperation } from '../../contract/fitted-vehicles.js';
 import { listFittingPartsOperation } from '../../contract/fitting-parts.js';
+import { identifyPartOperation } from '../../contract/identify-part.js';
 import { identifyVehicleOperation } from '../../contract/identify-vehicle.js';
 import { inspectOperation } from '../../contract/inspect.js';
 import { listKindsOperation, readKindOperation } from '../../contract/kinds.js';
@@ -108,6 +109,7 @@ export const EDITION_QUESTIONS: readonly Question[] = [
   { field: 'driveline', operation: driveVehicleOperation, cost: 5 },
   { field: 'mate', operation: askMateOperation, cost: ALONE },
   { field: 'parts', operation: listPartsOperation, cost: 1 },
+  { field: 'identifyPart', operation: identifyPartOperation, cost: 5 },
   { field: 'part', operation: readPartOperation, cost: 1 },
   { field: 'roles', operation: listRolesOperation, cost: 1 },
   { field: 'role', operation: readRoleOperation, cost: 1 },

@@ -32,7 +32,10 @@ async function quote(baseUrl: string, part: string, told: Told): Promise<number>
   console.log(`${fit.name}: ${fit.summary.text}`);
 
   const body = { vehicle: vehicle.id, want: [{ part }], routes: 2 };
-  const { routes, currency } = await faying.post('/v1/kits', { body });
+  const kits = await faying.post('/v1/kits', { body });
+  // Of a vehicle that is known in part there would be another answer.
+  if (!('vehicle' in kits)) throw new Error('one vehicle was asked about');
+  const { routes, currency } = kits;
   for (const [at, { summary }] of routes.entries()) console.log(`Way ${at + 1}. ${summary.text}`);
   const best = routes.find(({ grade }) => grade === 'proven');
   if (best === undefined) return 1;

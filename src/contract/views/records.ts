@@ -36,7 +36,6 @@ export const SHOWN_RECORDS: ShownObjects = {
   ExcludedPart: { public: 'id name code data text' },
   PieceAsk: { public: 'field on tool toolName needed values more code data text' },
   PieceOutcome: { public: 'value noFace range label count parts' },
-  PieceOn: { public: 'interface kind side which parameter' },
 
   RoleList: { public: PAGE },
   RoleEntry: { public: 'id name caution parts' },

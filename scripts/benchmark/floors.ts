@@ -4,6 +4,7 @@
  */
 
 import type { ConflictResult } from './conflict-cells.js';
+import type { HttpResult } from './http.js';
 import type { CellResult } from './optimum-cells.js';
 import type { RouteResult } from './route-cells.js';
 import type { StreamResult } from './stream.js';
@@ -46,6 +47,13 @@ export function floorsOf(
 }
 
 /** The code of the service around the work itself, against a loop that takes all for good. */
+/** A hot question of GraphQL is to come to a quarter at least of what Node alone does. */
+export function httpFloors(results: readonly HttpResult[]): Floor[] {
+  const hot = results.filter(({ name }) => name === 'GraphQL, the same question');
+  const ratios = hot.map(({ name, ratio }): Ratio => [name, ratio]);
+  return [least('GraphQL / raw', ratios, 0.25)].filter((one) => one !== null);
+}
+
 export function streamFloors(streams: readonly StreamResult[]): Floor[] {
   const ratios = streams.map(({ name, ratio }): Ratio => [name, ratio]);
   return [least('own / plain loop, lines a second', ratios, 0.6)].filter((one) => one !== null);

@@ -1,7 +1,7 @@
 /**
  * `kit` measures the solver of kits against general solvers, all in one process and in turns, on
  * the same instances; `fits` the lists of what fits what against the judge; `stream` a batch
- * against a plain loop. Any disagreement ends it with exit code 1; a floor that was missed does
+ * against a plain loop; `http` the service against a bare server. Any disagreement ends it with exit code 1; a floor that was missed does
  * only with --strict.
  */
 
@@ -10,14 +10,15 @@ import { parseArgs } from 'node:util';
 import { type ConflictResult, conflictCells, measuredConflicts } from './conflict-cells.js';
 import { measuredDemo } from './demo-question.js';
 import { measureFits } from './fits.js';
-import { floorsOf, streamFloors } from './floors.js';
+import { floorsOf, httpFloors, streamFloors } from './floors.js';
+import { type HttpExtent, measuredHttp } from './http.js';
 import { loadedHighs, type Opponent, yalps } from './opponents.js';
 import { type CellResult, type Extent, measuredCell, optimumCells } from './optimum-cells.js';
 import * as report from './report.js';
 import { measuredRoutes, type RouteResult, routeCells } from './route-cells.js';
 import { measuredStreams, type StreamExtent } from './stream.js';
 
-const USAGE = `Usage: scripts/bench kit|stream [--quick] [--json FILE] [--strict]
+const USAGE = `Usage: scripts/bench kit|stream|http [--quick] [--json FILE] [--strict]
        scripts/bench fits [--quick]
 
   --quick      fewer cells and seeds, within a minute
@@ -35,6 +36,9 @@ const CONFLICTS_QUICK: Extent = { seeds: 2, rounds: 3, seconds: 1 };
 
 const STREAM_FULL: StreamExtent = { lines: 200_000, rounds: 9 };
 const STREAM_QUICK: StreamExtent = { lines: 50_000, rounds: 5 };
+
+const HTTP_FULL: HttpExtent = { seconds: 5, rounds: 5 };
+const HTTP_QUICK: HttpExtent = { seconds: 2, rounds: 3 };
 
 interface BenchOptions {
   readonly quick: boolean;
@@ -127,6 +131,27 @@ async function stream(options: BenchOptions): Promise<boolean> {
   return mismatches.length === 0 && (areKept || !options.strict);
 }
 
+/** The service over HTTP against a server that looks at nothing. */
+async function http(options: BenchOptions): Promise<boolean> {
+  const machine = report.machine();
+  const say = (line: string) => process.stdout.write(`${line}\n`);
+  say(report.machineLine(machine));
+  const results = await measuredHttp(options.quick ? HTTP_QUICK : HTTP_FULL);
+  say(`\n${report.HTTP_HEAD}`);
+  for (const one of results) say(report.httpLine(one));
+  const mismatches = results.flatMap((one) => one.mismatches);
+  const floors = httpFloors(results);
+  say('');
+  for (const floor of floors) say(report.floorLine(floor));
+  say(mismatches.length === 0 ? 'All were answered.' : mismatches.join('\n'));
+  if (options.json !== undefined) {
+    const all = { machine, results, floors, mismatches };
+    writeFileSync(options.json, `${JSON.stringify(all, null, 2)}\n`);
+  }
+  const areKept = floors.every(({ isKept }) => isKept);
+  return mismatches.length === 0 && (areKept || !options.strict);
+}
+
 /** So that the first cell does not pay for compiling what all of them use. */
 function warmUp(opponents: ReadonlyMap<string, Opponent>): void {
   for (const cell of optimumCells().filter(({ isQuick }) => isQuick)) {
@@ -150,6 +175,7 @@ const bench = new Map<string, (options: BenchOptions) => boolean | Promise<boole
   ['kit', kit],
   ['fits', fits],
   ['stream', stream],
+  ['http', http],
 ]).get(positionals.join());
 if (values.help) process.stdout.write(`${USAGE}\n`);
 else if (bench === undefined) {

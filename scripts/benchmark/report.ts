@@ -5,6 +5,7 @@ import { cpus, loadavg } from 'node:os';
 import type { ConflictResult } from './conflict-cells.js';
 import type { DemoResult } from './demo-question.js';
 import type { Floor } from './floors.js';
+import type { HttpResult } from './http.js';
 import type { Times } from './measured.js';
 import type { CellResult } from './optimum-cells.js';
 import type { RouteResult } from './route-cells.js';
@@ -184,6 +185,12 @@ export function demoLine({ name, warm, cold, routes, ...counts }: DemoResult): s
   const { steps, asked, relations, isComplete } = counts;
   const numbers = [routes, steps, asked, relations].map(String);
   return row([name, times(warm), cold.toFixed(1), ...numbers, isComplete ? 'yes' : 'no']);
+}
+
+export const HTTP_HEAD = row(['over HTTP', 'own /s', 'raw /s', 'ratio', 'bytes']);
+
+export function httpLine({ name, own, raw, ratio, bytes }: HttpResult): string {
+  return row([name, own.toFixed(0), raw.toFixed(0), ratio.toFixed(2), String(bytes)]);
 }
 
 export const STREAM_HEAD = row([

@@ -196,7 +196,7 @@ describe('between the service and whoever asks again', () => {
     const first = await query({});
     const etag = first.headers.get('etag') ?? '';
     const location = first.headers.get('content-location') ?? '';
-    expect(location).toBe('/v1/kits?edition=1&lang=en&vehicle=cart-1&want=box-d');
+    expect(location).toBe('/v1/kits?edition=1&lang=en&vehicle=cart-1&view=full&want=box-d');
     expect((await query({ 'if-none-match': etag })).status).toBe(304);
     expect(one.judged.resolveKitQuestion).toBe(1);
     const shared = await one.client.get(location).expect(200);
@@ -233,7 +233,7 @@ describe('between the service and whoever asks again', () => {
       const response = await rig.client.post('/v1/kits').send({ vehicle: 'cart-1', ...body });
       return response.headers['content-location'];
     };
-    const at = (search: string) => `/v1/kits?edition=1&lang=en&${search}vehicle=cart-1`;
+    const at = (search: string) => `/v1/kits?edition=1&lang=en&${search}vehicle=cart-1&view=full`;
     expect(await location({ routes: 3, lots: 'all', prefer: 'cost', steps: USUAL_STEPS })).toBe(
       at(''),
     );

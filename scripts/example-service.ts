@@ -106,6 +106,8 @@ function exampleKeys(): KeyStore {
   };
   return {
     keys: () => [],
+    key: () => null,
+    pages: () => [],
     addKey: fail,
     endKey: fail,
     recognise: (text) => {

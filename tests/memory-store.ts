@@ -82,6 +82,14 @@ export class MemoryKeys implements KeyStore {
     return this.#made.map(({ key }) => key);
   }
 
+  key(id: string): KeyRecord | null {
+    return this.keys().find((one) => one.id === id) ?? null;
+  }
+
+  pages(): readonly string[] {
+    return this.keys().flatMap(({ origins, endedAt }) => (endedAt === null ? origins : []));
+  }
+
   addKey(request: KeyRequest, madeAt: string): MadeKey {
     const id = `key-${this.#made.length + 1}`.padEnd(8, 'a');
     const key = { id, ...request, madeAt, endedAt: null };

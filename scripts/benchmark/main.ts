@@ -1,8 +1,8 @@
 /**
  * `kit` measures the solver of kits against general solvers, all in one process and in turns, on
  * the same instances; `fits` the lists of what fits what against the judge; `stream` a batch
- * against a plain loop; `http` the service against a bare server. Any disagreement ends it with exit code 1; a floor that was missed does
- * only with --strict.
+ * against a plain loop; `http` the service against a bare server. Any disagreement ends it with
+ * exit code 1; a floor that was missed does only with --strict.
  */
 
 import { writeFileSync } from 'node:fs';

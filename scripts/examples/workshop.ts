@@ -36,7 +36,10 @@ async function quote(baseUrl: string, part: string, told: Told): Promise<number>
   // Of a vehicle that is known in part there would be another answer.
   if (!('vehicle' in kits)) throw new Error('one vehicle was asked about');
   const { routes, currency } = kits;
-  for (const [at, { summary }] of routes.entries()) console.log(`Way ${at + 1}. ${summary.text}`);
+  for (const [at, { summary, changes }] of routes.entries()) {
+    // What a way costs is told from the view `trade` on.
+    console.log(`Way ${at + 1}. ${summary?.text ?? `${changes.length} places change.`}`);
+  }
   const best = routes.find(({ grade }) => grade === 'proven');
   if (best === undefined) return 1;
 

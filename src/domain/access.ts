@@ -26,5 +26,5 @@ export function isWithin(view: View, widest: View | null): boolean {
 
 /** Whether a text is an origin as a browser sends it: scheme, host and port, nothing after them. */
 export function isOrigin(text: string): boolean {
-  return /^https?:\/\//.test(text) && URL.canParse(text) && new URL(text).origin === text;
+  return /^https?:\/\/[^*]+$/.test(text) && URL.canParse(text) && new URL(text).origin === text;
 }

@@ -41,7 +41,8 @@ export function accessOf({ headers }: Request, { keys, open }: Keyring): Access 
   const key = text === undefined ? null : keys.recognise(text);
   if (key === null) {
     const fault = { code: 'key-not-known', data: {} } as const;
-    return new Refusal('unknown-key', [fault], challenge('error="invalid_token"'));
+    const error = text === undefined ? 'invalid_request' : 'invalid_token';
+    return new Refusal('unknown-key', [fault], challenge(`error="${error}"`));
   }
   if (!isAtHome(key, headers.get('origin'))) {
     const fault = { code: 'origin-not-granted', data: {} } as const;
@@ -58,8 +59,7 @@ function isAtHome({ origins }: KeyRecord, origin: string | null): boolean {
 
 /** RFC 6750 section 3: how to show what is missing. */
 function challenge(parameters: string) {
-  const said = parameters === '' ? 'Bearer realm="faying"' : `Bearer realm="faying", ${parameters}`;
-  return { headers: { 'www-authenticate': said } };
+  return { headers: { 'www-authenticate': `Bearer realm="faying", ${parameters}` } };
 }
 
 /** Refuses whoever may not ask what is at this path of the contract. */
@@ -81,7 +81,7 @@ function missingFor({ view, scope }: Need, access: Access): Scope | null {
 function notGranted({ hasKey }: Access, scope: Scope, place: Place = {}): Refusal {
   if (!hasKey) {
     const fault = { ...place, code: 'no-key', data: { scope } } as const;
-    return new Refusal('key-needed', [fault], challenge(''));
+    return new Refusal('key-needed', [fault], challenge(`scope="${scope}"`));
   }
   const fault = { ...place, code: 'scope-not-granted', data: { scope } } as const;
   const said = challenge(`error="insufficient_scope", scope="${scope}"`);
@@ -124,8 +124,10 @@ export function checkNamed(view: View, question: object, field: string): void {
   throw new Refusal('not-granted', [{ parameter: field, ...fault }]);
 }
 
-export function hasKey(exchange: Exchange): boolean {
-  return grantedIn(exchange).hasKey;
+/** What somebody was answered by a key is kept by nobody on the way: the key may end. */
+export function keptFor({ access }: Pick<Exchange, 'access'>, lifetime: string): string {
+  const hasKey = !(access instanceof Error) && access.hasKey;
+  return hasKey ? lifetime.replace(/^public/, 'private') : lifetime;
 }
 
 function grantedIn({ access }: Exchange): Access {
@@ -134,7 +136,9 @@ function grantedIn({ access }: Exchange): Access {
 }
 
 /** A field that stands in the URL or in the body. */
-function placeOf(field: string, { search }: Exchange): Place {
+function placeOf(field: string, { request, search }: Exchange): Place {
   const isInUrl = search.split('&').some((pair) => pair.startsWith(`${field}=`));
-  return isInUrl ? { parameter: field } : { pointer: `/${field}` };
+  if (isInUrl) return { parameter: field };
+  // Of a list that goes on the edition stands in its cursor, of an edition in the path.
+  return request.method === 'POST' || request.method === 'QUERY' ? { pointer: `/${field}` } : {};
 }

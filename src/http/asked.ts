@@ -14,7 +14,7 @@ import type { QueryGrammar } from '../contract/parameters.js';
 import type { View } from '../contract/view.js';
 import type { Library } from '../usecases/library.js';
 import type { EditionHead } from '../usecases/ports.js';
-import { checkNewest, hasKey, isKeptToNewest, viewFor } from './access.js';
+import { checkNewest, isKeptToNewest, keptFor, viewFor } from './access.js';
 import { type Exchange, type Headers, JSON_TYPE, jsonReply, vary } from './exchange.js';
 import { spokenTo } from './negotiation.js';
 import { canonicalSearch } from './query.js';
@@ -25,11 +25,6 @@ import type { Service } from './service.js';
 export interface Lifetimes {
   readonly pinned: string;
   readonly floating: string;
-}
-
-/** An answer that others may not be given is kept by nobody on the way. */
-export function keptFor(exchange: Exchange, view: View, lifetime: string): string {
-  return view === 'public' || !hasKey(exchange) ? lifetime : lifetime.replace('public', 'private');
 }
 
 /** The newest edition may be another one in half a minute. */
@@ -68,8 +63,9 @@ export function settle(
   const view = viewFor(exchange, asked.view, path);
   // The head alone: an edition that is not at hand is loaded where something is judged.
   const newest = edition === undefined ? service.newest() : null;
-  if (edition !== undefined && !isGoingOn && isKeptToNewest(exchange)) {
-    checkNewest(exchange, edition, service.newest());
+  if (edition !== undefined && isKeptToNewest(exchange)) {
+    // A list that was begun before the last publication may be read to its end.
+    checkNewest(exchange, isGoingOn ? edition + 1 : edition, service.newest());
   }
   const head = newest ?? service.library.head(edition ?? null);
   return {
@@ -120,7 +116,7 @@ export function answerTo<Input extends object>(
     return jsonReply(exchange, text(), { ...headers, 'cache-control': 'no-store' });
   }
   const usual = asked.edition === undefined ? lifetimes.floating : lifetimes.pinned;
-  const kept = isConfidential ? 'no-store' : keptFor(exchange, view, usual);
+  const kept = isConfidential ? 'no-store' : keptFor(exchange, usual);
   return unlessKnown(exchange, { ...headers, 'cache-control': kept, etag: etagOf(key) }, text);
 }
 

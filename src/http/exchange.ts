@@ -7,7 +7,7 @@ import type { Language } from '../contract/language.js';
 import { LIMITS, type LimitsInForce } from '../contract/limits.js';
 import type { ProblemWire } from '../contract/problem.js';
 import { languageTag } from '../contract/question.js';
-import { type Access, accessOf, isOpenToAll } from './access.js';
+import { type Access, accessOf, isOpenToAll, keptFor } from './access.js';
 import { spokenTo } from './negotiation.js';
 import { problemOf, type Refusal } from './problem.js';
 import { langIn } from './query.js';
@@ -158,9 +158,11 @@ export function spokenIn({ request, search, said }: Exchange): Spoken {
 export function problemReply(exchange: Exchange, refusal: Refusal): Response {
   const { lang, by } = spokenIn(exchange);
   const problem = problemOf(refusal, { instance: exchange.id, lang, limits: exchange.limits });
+  const own = problemHeaders(problem, exchange.request.method);
   const headers = {
     ...exchange.headers,
-    ...problemHeaders(problem, exchange.request.method),
+    ...own,
+    'cache-control': keptFor(exchange, own['cache-control']),
     ...vary(exchange, by),
     ...refusal.headers,
   };
@@ -174,7 +176,10 @@ const SHARED: ReadonlySet<string> = new Set(['GET', 'HEAD', 'QUERY']);
 const NAMED_WRONGLY: ReadonlySet<number> = new Set([404, 409, 410]);
 
 /** The headers that follow from a problem alone. */
-export function problemHeaders(problem: ProblemWire, method: string): Headers {
+export function problemHeaders(
+  problem: ProblemWire,
+  method: string,
+): Headers & { readonly 'cache-control': string } {
   const isShared = NAMED_WRONGLY.has(problem.status) && SHARED.has(method);
   return {
     'content-type': 'application/problem+json',

@@ -59,6 +59,7 @@ const OF_THE_DOOR: Readonly<Record<keyof DoorFaultData, ProblemCode>> = {
   'question-not-in-view': 'not-granted',
   'edition-not-in-view': 'not-granted',
   'list-not-in-view': 'not-granted',
+  'wish-not-in-view': 'not-granted',
   'url-too-long': 'url-too-long',
   'nothing-at-path': 'unknown-path',
   'unknown-problem': 'unknown-problem',

@@ -104,14 +104,10 @@ export function serviceOf(deps: ServiceDeps): Service {
     answers: new AnswerCache(deps.config.answerCacheBytes),
     newest: ofTurn(() => deps.library.newest()),
     offersNumber: ofTurn(() => deps.library.skus(null).number),
-    pages: ofTurn(() => pagesOf(deps.keys)),
+    pages: ofTurn(() => deps.keys.pages()),
     shown: shownBySchemas(),
     ...deps,
   };
-}
-
-function pagesOf(keys: KeyStore): readonly string[] {
-  return keys.keys().flatMap(({ origins, endedAt }) => (endedAt === null ? origins : []));
 }
 
 /** Whether the service still takes requests; the server that listens changes it. */

@@ -80,8 +80,9 @@ function statusOf(asked: Attempt): Promise<number> {
 function checkedLookup({ resolve, allowsPrivate }: Attempt): LookupFunction {
   return (hostname, { all }, done) => {
     resolve(hostname, (error, found) => {
-      const [first] = found;
-      if (error !== null || first === undefined) {
+      // Node gives no list with an error, whatever its types say.
+      const first = error === null ? found[0] : undefined;
+      if (first === undefined) {
         done(error ?? new Error('no address'), '', 0);
       } else if (!allowsPrivate && !found.every(({ address }) => isPublicAddress(address))) {
         done(new ForbiddenAddress('a forbidden address'), '', 0);

@@ -6,9 +6,9 @@
 
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import type Database from 'better-sqlite3';
-import { asc, eq, sql } from 'drizzle-orm';
+import { and, asc, eq, isNull, sql } from 'drizzle-orm';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
-import { SCOPES, type Scope } from '../domain/access.js';
+import { SCOPES } from '../domain/access.js';
 import type { KeyRecord, KeyRequest, MadeKey } from '../usecases/ports.js';
 import { insertInto } from './edition-writer.js';
 import { PreparedQuery } from './prepared-query.js';
@@ -36,6 +36,7 @@ const SECRET_BYTES = 32;
 export class KeyTable {
   readonly #all: PreparedQuery<KeyRow>;
   readonly #one: PreparedQuery<KeyRow>;
+  readonly #pages: PreparedQuery<Pick<KeyRow, 'id' | 'origins'>>;
   readonly #insert: PreparedQuery;
   readonly #end: PreparedQuery;
 
@@ -45,6 +46,11 @@ export class KeyTable {
     const select = () => db.select().from(keys);
     this.#all = new PreparedQuery(connection, select().orderBy(asc(keys.madeAt), asc(keys.id)));
     this.#one = new PreparedQuery(connection, select().where(named));
+    const isOfPages = and(isNull(keys.endedAt), sql`${keys.origins} <> '[]'`);
+    this.#pages = new PreparedQuery(
+      connection,
+      db.select({ id: keys.id, origins: keys.origins }).from(keys).where(isOfPages),
+    );
     this.#insert = new PreparedQuery(connection, insertInto(db, keys));
     const ended = { endedAt: sql`${sql.placeholder('endedAt')}` };
     this.#end = new PreparedQuery(connection, db.update(keys).set(ended).where(named));
@@ -52,6 +58,15 @@ export class KeyTable {
 
   keys(): KeyRecord[] {
     return this.#all.all().map(recordOf);
+  }
+
+  key(id: string): KeyRecord | null {
+    const row = this.#one.get({ id });
+    return row === undefined ? null : recordOf(row);
+  }
+
+  pages(): string[] {
+    return this.#pages.all().flatMap(({ id, origins }) => textsIn(origins, id));
   }
 
   addKey({ name, scopes, origins }: KeyRequest, madeAt: string): MadeKey {
@@ -89,12 +104,11 @@ function idOf(bytes: Uint8Array): string {
 /** @throws StoreFault where a row is none that this program wrote. */
 function recordOf({ id, name, scopes, origins, made_at, ended_at }: KeyRow): KeyRecord {
   const open = textsIn(scopes, id);
-  const known = SCOPES.filter((scope) => open.includes(scope));
-  if (known.length !== open.length) throw damaged(`the key ${id} has a scope that nobody knows`);
   return {
     id,
     name,
-    scopes: known satisfies Scope[],
+    // One of a program to come opens nothing here.
+    scopes: SCOPES.filter((scope) => open.includes(scope)),
     origins: textsIn(origins, id),
     madeAt: made_at,
     endedAt: ended_at,

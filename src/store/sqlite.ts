@@ -103,6 +103,14 @@ class SqliteStore implements OpenedStore {
     return withStoreFaults(this.#path, () => this.#keys.keys());
   }
 
+  key(id: string): KeyRecord | null {
+    return withStoreFaults(this.#path, () => this.#keys.key(id));
+  }
+
+  pages(): readonly string[] {
+    return withStoreFaults(this.#path, () => this.#keys.pages());
+  }
+
   addKey(request: KeyRequest, madeAt: string): MadeKey {
     this.#checkWritable('to make a key');
     return withStoreFaults(this.#path, () => this.#keys.addKey(request, madeAt));

@@ -83,8 +83,8 @@ export function addKey({ keys, clock }: World, request: KeyRequest): MadeKey {
 
 /** From now on it opens nothing. @throws KeyFault where there is none to end. */
 export function endKey({ keys, clock }: World, id: string): KeyRecord {
-  const key = keys.keys().find((one) => one.id === id);
-  if (key === undefined) throw new KeyFault('unknown-key', `There is no key "${id}".`);
+  const key = keys.key(id);
+  if (key === null) throw new KeyFault('unknown-key', `There is no key "${id}".`);
   if (key.endedAt !== null) {
     throw new KeyFault('ended-already', `The key "${id}" ended on ${key.endedAt}.`);
   }

@@ -88,6 +88,9 @@ export interface EditionStore {
 export interface KeyStore {
   /** All that were ever made, the oldest first. */
   keys(): readonly KeyRecord[];
+  key(id: string): KeyRecord | null;
+  /** Origins of the pages that have a key which stands. */
+  pages(): readonly string[];
   addKey(request: KeyRequest, madeAt: string): MadeKey;
   endKey(id: string, endedAt: string): void;
   /**

@@ -117,7 +117,8 @@ describe('where and for how long', () => {
     const floating = await client.get(url);
     const place = floating.headers['content-location'] ?? '';
     expect(place).toBe(
-      '/v1/fit?edition=1&fitted.engine=motor&lang=en&part=box-c&torque=90%20N.m&vehicle=cart-1',
+      '/v1/fit?edition=1&fitted.engine=motor&lang=en&part=box-c&torque=90%20N.m&vehicle=cart-1' +
+        '&view=full',
     );
     const pinned = await client.get(place).expect(200);
     expect(pinned.text).toBe(floating.text);

@@ -267,6 +267,7 @@ export const FAULT_CASES: Readonly<Record<FaultCode, Case>> = {
     rig: { documents: [CART, LARGER_CART], open: ['public'] },
   },
   'list-not-in-view': { url: '/v1/parts/box-a/fits?view=public' },
+  'wish-not-in-view': { url: '/v1/kits?vehicle=cart-1&view=public&limits.cost=9' },
   'url-too-long': ofPart('x'.repeat(LIMITS.urlBytes.value)),
   'nothing-at-path': { url: '/v1/fits' },
   'unknown-problem': { url: '/problems/unknown-prat' },

@@ -109,15 +109,40 @@ describe('the table of keys', () => {
     reading.close();
   });
 
-  test('with a scope that nobody knows is damaged, and says so', () => {
-    const { path, store, trade } = made();
+  test('with a scope of a program to come opens nothing by it, and can be ended', () => {
+    const { path, store, trade, page } = made();
     store.close();
     const connection = new Database(path);
     connection.exec('DROP TRIGGER keys_changed');
-    connection.exec(`UPDATE keys SET scopes = '["everything"]'`);
+    connection.exec(`UPDATE keys SET scopes = '["everything"]' WHERE id = '${trade.key.id}'`);
+    connection.close();
+    const again = openStore(path, { mode: 'create' });
+    expect(again.recognise(trade.text)?.scopes).toEqual([]);
+    expect(again.recognise(page.text)?.scopes).toEqual(['public']);
+    again.endKey(trade.key.id, ENDED_AT);
+    expect(again.recognise(trade.text)).toBeNull();
+    again.close();
+  });
+
+  test('that is no row of ours is a fault of whoever shows it, and of nobody else', () => {
+    const { path, store, trade, page } = made();
+    store.close();
+    const connection = new Database(path);
+    connection.exec('DROP TRIGGER keys_changed');
+    connection.exec(`UPDATE keys SET scopes = '[1]' WHERE id = '${trade.key.id}'`);
     connection.close();
     const reading = openStore(path, { mode: 'read-only' });
     expect(() => reading.recognise(trade.text)).toThrow(StoreFault);
+    expect(reading.recognise(page.text)?.id).toBe(page.key.id);
+    expect(reading.pages()).toEqual(PAGE.origins);
     reading.close();
+  });
+
+  test('tells which pages have a key that stands', () => {
+    const { store, page } = made();
+    expect(store.pages()).toEqual(PAGE.origins);
+    store.endKey(page.key.id, ENDED_AT);
+    expect(store.pages()).toEqual([]);
+    store.close();
   });
 });

@@ -2962,7 +2962,7 @@ export interface components {
             fact: string | null;
             mating: string | null;
         };
-        /** @description A way of doing it that leaves nothing out, and has nothing in it that could be left out. `weakest`, `loads`, `driveline`, `matings`, `checks`, `choices`, `rules`, `places`, `statements`, `order`, `measure`: from the view `trade` on. */
+        /** @description A way of doing it that leaves nothing out, and has nothing in it that could be left out. `summary`, `weakest`, `loads`, `driveline`, `matings`, `checks`, `choices`, `rules`, `places`, `statements`, `order`, `measure`: from the view `trade` on. */
         Route: {
             /** @description What is needed to open this route again. It stands for nothing else and gives nobody any right. Null where it would be longer than a URL has room for. */
             key: string | null;
@@ -2971,7 +2971,7 @@ export interface components {
             grade: components["schemas"]["Grade"];
             /** @description Index of the first listed route that is no worse on any count and better on one. */
             beatenBy: number | null;
-            summary: components["schemas"]["SaidReason"];
+            summary?: components["schemas"]["SaidReason"];
             /** @description Positions, in layout order. */
             changes: string[];
             lines: components["schemas"]["KitLine"][];
@@ -3897,7 +3897,7 @@ export interface components {
             built: (string | null)[];
             counts: components["schemas"]["FitsCounts"];
         };
-        /** @description Routes, proven ones first, then as it was preferred. That there is none in this edition is an answer. Nothing here says that a change is allowed on a road or free of danger. `bound`, `compare`: from the view `trade` on. */
+        /** @description Routes, proven ones first, then as it was preferred. That there is none in this edition is an answer. Nothing here says that a change is allowed on a road or free of danger. `summary`, `bound`, `compare`: from the view `trade` on. */
         KitAnswer: {
             /**
              * @description The edition of the catalogue that answered.
@@ -3938,7 +3938,7 @@ export interface components {
             named: components["schemas"]["NamedPart"][];
             question: components["schemas"]["AskedKit"];
             vehicle: string;
-            summary: components["schemas"]["SaidReason"];
+            summary?: components["schemas"]["SaidReason"];
             /** @description The search came to its end: the first route is the best that there is. */
             complete: boolean;
             /** @description There are more routes than were asked for. */
@@ -4241,7 +4241,7 @@ export interface components {
             /** @description One for each route; null where it is not known. */
             values: (string | number | boolean | null)[];
         };
-        /** @description What the conversion takes on every vehicle that may be meant. What is not recorded of a vehicle never leaves it out, and no route of one of them is shown for another. */
+        /** @description What the conversion takes on every vehicle that may be meant. What is not recorded of a vehicle never leaves it out, and no route of one of them is shown for another. `summary`: from the view `trade` on. */
         PartlyKitAnswer: {
             /**
              * @description The edition of the catalogue that answered.
@@ -4289,7 +4289,7 @@ export interface components {
             complete: boolean;
             /** @description Some vehicle has more routes than were asked for. */
             more: boolean;
-            summary: components["schemas"]["SaidReason"];
+            summary?: components["schemas"]["SaidReason"];
             /** @description Those that all of them have; none where it depends. */
             routes: components["schemas"]["SharedRoute"][];
             /** @description Why there is no route, where that is the same for all of them; else null. */
@@ -4362,7 +4362,7 @@ export interface components {
             signOff: string | null;
             reversible: boolean;
         };
-        /** @description A vehicle that may be meant, and what its own answer comes to. */
+        /** @description A vehicle that may be meant, and what its own answer comes to. `summary`: from the view `trade` on. */
         MeantKits: {
             /** @description Its id. */
             vehicle: string;
@@ -4373,7 +4373,7 @@ export interface components {
              */
             grade: "proven" | "open" | "none" | null;
             complete: boolean;
-            summary: components["schemas"]["SaidReason"];
+            summary?: components["schemas"]["SaidReason"];
         };
         /** @description How many vehicles come to it. */
         GradeCount: {

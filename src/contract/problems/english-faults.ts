@@ -213,6 +213,8 @@ export const ENGLISH_FAULTS: FaultWords = {
     `Edition ${edition} is not the newest one, and older ones are not open to everybody.`,
   'list-not-in-view': ({ view, field }) =>
     `The view ${view} has no whole list here: name what is asked about with ${quoted(field)}.`,
+  'wish-not-in-view': ({ view, field }) =>
+    `What ${quoted(field)} asks for would tell what the view ${view} does not show.`,
   'url-too-long': ({ most }) =>
     `The URL has more than ${most} bytes; POST takes the same questions in a body.`,
   'nothing-at-path': ({ path }) => `There is nothing at ${echo(path)}.`,

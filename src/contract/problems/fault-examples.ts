@@ -173,6 +173,7 @@ export const FAULT_EXAMPLES: FaultData = {
   'question-not-in-view': { view: 'public', least: 'trade' },
   'edition-not-in-view': { edition: 1 },
   'list-not-in-view': { view: 'public', field: 'vehicle' },
+  'wish-not-in-view': { view: 'public', field: 'limits' },
   'url-too-long': { most: LIMITS.urlBytes.value },
   'nothing-at-path': { path: '/v1/fits' },
   'unknown-problem': { path: '/problems/unknown-prat' },

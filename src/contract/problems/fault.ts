@@ -115,6 +115,8 @@ export interface DoorFaultData extends JsonFaultData {
   readonly 'edition-not-in-view': { readonly edition: number };
   /** Which vehicles a part fits, the public is told of those that it names. */
   readonly 'list-not-in-view': { readonly view: View; readonly field: string };
+  /** What it asks for would tell what the view does not show. */
+  readonly 'wish-not-in-view': { readonly view: View; readonly field: string };
   readonly 'url-too-long': Passed;
   readonly 'nothing-at-path': { readonly path: string };
   readonly 'unknown-problem': { readonly path: string };

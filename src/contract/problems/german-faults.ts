@@ -234,6 +234,8 @@ export const GERMAN_FAULTS: FaultWords = {
   'list-not-in-view': ({ view, field }) =>
     `Die Sicht ${view} hat hier keine ganze Liste: nennen Sie mit ${quoted(field)}, wonach Sie ` +
     'fragen.',
+  'wish-not-in-view': ({ view, field }) =>
+    `Was ${quoted(field)} wünscht, würde verraten, was die Sicht ${view} nicht zeigt.`,
   'url-too-long': ({ most }) =>
     `Die URL hat mehr als ${most} Byte; POST nimmt dieselben Fragen im Rumpf.`,
   'nothing-at-path': ({ path }) => `Unter ${echo(path)} gibt es nichts.`,

@@ -94,15 +94,15 @@ const JUDGED: ShownObjects = {
 
 const KITS: ShownObjects = {
   KitAnswer: {
-    public:
-      `${VALUES} offers currency tax question vehicle named summary complete more routes ` +
-      'conflict',
-    trade: 'bound compare',
+    public: `${VALUES} offers currency tax question vehicle named complete more routes conflict`,
+    // A summary of ways says what they cost.
+    trade: 'summary bound compare',
   },
   PartlyKitAnswer: {
     public:
-      `${VALUES} offers currency tax named grade complete more summary routes conflict vehicles ` +
-      'counts outcomes ask settles cautions kits',
+      `${VALUES} offers currency tax named grade complete more routes conflict vehicles counts ` +
+      'outcomes ask settles cautions kits',
+    trade: 'summary',
   },
   SharedRoute: { public: 'grade changes lines recommended totals', trade: 'order' },
   SharedLine: {
@@ -111,16 +111,16 @@ const KITS: ShownObjects = {
       'quantity offer source leftOver signOff reversible',
     trade: 'unitPrice price fromLot labourHours labour',
   },
-  MeantKits: { public: 'vehicle label grade complete summary' },
+  MeantKits: { public: 'vehicle label grade complete', trade: 'summary' },
   GradeCount: { public: 'grade count' },
   KitSettlingAsk: { public: 'field fact position name how values' },
   KitSettlingValue: { public: 'value label count grade outcomes' },
   Bound: { public: 'grade cost' },
   Route: {
-    public:
-      'key digest grade beatenBy summary changes lines recommended totals loses notChecked ' +
-      'cautions',
-    trade: 'weakest loads driveline matings checks choices rules places statements order measure',
+    public: 'key digest grade beatenBy changes lines recommended totals loses notChecked cautions',
+    trade:
+      'summary weakest loads driveline matings checks choices rules places statements order ' +
+      'measure',
   },
   Compare: { public: 'same rows' },
   CompareRow: { public: 'key name values' },

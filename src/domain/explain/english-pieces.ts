@@ -27,7 +27,7 @@ function both(d: ReasonData): string {
 
 export const ENGLISH_PIECES = {
   'one-part-left': () => 'One recorded part is left that it can be.',
-  'several-parts-left': (d) => `${d.count ?? 0} recorded parts are left that it can be.`,
+  'several-parts-left': (d) => `It can be any of ${d.count ?? 0} recorded parts.`,
   'no-part-left': () => 'It can be no recorded part: something was misread, or nobody recorded it.',
   'match-is-no-proof': () =>
     'That values agree proves no identity: another part, recorded or not, may measure the same.',

@@ -27,7 +27,7 @@ function both(d: ReasonData): string {
 
 export const GERMAN_PIECES = {
   'one-part-left': () => 'Ein erfasstes Teil bleibt, das es sein kann.',
-  'several-parts-left': (d) => `${d.count ?? 0} erfasste Teile bleiben, die es sein kann.`,
+  'several-parts-left': (d) => `Es kann jedes von ${d.count ?? 0} erfassten Teilen sein.`,
   'no-part-left': () =>
     'Kein erfasstes Teil kann es sein: Etwas ist verlesen, oder es ist nicht erfasst.',
   'match-is-no-proof': () =>

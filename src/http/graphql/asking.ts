@@ -18,6 +18,8 @@ export interface Context {
   readonly headers: Headers;
   /** What the questions of the request have cost so far. */
   spent: number;
+  /** Whether something was answered that nobody is to keep. */
+  isConfidential: boolean;
 }
 
 /** Headers that bear on an answer. */
@@ -40,6 +42,7 @@ export type Answer = Readonly<Record<string, unknown>>;
 export async function ask(asking: Asking, context: Context): Promise<Answer> {
   const { app, bindings } = context;
   const response = await app.fetch(requestOf(asking, context), bindings);
+  if (response.headers.get('cache-control') === 'no-store') context.isConfidential = true;
   const body: unknown = await response.json();
   if (response.ok) return body as Answer;
   throw errorOf(body as ProblemWire);
@@ -58,12 +61,18 @@ export function spend(cost: number, context: Context): void {
   });
 }
 
+/** In a path these two are steps, however they are encoded. */
+const NO_SEGMENT = new GraphQLError('A point, or two, is the id of nothing.', {
+  extensions: { code: 'invalid-request', status: 400 },
+});
+
 function requestOf({ operation, segment, question }: Asking, context: Context): Request {
   const headers = new Headers();
   for (const name of PASSED) {
     const value = context.headers.get(name);
     if (value !== null) headers.set(name, value);
   }
+  if (segment === '.' || segment === '..') throw NO_SEGMENT;
   const path = operation.path.replace(/\{\w+\}/, encodeURIComponent(segment ?? ''));
   if (operation.method === 'get') {
     const search = searchOf(question, operation);

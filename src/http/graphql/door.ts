@@ -82,17 +82,19 @@ class Door {
     const body = request.method === 'POST' ? await bytesOf(request) : null;
     const text = body === null ? null : new TextDecoder().decode(body);
     const isPlain = text !== null && isPlainlyAsked(request.headers);
-    const key = isPlain ? this.#keyOf(text, request.headers) : '';
-    const given = isPlain ? this.#service.answers.find(key) : undefined;
+    // Who is opened nothing at all is told so where a question is answered.
+    const key = isPlain ? this.#keyOf(text, exchange) : null;
+    const given = key === null ? undefined : this.#service.answers.find(key);
     if (given !== undefined) return jsonOf(given, exchange);
     const headers = new Headers(request.headers);
     headers.set('x-request-id', exchange.id);
-    const context: Context = { app: this.#app, bindings, headers, spent: 0 };
+    const context: Context = { app: this.#app, bindings, headers, spent: 0, isConfidential: false };
     const quick = isPlain ? this.#quickly(text, context) : null;
     if (quick !== null) {
       const answer = await quick;
       const result = JSON.stringify(answer);
-      if (!('errors' in answer)) this.#service.answers.keep(key, result);
+      const isKept = key !== null && !context.isConfidential && !('errors' in answer);
+      if (isKept) this.#service.answers.keep(key, result);
       return jsonOf(result, exchange);
     }
     const { url, method } = request;
@@ -104,11 +106,13 @@ class Door {
   }
 
   /** Whatever an edition is asked, it is the newest or one that never changes. */
-  #keyOf(text: string, headers: Headers): string {
+  #keyOf(text: string, { access, request }: Exchange): string | null {
+    // A key may have ended: what it opens decides, and not how it is written.
+    if (access instanceof Error) return null;
     const { newest, offersNumber } = this.#service;
-    const passed = PASSED_ON.map((name) => headers.get(name) ?? '');
     const of = [ENGINE_VERSION, newest()?.hash ?? '', String(offersNumber())];
-    return digestOf([GRAPHQL_PATH, ...of, ...passed, text]);
+    const to = [[...access.scopes].sort().join(), request.headers.get('accept-language') ?? ''];
+    return digestOf([GRAPHQL_PATH, ...of, ...to, text]);
   }
 
   /** Null where it is not in the plain form, or the document is a new one. */
@@ -221,9 +225,6 @@ function readPlain(text: string): Plain | null {
     (variables === undefined || (typeof variables === 'object' && !Array.isArray(variables)));
   return isPlain ? (read as Plain) : null;
 }
-
-/** Headers that bear on an answer. */
-const PASSED_ON = ['accept-language', 'authorization', 'origin'] as const;
 
 function jsonOf(text: string, exchange: Exchange): Response {
   return new Response(text, { headers: { ...headersOf(exchange), 'content-type': CONTENT } });

@@ -26,6 +26,7 @@ import {
 import { listCalculations } from '../../usecases/list-calculations.js';
 import { etagOf, unlessKnown } from '../asked.js';
 import { type Exchange, type Headers, JSON_TYPE, spokenIn, vary } from '../exchange.js';
+import { segmentOf } from '../listed.js';
 import { type App, mount } from '../mount.js';
 import { canonicalSearch, parameterCalled, questionInUrl } from '../query.js';
 import { digestOf } from '../question-key.js';
@@ -130,7 +131,7 @@ function placeOf(
 }
 
 function refuseName({ path }: Exchange, { useCases }: Service): never {
-  const calculation = path.slice(CALCULATE_PATH.length + 1);
+  const calculation = segmentOf(path, { path: `${CALCULATE_PATH}/{name}` });
   useCases.calculate({ calculation, given: {}, lang: 'en', units: 'recorded' });
   throw new Error(`${calculation} is a calculator without an address`);
 }

@@ -19,6 +19,7 @@ import {
 import { USUAL_ENTRIES } from '../../contract/list.js';
 import type { Frozen } from '../../contract/wire.js';
 import type { EditionHead } from '../../usecases/ports.js';
+import { checkNewest, isKeptToNewest, keptFor } from '../access.js';
 import { etagOf, FLOATING, RECORDED, unlessKnown } from '../asked.js';
 import { type Exchange, type Headers, vary } from '../exchange.js';
 import { checkForm } from '../form.js';
@@ -63,7 +64,7 @@ function answerList(exchange: Exchange, { library, useCases }: Service): Respons
     ...(limit === USUAL_ENTRIES ? [] : [`limit=${limit}`]),
   ];
   const headers = {
-    'cache-control': FLOATING,
+    'cache-control': keptFor(exchange, FLOATING),
     'content-location': said.length === 0 ? path : `${path}?${said.join('&')}`,
     etag: tagOf(asked),
   };
@@ -86,7 +87,7 @@ function nextText(after: readonly string[] | null, newest: EditionHead | null): 
   return cursorText({ edition, hash, list: listEditionsOperation.path, after });
 }
 
-function answerRead(exchange: Exchange, { library, useCases }: Service): Response {
+function answerRead(exchange: Exchange, { library, useCases, newest }: Service): Response {
   const { query, path } = readEditionOperation;
   const read = readQuery(exchange.search, query);
   const segment = segmentOf(exchange.path, readEditionOperation);
@@ -94,10 +95,11 @@ function answerRead(exchange: Exchange, { library, useCases }: Service): Respons
   const form = { ...read, value };
   const { number } = checkForm(editionQuestionSchema, form, (at) => parameterAt(at, query));
   const isFloating = number === LATEST;
+  if (!isFloating && isKeptToNewest(exchange)) checkNewest(exchange, Number(number), newest());
   const answer = useCases.readEdition(library, isFloating ? null : Number(number));
   const text = JSON.stringify(answer satisfies Frozen<EditionWire>);
   const headers = {
-    'cache-control': isFloating ? FLOATING : RECORDED.pinned,
+    'cache-control': keptFor(exchange, isFloating ? FLOATING : RECORDED.pinned),
     'content-location': path.replace('{number}', String(answer.number)),
     // Of the answer itself, which costs no more than to look at it.
     etag: tagOf([text]),

@@ -14,15 +14,8 @@ import {
 } from '../../contract/fits-feed.js';
 import type { FitsFeedInput } from '../../usecases/fits-feed.js';
 import type { Library } from '../../usecases/library.js';
-import {
-  contentLocation,
-  etagOf,
-  JUDGED,
-  keptFor,
-  type Settled,
-  settle,
-  unlessHad,
-} from '../asked.js';
+import { keptFor } from '../access.js';
+import { contentLocation, etagOf, JUDGED, type Settled, settle, unlessHad } from '../asked.js';
 import { type Exchange, vary } from '../exchange.js';
 import { checkForm } from '../form.js';
 import { LINE_VARIES, type LineForm, lineReply, logged } from '../line-reply.js';
@@ -71,7 +64,7 @@ function answerFeed(exchange: Exchange, service: Service): Response {
       { path: path.replace('{number}', String(head.number)), query, asked: spelt(asked, input) },
       { lang },
     ),
-    'cache-control': keptFor(exchange, view, isFloating ? JUDGED.floating : JUDGED.pinned),
+    'cache-control': keptFor(exchange, isFloating ? JUDGED.floating : JUDGED.pinned),
     etag: etagOf(keyOfFeed(library, { head, view }, input, form)),
     ...vary(exchange, [...LINE_VARIES, ...(asked.lang === undefined ? ['Accept-Language'] : [])]),
   };

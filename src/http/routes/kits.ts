@@ -16,11 +16,12 @@ import { besideVehicle } from '../../contract/vehicle-input.js';
 import type { NamingInput } from '../../usecases/asked-parts.js';
 import { type KitInput, USUAL_KIT } from '../../usecases/kit-input.js';
 import type { PartlyKitInput } from '../../usecases/resolve-kits-partly.js';
+import { viewFor } from '../access.js';
 import { pointerCalled, questionInBody } from '../body.js';
 import type { Exchange } from '../exchange.js';
 import { type App, mount } from '../mount.js';
 import { answerNaming } from '../naming.js';
-import type { Place } from '../problem.js';
+import { type Place, Refusal } from '../problem.js';
 import { parameterCalled, questionInUrl } from '../query.js';
 import type { Service } from '../service.js';
 
@@ -44,6 +45,7 @@ async function askKits(exchange: Exchange, service: Service): Promise<Response> 
 }
 
 function answer(exchange: Exchange, asked: KitQuestion, service: Service): Response {
+  checkWishes(exchange, asked);
   const { resolveKitQuestion: ofOne, resolveKitsPartly: ofSome } = service.useCases;
   const isConfidential = hasOwnPrices(asked);
   const of = {
@@ -64,6 +66,35 @@ function answer(exchange: Exchange, asked: KitQuestion, service: Service): Respo
     return { ...besideOf(asked, common), vehicle };
   };
   return answerNaming(service, exchange, { ...of, inputOf, judge: ofOne });
+}
+
+/**
+ * What a view does not show is not to be found out by asking whether there is a way with it, or
+ * which way comes first.
+ */
+function checkWishes(exchange: Exchange, asked: KitQuestion): void {
+  const view = viewFor(exchange, asked.view, KITS_PATH);
+  if (view !== 'public') return;
+  const { limits = {}, want = [], avoid = [] } = asked;
+  const wishes = { offers: asked.offers, labourRate: asked.labourRate, measured: asked.measured };
+  const fields = [
+    ...Object.entries(wishes).flatMap(([field, wish]) => (wish === undefined ? [] : [field])),
+    ...(Object.keys(limits).length === 0 ? [] : ['limits']),
+    ...(want.some((one) => asksForValues(one)) ? ['want'] : []),
+    ...(avoid.some((one) => asksForValues(one)) ? ['avoid'] : []),
+  ];
+  if (fields.length === 0) return;
+  const isInUrl = exchange.request.method === 'GET' || exchange.request.method === 'HEAD';
+  const faults = fields.map((field) => ({
+    ...(isInUrl ? { parameter: field } : { pointer: `/${field}` }),
+    code: 'wish-not-in-view' as const,
+    data: { view, field },
+  }));
+  throw new Refusal('not-granted', faults);
+}
+
+function asksForValues(wish: object): boolean {
+  return 'condition' in wish || 'load' in wish || 'supplier' in wish;
 }
 
 function hasOwnPrices({ offers = [], labourRate }: KitQuestion): boolean {

@@ -1,8 +1,8 @@
 /**
  * Writes what is generated (`npm run generate`): the contracts in `openapi/`, what the client is
- * made of, the fixtures of the sandbox in `fixtures/`, the list of the demo catalogue, and the pages
- * of the built-in kinds and of the faults of documents. The answers in the examples are those of
- * the service itself, asked over the demo catalogue.
+ * made of, the fixtures of the sandbox in `fixtures/`, the list of the demo catalogue, and the
+ * pages of the built-in kinds and of the faults of documents. The answers in the examples are those
+ * of the service itself, asked over the demo catalogue.
  */
 
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';

@@ -48,7 +48,8 @@ async function quote(baseUrl: string, part: string, told: Told): Promise<number>
     const cost = price === null ? 'price to be asked for' : `${price} ${currency ?? ''}`;
     console.log(`  ${packs ?? '?'} x ${sku ?? 'no code'}: ${name}, ${cost}`);
   }
-  for (const { show, text } of best.cautions) if (show === 'always') console.log(`! ${text}`);
+  // All of them: those marked `trade` are meant for whoever does the work.
+  for (const { text } of best.cautions) console.log(`! ${text}`);
   return 0;
 }
 

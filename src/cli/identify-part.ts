@@ -47,11 +47,14 @@ a number behind the kind where there are several (kind:involute-spline:2.teeth) 
 the parameter (kind:involute-spline.shaft.teeth). Without a face it is a value of the part itself.
 face=none says that there is no such face.
 
+A reading is taken for as exact as it is written, or as its tool is: what a part cannot have then
+leaves it out. Where only so much is certain, write so: "length=577 ±7.5 mm".
+
 Examples:
   $ faying identify-part --role gearbox --measured gear-count=6
   $ faying identify-part --number "CBL-2G-*"
   $ faying identify-part --measured kind:involute-spline.teeth=24 \\
-      --measured "rear.pcd=105.9 mm" --tool rear.pcd=caliper
+      --measured "length=577 ±7.5 mm"
 `;
 
 export function addIdentifyPart(program: Command, session: Session): void {

@@ -283,8 +283,12 @@ export const EXAMPLE_REQUESTS: readonly ExampleRequest[] = [
   {
     operationId: 'identifyPart',
     name: 'none-left',
-    summary: 'A number by which it can be no part: what comes nearest',
-    body: { role: 'flywheel', numbers: ['CBL-2F-270'], hand: 'left', limit: 5 },
+    summary: 'A measure that no part has: what comes nearest',
+    body: {
+      role: 'flywheel',
+      measured: [{ on: { interface: 'clutch', parameter: 'pcd' }, value: '262.5 ±0.2 mm' }],
+      limit: 5,
+    },
   },
   {
     operationId: 'readPart',

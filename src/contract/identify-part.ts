@@ -111,7 +111,8 @@ const askSchema = z
     needed: orNull(shownValueSchema).openapi({
       description:
         'How finely to measure: a reading that is off by less than `high` tells the outcomes ' +
-        'apart. Null where it is exact or nothing is measured.',
+        'apart. Send it with that tolerance (`577 ±7.5 mm`) unless it is surely finer: a reading ' +
+        'without one is as exact as its tool. Null where it is exact or nothing is measured.',
     }),
     values: z.array(outcomeValueSchema).openapi({
       description:

@@ -191,7 +191,9 @@ export const cautionSchema = z
   .strictObject({
     code: z.string(),
     group: z.string().openapi({ description: 'Open: groups may be added.' }),
-    show: z.enum(['always', 'trade']),
+    show: z.enum(['always', 'trade']).openapi({
+      description: '`trade`: for whoever does the work. `always`: for whoever buys, too.',
+    }),
     text: z.string(),
   })
   .openapi('Caution', { description: 'Show those marked `always` wherever the answer is shown.' });

@@ -69,23 +69,23 @@ export function checkAccess(exchange: Exchange, path: string): void {
   if (need.view === null) return;
   const access = grantedIn(exchange);
   const missing = missingFor(need, access);
-  if (missing !== null) throw notGranted(access, missing);
+  if (missing.length > 0) throw notGranted(access, missing);
 }
 
-function missingFor({ view, scope }: Need, access: Access): Scope | null {
-  if (view !== null && !isWithin(view, access.view)) return view;
-  return scope === undefined || access.scopes.has(scope) ? null : scope;
+function missingFor({ view, scope }: Need, access: Access): Scope[] {
+  return [
+    ...(view === null || isWithin(view, access.view) ? [] : [view]),
+    ...(scope === undefined || access.scopes.has(scope) ? [] : [scope]),
+  ];
 }
 
 /** Who showed no key may have one; who did needs another. */
-function notGranted({ hasKey }: Access, scope: Scope, place: Place = {}): Refusal {
-  if (!hasKey) {
-    const fault = { ...place, code: 'no-key', data: { scope } } as const;
-    return new Refusal('key-needed', [fault], challenge(`scope="${scope}"`));
-  }
-  const fault = { ...place, code: 'scope-not-granted', data: { scope } } as const;
-  const said = challenge(`error="insufficient_scope", scope="${scope}"`);
-  return new Refusal('not-granted', [fault], said);
+function notGranted({ hasKey }: Access, scopes: readonly Scope[], place: Place = {}): Refusal {
+  const code = hasKey ? 'scope-not-granted' : 'no-key';
+  const faults = scopes.map((scope) => ({ ...place, code, data: { scope } }) as const);
+  const said = `scope="${scopes.join(' ')}"`;
+  if (!hasKey) return new Refusal('key-needed', faults, challenge(said));
+  return new Refusal('not-granted', faults, challenge(`error="insufficient_scope", ${said}`));
 }
 
 /** The view that a question is answered in: the one it wishes for, or all that is open. */
@@ -93,7 +93,7 @@ export function viewFor(exchange: Exchange, wished: View | undefined, path: stri
   const access = grantedIn(exchange);
   const view = wished ?? access.view;
   if (view === null || !isWithin(view, access.view)) {
-    throw notGranted(access, view ?? 'public', placeOf('view', exchange));
+    throw notGranted(access, [view ?? 'public'], placeOf('view', exchange));
   }
   const { view: least } = needOf(path);
   if (least === null || isWithin(least, view)) return view;

@@ -14,7 +14,7 @@ import { isPublicAddress } from './addresses.js';
 /** All addresses of a name, as `dns.lookup` gives them with `all`. */
 export type Resolve = (
   hostname: string,
-  done: (error: NodeJS.ErrnoException | null, addresses: readonly LookupAddress[]) => void,
+  done: (error: NodeJS.ErrnoException | null, addresses?: readonly LookupAddress[]) => void,
 ) => void;
 
 export interface Attempt {
@@ -79,9 +79,9 @@ function statusOf(asked: Attempt): Promise<number> {
 /** Refused where any of the addresses is forbidden: which of them is connected to, nobody knows. */
 function checkedLookup({ resolve, allowsPrivate }: Attempt): LookupFunction {
   return (hostname, { all }, done) => {
-    resolve(hostname, (error, found) => {
-      // Node gives no list with an error, whatever its types say.
-      const first = error === null ? found[0] : undefined;
+    // Node gives no list with an error, whatever its types say.
+    resolve(hostname, (error, found = []) => {
+      const [first] = found;
       if (first === undefined) {
         done(error ?? new Error('no address'), '', 0);
       } else if (!allowsPrivate && !found.every(({ address }) => isPublicAddress(address))) {

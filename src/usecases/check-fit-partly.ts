@@ -9,6 +9,7 @@ import type { AnswerHead, CautionView, FitAnswer, SaidReason } from './answer.js
 import { type SettlingAskView, settlingViews, tallyOf } from './ask-views.js';
 import { once } from './cautions.js';
 import { checkFit, type FitInput } from './check-fit.js';
+import type { QuestionError } from './errors.js';
 import { withHead } from './head.js';
 import type { Edition, Library } from './library.js';
 import {
@@ -17,6 +18,7 @@ import {
   askedEach,
   firstAnswer,
   type Meant,
+  orNoPlace,
   type PartlyKnown,
   settlingContext,
   toldBesides,
@@ -92,10 +94,15 @@ function judgedEach(alike: readonly Alike[], asked: Asked): PartlyFitAnswer {
   const { edition, input, meant } = asked;
   const answers = answersOf(meant, alike, (vehicle) => fitOf(vehicle, asked));
   const speaker = speakerFor(asked);
-  const settled = answers.map(({ candidate, answer: { verdict } }) => {
-    return { candidate, outcome: verdict };
+  const { all, given } = answers;
+  const settled = all.map(({ candidate, answer, noPlace }) => {
+    return {
+      candidate,
+      outcome: noPlace === null ? answer.verdict : withoutPlace(noPlace).verdict,
+    };
   });
-  const [{ answer: first }, ...others] = answers;
+  const [first] = given;
+  const isOne = all.length === 1;
   const again = {
     edition,
     input,
@@ -104,30 +111,46 @@ function judgedEach(alike: readonly Alike[], asked: Asked): PartlyFitAnswer {
     read: new Set<string>(),
     places: first.positions.map(({ position }) => position),
     ask: (vehicle: string, told: ToldBesides): Verdict =>
-      fitOf(vehicle, { ...asked, input: toldBesides(input, told) }).verdict,
+      orNoPlace(
+        () => fitOf(vehicle, { ...asked, input: toldBesides(input, told) }).verdict,
+        (error) => withoutPlace(error).verdict,
+      ),
     notAsked: null,
     // Of one vehicle alone its own answer says what to find out.
-    isOpen: (verdict: Verdict) => verdict === 'unknown' && others.length > 0,
+    isOpen: (verdict: Verdict) => verdict === 'unknown' && !isOne,
   };
   const { asks, isCertain } = settlingAsks(settled, settlingContext(again, alike));
   const { verdict, outcomes } = leadsTo(settled.map(({ outcome }) => outcome));
   return withHead(edition, speaker, {
     ...headOf(first),
     verdict,
-    complete: answers.every(({ answer }) => answer.complete),
-    summary: others.length === 0 ? first.summary : summaryOf(verdict, answers.length, speaker),
-    vehicles: answers.map(({ candidate: { vehicle }, answer }) => {
-      const { alone, verdict: own, complete } = answer;
+    complete: given.every((answer) => answer.complete),
+    summary: isOne ? first.summary : summaryOf(verdict, all.length, speaker),
+    vehicles: all.map(({ candidate: { vehicle }, answer, noPlace }) => {
+      const { alone, verdict: own, complete } = noPlace === null ? answer : withoutPlace(noPlace);
       const label = vehicleLabel(vehicle, speaker.lang);
       return { vehicle: vehicle.id, label, alone, verdict: own, complete };
     }),
-    counts: { total: answers.length },
+    counts: { total: all.length },
     outcomes,
     ask: settlingViews(asks, speaker, leadsTo),
     settles: isCertain,
-    cautions: once(answers.flatMap(({ answer }) => answer.cautions)),
-    fit: others.length === 0 ? first : null,
+    cautions: once(given.flatMap((answer) => answer.cautions)),
+    fit: isOne ? first : null,
   });
+}
+
+/**
+ * A part does not fit at a place that a vehicle has not. What else the question says of such a
+ * place cannot be so on that vehicle, which leaves the verdict open.
+ */
+function withoutPlace({
+  faults,
+}: QuestionError): Pick<MeantVehicle, 'alone' | 'verdict' | 'complete'> {
+  const isOfPart = faults.every(({ at }) => at === 'position');
+  return isOfPart
+    ? { alone: 'fails', verdict: 'does-not-fit', complete: true }
+    : { alone: 'open', verdict: 'unknown', complete: true };
 }
 
 function fitOf(vehicle: string, { library, edition, input }: Asked): FitAnswer {

@@ -92,40 +92,56 @@ export function askedEach(
   return isSolved && alike.length > MOST_SOLVED ? null : alike;
 }
 
-/** A vehicle that may be meant, with the answer that it is given: its own, or of one alike. */
-export interface MeantAnswer<Answer> {
-  readonly candidate: Candidate;
-  readonly answer: Answer;
+/**
+ * A vehicle that may be meant, with the answer that it is given: its own, or of one alike. One that
+ * has no such place as the question speaks of has none, and is no less meant for that.
+ */
+export type MeantAnswer<Answer> = { readonly candidate: Candidate } & Told<Answer>;
+
+type Told<Answer> =
+  | { readonly answer: Answer; readonly noPlace: null }
+  | { readonly answer: null; readonly noPlace: QuestionError };
+
+/** All that were asked, in the order of the vehicles, and the answers that there are. */
+export interface MeantAnswers<Answer> {
+  readonly all: readonly MeantAnswer<Answer>[];
+  readonly given: readonly [Answer, ...Answer[]];
 }
 
 /**
- * In the order of the vehicles. One that has no such place as the question speaks of is not the one
- * that is meant, as long as another has it.
- *
- * @param ask throws `QuestionError`, which is thrown on where it is of more than places.
+ * @param ask throws `QuestionError`, which is thrown on where it is of more than places, or where
+ * no vehicle has the place.
  */
 export function answersOf<Answer>(
   { found }: Meant,
   alike: readonly Alike[],
   ask: (vehicle: string) => Answer,
-): readonly [MeantAnswer<Answer>, ...MeantAnswer<Answer>[]] {
-  let refused: QuestionError | null = null;
-  const answers = new Map<Candidate, Answer>();
+): MeantAnswers<Answer> {
+  const answers = new Map<Candidate, MeantAnswer<Answer>>();
   for (const { sample, all } of alike) {
-    try {
-      const answer = ask(sample.vehicle.id);
-      for (const candidate of all) answers.set(candidate, answer);
-    } catch (error) {
-      if (!(error instanceof QuestionError) || !isOfPlaces(error)) throw error;
-      refused ??= error;
-    }
+    const asked = orNoPlace<Told<Answer>>(
+      () => ({ answer: ask(sample.vehicle.id), noPlace: null }),
+      (noPlace) => ({ answer: null, noPlace }),
+    );
+    for (const candidate of all) answers.set(candidate, { candidate, ...asked });
   }
-  const [first, ...others] = found.flatMap((candidate): MeantAnswer<Answer>[] => {
-    const answer = answers.get(candidate);
-    return answer === undefined ? [] : [{ candidate, answer }];
-  });
-  if (first !== undefined) return [first, ...others];
-  throw refused ?? new Error('what is meant was asked');
+  const all = found.flatMap((candidate) => answers.get(candidate) ?? []);
+  const [first, ...others] = all.flatMap(({ answer }) => (answer === null ? [] : [answer]));
+  if (first !== undefined) return { all, given: [first, ...others] };
+  throw all[0]?.noPlace ?? new Error('what is meant was asked');
+}
+
+/** What comes of a question, or of there being no such place as it speaks of. */
+export function orNoPlace<Result>(
+  ask: () => Result,
+  noPlace: (error: QuestionError) => Result,
+): Result {
+  try {
+    return ask();
+  } catch (error) {
+    if (!(error instanceof QuestionError) || !isOfPlaces(error)) throw error;
+    return noPlace(error);
+  }
 }
 
 /** The answer of the first that has the places of which the question speaks. */

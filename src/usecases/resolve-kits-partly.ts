@@ -9,6 +9,7 @@ import { narrowingAsks, settlingAsks, type ToldBesides } from '../domain/identif
 import type { SaidReason } from './answer.js';
 import { settlingViews, tallyOf } from './ask-views.js';
 import { once } from './cautions.js';
+import type { QuestionError } from './errors.js';
 import { Faults } from './faults.js';
 import { withValuesHead } from './head.js';
 import type { KitAnswer, KitLineView, RouteView } from './kit-answer.js';
@@ -30,6 +31,7 @@ import {
   askedEach,
   firstAnswer,
   type Meant,
+  orNoPlace,
   type PartlyKnown,
   settlingContext,
   toldBesides,
@@ -73,52 +75,60 @@ function solvedEach(alike: readonly Alike[], asked: Asked): PartlyKitAnswer {
   );
   const speaker = speakerFor(asked);
   const outcomeOf = outcomesByAnswer();
-  const own = answers.map(({ answer }) => outcomeOf(answer));
-  const settled = answers.map(({ candidate }, index) => {
+  const { all, given } = answers;
+  const own = all.map(({ answer, noPlace }) =>
+    noPlace === null ? outcomeOf(answer) : withoutPlace(noPlace),
+  );
+  const settled = all.map(({ candidate }, index) => {
     return { candidate, outcome: own[index] ?? NOTHING };
   });
   const again = {
     ...asked,
     most: MOST_SOLVED,
     read: factsIn(asked.input),
-    places: answers.flatMap(({ answer }) => answer.routes.flatMap(({ changes }) => changes)),
+    places: given.flatMap((answer) => answer.routes.flatMap(({ changes }) => changes)),
     ask: (vehicle: string, told: ToldBesides) => {
       const question = { ...asked, input: toldBesides(asked.input, told) };
-      return outcomeOf(resolveKitQuestion(asked.library, inputOf(vehicle, question)));
+      return orNoPlace(
+        () => outcomeOf(resolveKitQuestion(asked.library, inputOf(vehicle, question))),
+        withoutPlace,
+      );
     },
     notAsked: NOTHING,
     isOpen: () => false,
   };
   const { asks, isCertain } = settlingAsks(settled, settlingContext(again, alike));
-  const [{ answer: first }, ...others] = answers;
+  const [first] = given;
   const { grade, outcomes } = leadsTo(own);
-  const isOne = others.length === 0;
+  const isOne = all.length === 1;
   const body = {
     ...headOf(first.named, asked),
     grade,
-    complete: answers.every(({ answer }) => answer.complete),
-    more: answers.some(({ answer }) => answer.more),
+    complete: given.every((answer) => answer.complete),
+    more: given.some((answer) => answer.more),
     summary: isOne ? first.summary : summaryOf(grade, own, speaker),
     routes: grade === 'depends' ? [] : [...(own[0] ?? NOTHING).routes],
-    conflict: answers.every(({ answer }) => isSame(answer.conflict, first.conflict))
+    conflict: all.every(({ answer }) => isSame(answer?.conflict ?? null, first.conflict))
       ? first.conflict
       : null,
-    vehicles: answers.map(({ candidate: { vehicle }, answer }) => {
-      const { complete, summary } = answer;
+    vehicles: all.map(({ candidate: { vehicle }, answer }, index) => {
+      const { complete, summary } = answer ?? {
+        complete: true,
+        summary: speaker.said('no-such-place', {}),
+      };
       const label = vehicleLabel(vehicle, speaker.lang);
-      return { vehicle: vehicle.id, label, grade: gradeOf(answer), complete, summary };
+      const { grade: reached } = own[index] ?? NOTHING;
+      return { vehicle: vehicle.id, label, grade: reached, complete, summary };
     }),
-    counts: { total: answers.length },
+    counts: { total: all.length },
     outcomes,
     ask: settlingViews(asks, speaker, leadsTo),
     settles: isCertain,
-    cautions: once(
-      answers.flatMap(({ answer }) => answer.routes.flatMap(({ cautions }) => cautions)),
-    ),
+    cautions: once(given.flatMap((answer) => answer.routes.flatMap(({ cautions }) => cautions))),
     kits: isOne ? first : null,
   };
   const said = withValuesHead(edition, speaker, body);
-  const textLang = [...said.textLang, ...answers.flatMap(({ answer }) => answer.textLang)];
+  const textLang = [...said.textLang, ...given.flatMap((answer) => answer.textLang)];
   return { ...said, textLang: [...new Set(textLang)] };
 }
 
@@ -175,6 +185,15 @@ function headOf(named: KitAnswer['named'], { edition, offers }: Asked) {
 }
 
 const NOTHING: Outcome = { grade: null, routes: [] };
+const NONE: Outcome = { grade: 'none', routes: [] };
+
+/**
+ * There is no way of putting something where a vehicle has no place for it. What else the question
+ * says of such a place cannot be so on that vehicle, which leaves open what it would take.
+ */
+function withoutPlace({ faults }: QuestionError): Outcome {
+  return faults.every(({ at }) => at?.startsWith('want') === true) ? NONE : NOTHING;
+}
 
 /** What an answer comes to: one object for all that are the same. */
 function outcomesByAnswer(): (answer: KitAnswer) => Outcome {

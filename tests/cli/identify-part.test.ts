@@ -44,7 +44,7 @@ describe('identify-part', () => {
 
   test('takes the tool of a reading, and that there is no such face', async () => {
     const length = ['--role', 'gearbox', '--measured', 'length=575.5 mm'];
-    expect((await asked(...length)).out).toContain('It can be no recorded part');
+    expect((await asked(...length)).out).toContain('It is none of the recorded parts');
     expect((await asked(...length, '--tool', 'length=tape')).out).toContain('2 recorded parts');
     const none = await asked('--role', 'gearbox', '--measured', 'control=none', '--lang', 'de');
     expect(none.out).toContain('Es kann jedes von 3 erfassten Teilen sein.');

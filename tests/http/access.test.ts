@@ -1,6 +1,8 @@
 /**
  * Who is answered what: without a key, with one, with one that has ended, from a page and from
  * elsewhere; and what views take away from an answer, which is whole fields and nothing else.
+ *
+ * Length: one table of who is answered what.
  */
 
 import { describe, expect, test } from 'vitest';

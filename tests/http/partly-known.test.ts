@@ -77,10 +77,25 @@ describe('what all that may be meant come to', () => {
     expect(first?.values.length).toBeGreaterThan(1);
   });
 
-  test('a vehicle without such a place is none that is meant, while another has it', async () => {
+  test('a vehicle without such a place is meant, and the part does not fit it', async () => {
     const search = 'make=corrablyn&part=bracket-20&changes=no&position=axle-bracket';
-    const { vehicles } = await asked(search);
-    expect(vehicles.map(({ vehicle }) => vehicle)).toEqual(['lirren-1', 'lirren-2']);
+    const { verdict, vehicles } = await asked(search);
+    expect(verdict).toBe('depends');
+    const having = vehicles.filter(({ alone }) => alone !== 'fails');
+    expect(having.map(({ vehicle }) => vehicle)).toEqual(['lirren-1', 'lirren-2']);
+    const lacking = vehicles.filter(({ alone }) => alone === 'fails');
+    expect(lacking.length).toBeGreaterThan(0);
+    for (const { verdict: own } of lacking) expect(own).toBe('does-not-fit');
+  });
+
+  test('what is said of a place that a vehicle has not leaves it open there', async () => {
+    const search = 'make=corrablyn&part=brake-fluid-205&changes=no';
+    const plain = await asked(search);
+    const told = await asked(`${search}&fitted.rear-final-drive=unknown`);
+    expect(told.vehicles.length).toBe(plain.vehicles.length);
+    const open = told.vehicles.filter(({ verdict }) => verdict === 'unknown');
+    expect(open.length).toBeGreaterThan(0);
+    expect(told.verdict).toBe('depends');
   });
 
   test('in a body it is the same', async () => {

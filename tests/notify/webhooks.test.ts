@@ -157,7 +157,7 @@ describe('a receiver', () => {
     const nobody = await tell(shop('http://127.0.0.1:1'));
     expect(nobody).toMatchObject({ failure: 'no-connection', status: null, attempts: 4 });
     const unknown: Resolve = (_, done) =>
-      done(Object.assign(new Error('none'), { code: 'ENOTFOUND' }), []);
+      done(Object.assign(new Error('none'), { code: 'ENOTFOUND' }));
     const lost = await tell(shop('http://shop.example'), means({ resolve: unknown }));
     expect(lost).toMatchObject({ failure: 'unknown-host', status: null, attempts: 4 });
   });

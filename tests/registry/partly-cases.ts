@@ -6,7 +6,7 @@ import type { ReasonCode } from '../../src/domain/explain/reason.js';
 import { checkFitPartly } from '../../src/usecases/check-fit-partly.js';
 import { USUAL_KIT } from '../../src/usecases/kit-input.js';
 import { resolveKitsPartly } from '../../src/usecases/resolve-kits-partly.js';
-import { libraryOf } from '../memory-store.js';
+import { demoDocument, libraryOf } from '../memory-store.js';
 import { flange, type Sketch, world } from '../rules/sketch.js';
 
 const BOXES = {
@@ -60,6 +60,13 @@ export function kitsPartly(sketch: Sketch, part: string) {
   return resolveKitsPartly(libraryOf(world(sketch).document), asked);
 }
 
+/** Vehicles of a make of the demo, some of which have no bracket at an axle. */
+function ofPlace() {
+  const want = [{ part: 'bracket-20', position: 'axle-bracket', hand: null, renew: false }];
+  const known = { ...ANY.known, make: 'Corrablyn' };
+  return resolveKitsPartly(libraryOf(demoDocument()), { ...ANY, ...USUAL_KIT, known, want });
+}
+
 const WITH_OTHER = { ...BOXES, cars: { ...BOXES.cars, other: OTHER } };
 
 export const PARTLY_CASES: Readonly<Partial<Record<ReasonCode, () => unknown>>> = {
@@ -73,5 +80,6 @@ export const PARTLY_CASES: Readonly<Partial<Record<ReasonCode, () => unknown>>> 
   'each-open': () => kitsPartly(BOXES, 'box-unread'),
   'no-way-for-any': () => kitsPartly(BOXES, 'box-c'),
   'ways-depend': () => kitsPartly(WITH_OTHER, 'box-b'),
+  'no-such-place': ofPlace,
   'too-many-to-solve': () => kitsPartly({ ...BOXES, cars: CROWD }, 'box-b'),
 };

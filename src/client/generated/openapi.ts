@@ -1755,7 +1755,7 @@ export interface paths {
         };
         /**
          * Which codes can an answer carry, and how is each said?
-         * @description All 208 codes of reasons with the fields of their data and an example, the usual cautions, and the codes that built-in kinds give their checks. A catalogue can give checks codes of its own beside these.
+         * @description All 209 codes of reasons with the fields of their data and an example, the usual cautions, and the codes that built-in kinds give their checks. A catalogue can give checks codes of its own beside these.
          */
         get: operations["listCodes"];
         put?: never;
@@ -2021,7 +2021,7 @@ export interface components {
             };
         } | {
             /** @enum {string} */
-            code: "not-alone" | "search-cut-short" | "does-not-fit" | "no-position" | "goes-between" | "right-as-it-stands" | "open-as-it-stands" | "wrong-as-it-stands" | "faces-meet" | "faces-may-meet" | "faces-do-not-meet" | "nothing-to-change" | "no-way" | "no-way-so-far" | "wanted" | "demand-present" | "demand-stock" | "demand-unknowns" | "drop-present" | "drop-stock" | "drop-unknowns" | "one-part-left" | "no-part-left" | "match-is-no-proof" | "role-agrees" | "other-role" | "hand-agrees" | "hand-not-recorded" | "other-hand" | "fitted-by-works" | "not-fitted-by-works" | "tell-role" | "tell-hand" | "read-number";
+            code: "not-alone" | "search-cut-short" | "does-not-fit" | "no-position" | "goes-between" | "right-as-it-stands" | "open-as-it-stands" | "wrong-as-it-stands" | "faces-meet" | "faces-may-meet" | "faces-do-not-meet" | "nothing-to-change" | "no-way" | "no-way-so-far" | "no-such-place" | "wanted" | "demand-present" | "demand-stock" | "demand-unknowns" | "drop-present" | "drop-stock" | "drop-unknowns" | "one-part-left" | "no-part-left" | "match-is-no-proof" | "role-agrees" | "other-role" | "hand-agrees" | "hand-not-recorded" | "other-hand" | "fitted-by-works" | "not-fitted-by-works" | "tell-role" | "tell-hand" | "read-number";
             data: Record<string, never>;
         } | {
             /** @enum {string} */
@@ -2685,7 +2685,7 @@ export interface components {
          *     - `names`? `count`?: fits, fits-made-to-order
          *     - `names`?: fits-already-there
          *     - `count` `names`?: unknown
-         *     - nothing: not-alone, search-cut-short, does-not-fit, no-position, goes-between, right-as-it-stands, open-as-it-stands, wrong-as-it-stands, faces-meet, faces-may-meet, faces-do-not-meet, nothing-to-change, no-way, no-way-so-far, wanted, demand-present, demand-stock, demand-unknowns, drop-present, drop-stock, drop-unknowns, one-part-left, no-part-left, match-is-no-proof, role-agrees, other-role, hand-agrees, hand-not-recorded, other-hand, fitted-by-works, not-fitted-by-works, tell-role, tell-hand, read-number
+         *     - nothing: not-alone, search-cut-short, does-not-fit, no-position, goes-between, right-as-it-stands, open-as-it-stands, wrong-as-it-stands, faces-meet, faces-may-meet, faces-do-not-meet, nothing-to-change, no-way, no-way-so-far, no-such-place, wanted, demand-present, demand-stock, demand-unknowns, drop-present, drop-stock, drop-unknowns, one-part-left, no-part-left, match-is-no-proof, role-agrees, other-role, hand-agrees, hand-not-recorded, other-hand, fitted-by-works, not-fitted-by-works, tell-role, tell-hand, read-number
          *     - `places` `names`? `text`?: fits-with-changes, fits-unless-alone
          *     - `places` `facts`?: may-fit-with-changes
          *     - `count`: depends, each-fits, each-fits-with-changes, each-unknown, none-fits, too-many-vehicles, no-way-together, each-proven, each-open, no-way-for-any, ways-depend, too-many-to-solve, several-parts-left
@@ -3223,7 +3223,10 @@ export interface components {
             code: string;
             /** @description Open: groups may be added. */
             group: string;
-            /** @enum {string} */
+            /**
+             * @description `trade`: for whoever does the work. `always`: for whoever buys, too.
+             * @enum {string}
+             */
             show: "always" | "trade";
             text: string;
         };
@@ -5264,7 +5267,7 @@ export interface components {
             /** @description Id of the tool that tells the outcomes apart, where one is known. */
             tool: string | null;
             toolName: string | null;
-            /** @description How finely to measure: a reading that is off by less than `high` tells the outcomes apart. Null where it is exact or nothing is measured. */
+            /** @description How finely to measure: a reading that is off by less than `high` tells the outcomes apart. Send it with that tolerance (`577 ±7.5 mm`) unless it is surely finer: a reading without one is as exact as its tool. Null where it is exact or nothing is measured. */
             needed: components["schemas"]["ShownValue"] | null;
             /** @description The outcomes, fifty at most. Values that the finest tool cannot tell apart are one. */
             values: components["schemas"]["PieceOutcome"][];

@@ -34,6 +34,7 @@ const kits: Readonly<Record<(typeof KIT_CODES)[number], CodeExample>> = {
   'no-way-for-any': () => ({ count: 3 }),
   'ways-depend': () => ({ count: 4 }),
   'too-many-to-solve': () => ({ count: 60 }),
+  'no-such-place': () => ({}),
   'route-proven': (t) => ({ places: 10, price: t.money('2792.00'), text: 'workshop' }),
   'route-open': (t) => ({ places: 2, price: t.money('480.00'), facts: 1 }),
 };

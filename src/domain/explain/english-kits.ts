@@ -112,6 +112,7 @@ const summaries = {
     `What it takes depends on which of ${d.count ?? 0} vehicles it is.`,
   'too-many-to-solve': (d: ReasonData) =>
     `It could be any of ${d.count ?? 0} vehicles: say more of it to know what it takes.`,
+  'no-such-place': () => 'This vehicle has no such place as was asked about.',
   'route-proven': (d: ReasonData) => `Proven: ${inFigures(d)}${onceSigned(d)}.`,
   'route-open': (d: ReasonData) => `Not proven: ${inFigures(d)}${onceSigned(d)}.`,
 } as const;

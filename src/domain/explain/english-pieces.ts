@@ -26,9 +26,9 @@ function both(d: ReasonData): string {
 }
 
 export const ENGLISH_PIECES = {
-  'one-part-left': () => 'One recorded part is left that it can be.',
+  'one-part-left': () => 'It can be one recorded part only.',
   'several-parts-left': (d) => `It can be any of ${d.count ?? 0} recorded parts.`,
-  'no-part-left': () => 'It can be no recorded part: something was misread, or nobody recorded it.',
+  'no-part-left': () => 'It is none of the recorded parts, or something was misread.',
   'match-is-no-proof': () =>
     'That values agree proves no identity: another part, recorded or not, may measure the same.',
   'number-of-no-part': (d) => `No recorded part has the number ${d.text ?? ''}.`,
@@ -47,7 +47,7 @@ export const ENGLISH_PIECES = {
   'value-not-recorded': (d) => `Nothing is recorded to compare with: ${valueAt(d.left)}.`,
   'value-only-inferred': (d) => `${both(d)}, but that is only inferred.`,
   'value-only-reported': (d) => `${both(d)}, but that is only reported.`,
-  'value-differs': (d) => `${both(d)}: that cannot be one.`,
+  'value-differs': (d) => `${both(d)}: that cannot be the same.`,
   'face-absent': (d) => `It has no ${face(d.part)} either.`,
   'face-there': (d) => `It has ${toldFace(d)}.`,
   'told-face-not-recorded': (d) => `Not recorded: ${toldFace(d)}.`,

@@ -109,6 +109,7 @@ const summaries = {
   'too-many-to-solve': (d: ReasonData) =>
     `Es kann eines von ${d.count ?? 0} Fahrzeugen sein: erst mit mehr Angaben ist zu sagen, was ` +
     'es braucht.',
+  'no-such-place': () => 'Einen solchen Einbauplatz wie in der Frage hat dieses Fahrzeug nicht.',
   'route-proven': (d: ReasonData) => `Belegt: ${inFigures(d)}${onceSigned(d)}.`,
   'route-open': (d: ReasonData) => `Offen: ${inFigures(d)}${onceSigned(d)}.`,
 } as const;

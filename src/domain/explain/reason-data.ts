@@ -247,6 +247,7 @@ export const REASON_DATA: Readonly<Record<ReasonCode, DataFields>> = {
   'no-way-for-any': VEHICLES,
   'ways-depend': VEHICLES,
   'too-many-to-solve': VEHICLES,
+  'no-such-place': NOTHING,
   'route-proven': ROUTE,
   'route-open': ROUTE,
   wanted: NOTHING,

@@ -221,6 +221,7 @@ export const KIT_CODES = [
   'no-way-for-any',
   'ways-depend',
   'too-many-to-solve',
+  'no-such-place',
   'route-proven',
   'route-open',
 ] as const;

@@ -49,7 +49,8 @@ function formOf(code: object, { always, perhaps }: DataFields): object {
     additionalProperties: false,
   };
   const properties = { code: { type: 'string', ...code }, data };
-  return { type: 'object', properties, required: ['code', 'data'] };
+  // Not every view shows the data; where it is shown, the object itself demands it.
+  return { type: 'object', properties, required: ['code'] };
 }
 
 /** The same for people, a line for all codes that are alike. */

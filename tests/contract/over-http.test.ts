@@ -7,8 +7,11 @@
 import { pino } from 'pino';
 import { afterAll, describe, expect, test } from 'vitest';
 import { exampleService, refusedRequests } from '../../scripts/example-service.js';
+import { needOf } from '../../src/contract/access.js';
 import { EXAMPLE_REQUESTS } from '../../src/contract/examples.js';
 import { OPERATIONS } from '../../src/contract/operations.js';
+import { problemSchema } from '../../src/contract/problem.js';
+import { isWithin, VIEWS } from '../../src/contract/view.js';
 import { problemsOf } from '../../src/http/openapi-responses.js';
 import { PROVOCATIONS, type Provocation, provoke } from '../http/provocations.js';
 import { complaints, describedOf, headerComplaints, responseSchema } from './published-document.js';
@@ -55,6 +58,47 @@ describe('an answer is as it is published', () => {
   test('every operation is asked', () => {
     const asked = new Set(EXAMPLE_REQUESTS.map(({ operationId }) => operationId));
     expect(asked).toEqual(new Set(OPERATIONS.map(({ operationId }) => operationId)));
+  });
+});
+
+/** The examples whose operation has views, in each narrower one that has the question. */
+const VIEWED = EXAMPLE_REQUESTS.flatMap((request) => {
+  const operation = OPERATIONS.find((one) => one.operationId === request.operationId);
+  if (operation === undefined || operation.lines !== undefined) return [];
+  const { path, query, body } = operation;
+  const takesView = body !== null || query.parameters.some(({ name }) => name === 'view');
+  const { view: least } = needOf(path);
+  if (!takesView || least === null) return [];
+  const views = VIEWS.filter((view) => view !== 'full' && isWithin(least, view));
+  // Of a part the public is told the vehicles that are named.
+  const isWhole = path === '/v1/parts/{id}/fits' && !request.search?.includes('vehicle=');
+  return views
+    .filter((view) => !(view === 'public' && isWhole))
+    .map((view) => [request.operationId, request.name, view, request] as const);
+});
+
+describe('what a view leaves of an answer is as it is published', () => {
+  test.each(VIEWED)('%s: %s, %s', async (operationId, _, view, request) => {
+    const asked =
+      request.body === undefined
+        ? { ...request, search: `${request.search ?? ''}&view=${view}` }
+        : { ...request, body: { ...request.body, view } };
+    const response = await alone.ask(asked);
+    const answer: unknown = await response.json();
+    if (response.status === 403) {
+      // A wish that would tell what the view does not show.
+      const codes = new Set(problemSchema.parse(answer).errors.map(({ code }) => code));
+      expect(codes).toEqual(new Set(['wish-not-in-view']));
+      return;
+    }
+    expect([response.status, response.headers.get('faying-view')]).toEqual([200, view]);
+    const validate = responseSchema(operationId, 200, 'application/json');
+    expect(complaints(validate, answer)).toEqual([]);
+  });
+
+  test('of every operation that has views', () => {
+    const shown = new Set(VIEWED.map(([operationId]) => operationId));
+    expect(shown.size).toBeGreaterThan(20);
   });
 });
 

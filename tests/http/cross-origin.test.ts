@@ -7,7 +7,8 @@ import { FIT, rigOf } from './fixture.js';
 
 const SHOP = 'https://shop.example';
 const EXPOSED =
-  'ETag, Link, Content-Location, Faying-Edition, RateLimit, Retry-After, X-Request-Id';
+  'ETag, Link, Content-Location, Faying-Edition, Faying-View, RateLimit, Retry-After, ' +
+  'WWW-Authenticate, X-Request-Id';
 
 describe('a page that may read', () => {
   const { client } = rigOf({ corsOrigins: [SHOP, 'http://localhost:3000'] });
@@ -43,7 +44,7 @@ describe('a page that may read', () => {
     expect(response.headers).toMatchObject({
       'access-control-allow-origin': SHOP,
       'access-control-allow-methods': allowed,
-      'access-control-allow-headers': 'Content-Type, If-None-Match, X-Request-Id',
+      'access-control-allow-headers': 'Authorization, Content-Type, If-None-Match, X-Request-Id',
       'access-control-max-age': '86400',
     });
   });

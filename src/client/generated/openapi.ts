@@ -1857,7 +1857,7 @@ export interface components {
         ReasonByCode: {
             /** @enum {string} */
             code: "equal" | "one-of" | "clears" | "coincides" | "agrees" | "carries";
-            data: {
+            data?: {
                 says?: unknown;
                 margin?: unknown;
                 choices?: unknown;
@@ -1865,7 +1865,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "not-equal" | "not-one-of" | "too-small" | "too-large" | "too-weak" | "points-apart" | "first-too-fast" | "first-too-slow" | "fails-as-built-too";
-            data: {
+            data?: {
                 says?: unknown;
                 margin?: unknown;
                 odd?: unknown;
@@ -1879,7 +1879,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "not-recorded" | "not-precise-enough" | "evidence-too-weak" | "not-decided" | "too-many-choices" | "may-not-apply" | "stated" | "contradicts-statement";
-            data: {
+            data?: {
                 says?: unknown;
                 margin?: unknown;
                 odd?: unknown;
@@ -1895,7 +1895,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "winds-up" | "may-wind-up" | "off-road-only" | "may-be-off-road-only";
-            data: {
+            data?: {
                 left: unknown;
                 right: unknown;
                 margin: unknown;
@@ -1905,7 +1905,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "caution-fails";
-            data: {
+            data?: {
                 text: unknown;
                 says?: unknown;
                 margin?: unknown;
@@ -1914,7 +1914,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "caution-open";
-            data: {
+            data?: {
                 text: unknown;
                 says?: unknown;
                 margin?: unknown;
@@ -1925,13 +1925,13 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "engineer-signs" | "workshop-signs" | "work-first" | "donor-content" | "demand-lot" | "demand-avoid-supplier" | "demand-ruleset-rest" | "drop-lot" | "drop-avoid-supplier" | "drop-ruleset-rest" | "number-of-no-part" | "number-agrees" | "number-not-recorded" | "other-number";
-            data: {
+            data?: {
                 text: unknown;
             };
         } | {
             /** @enum {string} */
             code: "meets";
-            data: {
+            data?: {
                 part: unknown;
                 adapters?: unknown;
                 vehicles?: unknown;
@@ -1939,21 +1939,21 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "as-built" | "contradicts-as-built";
-            data: {
+            data?: {
                 part: unknown;
                 vehicles: unknown;
             };
         } | {
             /** @enum {string} */
             code: "nothing-needed" | "face-not-recorded";
-            data: {
+            data?: {
                 part: unknown;
                 vehicles?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "needed-empty" | "needed-absent";
-            data: {
+            data?: {
                 part: unknown;
                 a?: unknown;
                 b?: unknown;
@@ -1961,26 +1961,26 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "different-kinds" | "same-side" | "chain-broken" | "needed-place-empty" | "wrong-role" | "wrong-hand" | "no-place-to-span" | "span-occupied" | "no-mating-for-interface" | "substitute" | "demand-condition" | "demand-avoid-part" | "demand-avoid-condition" | "drop-condition" | "drop-avoid-part" | "drop-avoid-condition" | "place-emptied" | "position-not-recorded" | "face-on-no-mating" | "face-absent" | "face-there" | "told-face-not-recorded" | "no-such-face" | "no-face-agrees" | "other-kind" | "other-side";
-            data: {
+            data?: {
                 part: unknown;
             };
         } | {
             /** @enum {string} */
             code: "told-by-fact" | "way-out-so-far";
-            data: {
+            data?: {
                 names: unknown;
             };
         } | {
             /** @enum {string} */
             code: "same-for-each-fact" | "fits-once-signed";
-            data: {
+            data?: {
                 names: unknown;
                 text: unknown;
             };
         } | {
             /** @enum {string} */
             code: "suits" | "no-common-choice";
-            data: {
+            data?: {
                 between: unknown;
                 choices?: unknown;
                 says?: unknown;
@@ -1988,13 +1988,13 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "rule-met" | "rule-may-apply" | "rule-open" | "rule-needs" | "rule-excludes";
-            data: {
+            data?: {
                 because: unknown;
             };
         } | {
             /** @enum {string} */
             code: "stated-not-to-fit" | "stated-before-work";
-            data: {
+            data?: {
                 statement: unknown;
                 basis: unknown;
                 text?: unknown;
@@ -2002,31 +2002,31 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "fits" | "fits-made-to-order";
-            data: {
+            data?: {
                 names?: unknown;
                 count?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "fits-already-there";
-            data: {
+            data?: {
                 names?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "unknown";
-            data: {
+            data?: {
                 count: unknown;
                 names?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "not-alone" | "search-cut-short" | "does-not-fit" | "no-position" | "goes-between" | "right-as-it-stands" | "open-as-it-stands" | "wrong-as-it-stands" | "faces-meet" | "faces-may-meet" | "faces-do-not-meet" | "nothing-to-change" | "no-way" | "no-way-so-far" | "no-such-place" | "wanted" | "demand-present" | "demand-stock" | "demand-unknowns" | "drop-present" | "drop-stock" | "drop-unknowns" | "one-part-left" | "no-part-left" | "match-is-no-proof" | "role-agrees" | "other-role" | "hand-agrees" | "hand-not-recorded" | "other-hand" | "fitted-by-works" | "not-fitted-by-works" | "tell-role" | "tell-hand" | "read-number";
-            data: Record<string, never>;
+            data?: Record<string, never>;
         } | {
             /** @enum {string} */
             code: "fits-with-changes" | "fits-unless-alone";
-            data: {
+            data?: {
                 places: unknown;
                 names?: unknown;
                 text?: unknown;
@@ -2034,20 +2034,20 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "may-fit-with-changes";
-            data: {
+            data?: {
                 places: unknown;
                 facts?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "depends" | "each-fits" | "each-fits-with-changes" | "each-unknown" | "none-fits" | "too-many-vehicles" | "no-way-together" | "each-proven" | "each-open" | "no-way-for-any" | "ways-depend" | "too-many-to-solve" | "several-parts-left";
-            data: {
+            data?: {
                 count: unknown;
             };
         } | {
             /** @enum {string} */
             code: "ways-proven" | "ways-open" | "ways-so-far";
-            data: {
+            data?: {
                 count: unknown;
                 places: unknown;
                 price?: unknown;
@@ -2059,7 +2059,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "route-proven" | "route-open";
-            data: {
+            data?: {
                 places: unknown;
                 price?: unknown;
                 unpriced?: unknown;
@@ -2069,7 +2069,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "avoided" | "mating-fails" | "rule" | "loop" | "load" | "check" | "place" | "limit" | "becomes-open" | "present-fails" | "adapter-avoided";
-            data: {
+            data?: {
                 because?: unknown;
                 a?: unknown;
                 b?: unknown;
@@ -2081,13 +2081,13 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "consumed" | "recommended";
-            data: {
+            data?: {
                 because?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "alternative";
-            data: {
+            data?: {
                 part: unknown;
                 count: unknown;
                 price?: unknown;
@@ -2095,40 +2095,40 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "in-the-way" | "taken-out";
-            data: {
+            data?: {
                 part?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "demand-part" | "drop-part";
-            data: {
+            data?: {
                 part?: unknown;
                 names?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "demand-load" | "drop-load";
-            data: {
+            data?: {
                 asked: unknown;
                 text?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "demand-keep" | "drop-keep";
-            data: {
+            data?: {
                 part: unknown;
                 names?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "demand-cost" | "demand-places" | "demand-hours" | "demand-days" | "demand-torque" | "drop-torque";
-            data: {
+            data?: {
                 asked: unknown;
             };
         } | {
             /** @enum {string} */
             code: "demand-ruleset-keep" | "drop-ruleset-keep";
-            data: {
+            data?: {
                 part: unknown;
                 text: unknown;
                 names?: unknown;
@@ -2136,28 +2136,28 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "demand-ruleset-check" | "drop-ruleset-check";
-            data: {
+            data?: {
                 text: unknown;
                 because?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "drop-cost" | "drop-places" | "drop-hours" | "drop-days";
-            data: {
+            data?: {
                 asked: unknown;
                 takes?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "in-the-way-fails" | "in-the-way-open";
-            data: {
+            data?: {
                 because?: unknown;
                 names?: unknown;
             };
         } | {
             /** @enum {string} */
             code: "way-out-proven" | "way-out-open";
-            data: {
+            data?: {
                 names: unknown;
                 places: unknown;
                 price?: unknown;
@@ -2167,21 +2167,21 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "joint-lost";
-            data: {
+            data?: {
                 a: unknown;
                 b: unknown;
             };
         } | {
             /** @enum {string} */
             code: "value-lower" | "rating-unknown" | "value-agrees" | "value-only-inferred" | "value-only-reported" | "value-differs";
-            data: {
+            data?: {
                 left: unknown;
                 right: unknown;
             };
         } | {
             /** @enum {string} */
             code: "kind-does-not-check";
-            data: {
+            data?: {
                 a: unknown;
                 b: unknown;
                 text: unknown;
@@ -2189,7 +2189,7 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "measure-to-decide" | "measure-to-order" | "confirm" | "look-up" | "ask-fact";
-            data: {
+            data?: {
                 left: unknown;
                 part: unknown;
                 needed?: unknown;
@@ -2200,34 +2200,34 @@ export interface components {
         } | {
             /** @enum {string} */
             code: "identify" | "record-face";
-            data: {
+            data?: {
                 left: unknown;
                 part: unknown;
             };
         } | {
             /** @enum {string} */
             code: "order-to-suit";
-            data: {
+            data?: {
                 left: unknown;
                 order: unknown;
             };
         } | {
             /** @enum {string} */
             code: "order-after-measuring" | "value-not-recorded";
-            data: {
+            data?: {
                 left: unknown;
             };
         } | {
             /** @enum {string} */
             code: "find-next" | "measure-next";
-            data: {
+            data?: {
                 left: unknown;
                 needed?: unknown;
                 tool?: unknown;
             };
         } | {
             code: string;
-            data: {
+            data?: {
                 says?: unknown;
                 margin?: unknown;
                 odd?: unknown;
@@ -2998,7 +2998,7 @@ export interface components {
          * @enum {string}
          */
         Grade: "proven" | "open";
-        /** @description One thing to buy, to do or to take out. `unitPrice`, `price`, `labourHours`, `labour`, `fromLot`: from the view `trade` on. */
+        /** @description One thing to buy, to do or to take out. `alternatives`, `unitPrice`, `price`, `labourHours`, `labour`, `fromLot`: from the view `trade` on. */
         KitLine: {
             /**
              * @description The same for the same thing done, in every route, edition and language.
@@ -3040,7 +3040,7 @@ export interface components {
             why: components["schemas"]["Why"][];
             /** @description Parts that are alike in everything, the cheapest first. */
             substitutes: components["schemas"]["Substitute"][];
-            alternatives: components["schemas"]["OtherPart"][];
+            alternatives?: components["schemas"]["OtherPart"][];
             leftOver: components["schemas"]["LeftOver"][];
             /** @description Who must sign for it: `workshop` or `engineer`; null where nobody need. */
             signOff: string | null;
@@ -3096,7 +3096,7 @@ export interface components {
             /** @description One sentence, plain text in the language `lang`. */
             text: string;
         } & components["schemas"]["ReasonByCode"];
-        /** @description Another part that would do, all else as it is. `priceDifference`, `openPoints`, `code`, `data`, `text`: from the view `trade` on. */
+        /** @description Another part that would do, all else as it is. */
         OtherPart: {
             part: string;
             name: string;
@@ -3104,13 +3104,13 @@ export interface components {
              * @description Dearer by so much; below zero where it is cheaper, null where a price is not known.
              * @example -120.00
              */
-            priceDifference?: string | null;
-            openPoints?: number;
+            priceDifference: string | null;
+            openPoints: number;
             /** @description Stable. Open: codes may be added, and catalogues give checks their own. */
-            code?: string;
-            data?: components["schemas"]["ReasonData"];
+            code: string;
+            data: components["schemas"]["ReasonData"];
             /** @description One sentence, plain text in the language `lang`. */
-            text?: string;
+            text: string;
         } & components["schemas"]["ReasonByCode"];
         /** @description What of a lot has no use here. It is not credited. */
         LeftOver: {

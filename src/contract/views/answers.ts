@@ -134,8 +134,9 @@ const KITS: ShownObjects = {
   KitLine: {
     public:
       'key action position positionName mating hand part lot work name maker skus numbers ' +
-      'quantity offer source why substitutes alternatives leftOver signOff reversible',
-    trade: 'unitPrice price labourHours labour fromLot',
+      'quantity offer source why substitutes leftOver signOff reversible',
+    // What another part costs more stands in its sentence.
+    trade: 'alternatives unitPrice price labourHours labour fromLot',
   },
   LineOffer: {
     public: 'sku pack packs over',
@@ -144,7 +145,7 @@ const KITS: ShownObjects = {
   },
   Quantity: { public: 'value unit' },
   Why: { public: 'after code text', trade: 'constraint data' },
-  OtherPart: { public: 'part name', trade: 'priceDifference openPoints code data text' },
+  OtherPart: { public: 'part name priceDifference openPoints code data text' },
   Substitute: { public: 'part name code text', trade: 'data' },
   LeftOver: { public: 'part name quantity' },
   KitTotals: {

@@ -23,24 +23,11 @@ import type { Library } from '../../src/usecases/library.js';
 import { resolveKitQuestion } from '../../src/usecases/resolve-kits.js';
 import { type PartlyKitInput, resolveKitsPartly } from '../../src/usecases/resolve-kits-partly.js';
 import { libraryOf } from '../memory-store.js';
+import { ANY } from '../registry/partly-cases.js';
 import { type KitCase, kitCases } from './kit-case.js';
 
 const CASES = Number(process.env.FAYING_CASES ?? 30);
 const SEED = Number(process.env.FAYING_SEED ?? 1);
-
-const ANY = {
-  edition: null,
-  lang: 'en',
-  units: 'recorded',
-  known: { make: null, model: null, variant: null, year: null, built: null },
-  facts: {},
-  fitted: {},
-  adapters: {},
-  measured: [],
-  torque: null,
-  use: null,
-  ignorePresent: false,
-} as const;
 
 /** Their variants tell vehicles apart, but for those that are doubles. */
 function crowded({ document }: KitCase): CatalogueDocument {

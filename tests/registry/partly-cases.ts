@@ -34,7 +34,8 @@ const CROWD = Object.fromEntries(
   Array.from({ length: 201 }, (_, index) => [`car-${index}`, BOXES.cars.one]),
 );
 
-const ANY = {
+/** A question about whichever vehicle, of which nothing is known. */
+export const ANY = {
   edition: null,
   lang: 'en',
   units: 'recorded',
